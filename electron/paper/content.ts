@@ -1,0 +1,222 @@
+import type { JobCode } from '../../shared/contract/ids.ts';
+
+/**
+ * What stands on a paper, as plain JSON. The desk assembles it inside the transaction that issues the
+ * paper; its canonical form is what the fingerprint (SHA-256) is taken of; the PDF is drawn from it and
+ * from nothing else. Money is integer minor units of `currency`; instants are UTC ISO 8601 strings,
+ * dates ISO calendar dates.
+ */
+export type PaperContent = ClaimTicket | Tag | Estimate | Invoice | WorkOrder;
+
+export type PaperKind = PaperContent['kind'];
+
+/** What every paper carries. */
+export interface PaperHead {
+  /** Number that people read, e.g. `W-000042`. */
+  number: string;
+  issuedAt: string;
+  issuedBy: string;
+  shop: Shop;
+  job: JobHead;
+  customer: Party;
+  machine: MachineHead;
+  /** The paper that this one corrects, if any. */
+  corrects?: { number: string; fingerprint: string };
+}
+
+export interface Shop {
+  name: string;
+  addressLines: string[];
+  phone: string;
+  email: string;
+  taxNumber: string;
+  paperSize: 'A4' | 'Letter';
+  /** BCP 47 tag that dates and amounts are written in. */
+  locale: string;
+  timeZone: string;
+  currency: string;
+}
+
+export interface JobHead {
+  number: number;
+  /** What the barcode says. */
+  code: JobCode;
+  takenInOn: string;
+  promisedFor: string | null;
+}
+
+export interface Party {
+  name: string;
+  phone: string;
+  email: string;
+  addressLines: string[];
+}
+
+export interface MachineHead {
+  kind: string;
+  make: string;
+  model: string;
+  serial: string;
+  engineMake: string;
+  engineModel: string;
+  engineTypeCode: string;
+  engineSerial: string;
+  engineDateCode: string;
+}
+
+/** A signature: strokes as drawn on a pad, or a name typed in its place when there are none. */
+export interface Signature {
+  name: string;
+  signedAt: string;
+  /** Polylines in a box of `width` × `height` units, y downwards. Empty: the name was typed. */
+  strokes: { x: number; y: number }[][];
+  width: number;
+  height: number;
+}
+
+/** Given to the customer at intake, signed by them. */
+export interface ClaimTicket extends PaperHead {
+  kind: 'claim-ticket';
+  complaint: string;
+  symptoms: string[];
+  condition: string;
+  leftWith: string[];
+  fuel: string;
+  lastService: string;
+  reachBy: string;
+  diagnosisFee: number | null;
+  /** Spending without a further call. */
+  spendingLimit: number | null;
+  deposit: number | null;
+  terms: string[];
+  cautions: string[];
+  signature: Signature | null;
+}
+
+/** Wired to the machine: small, with a large code. */
+export interface Tag extends PaperHead {
+  kind: 'tag';
+  complaint: string;
+  leftWith: string[];
+  cautions: string[];
+}
+
+export interface PaperLine {
+  kind: 'labour' | 'part' | 'outside' | 'supplies' | 'fee';
+  description: string;
+  /** Part number, or empty. */
+  partNumber: string;
+  /** As written, e.g. `2`, `1.5`. */
+  quantity: string;
+  /** `h`, `pc` … */
+  unit: string;
+  unitPrice: number;
+  amount: number;
+}
+
+export interface Totals {
+  subtotal: number;
+  taxes: { name: string; /** As written, e.g. `6.25 %` */ rate: string; base: number; amount: number }[];
+  total: number;
+  /** How amounts are rounded, in a sentence. */
+  rounding: string;
+}
+
+export interface ApprovalLine {
+  by: string;
+  how: string;
+  at: string;
+  takenBy: string;
+  amount: number;
+  estimateNumber: string;
+}
+
+export interface PaymentLine {
+  at: string;
+  what: string;
+  method: string;
+  amount: number;
+}
+
+export interface Estimate extends PaperHead {
+  kind: 'estimate';
+  revision: number;
+  validUntil: string | null;
+  lines: PaperLine[];
+  totals: Totals;
+  note: string;
+  terms: string[];
+}
+
+export interface Invoice extends PaperHead {
+  kind: 'invoice';
+  lines: PaperLine[];
+  totals: Totals;
+  approvals: ApprovalLine[];
+  payments: PaymentLine[];
+  due: number;
+  note: string;
+  terms: string[];
+}
+
+/** A recorded reading, with all that makes it worth something a year later. */
+export interface ReadingLine {
+  /** Where on the part: `top, along the crank`, `leg 1`, `stage 2`. Empty when there is one place only. */
+  place: string;
+  /** As typed, with its unit: `0.3 mm`. */
+  asTyped: string;
+  /** In the other unit, if the shop asks for both: `0.012 in`. Empty otherwise. */
+  converted: string;
+  /** `0.2 to 0.4 mm, aim 0.3`. */
+  band: string;
+  gauge: string;
+  /** Expanded uncertainty (k = 2) as written, e.g. `±0.012 mm`. */
+  uncertainty: string;
+  verdict: 'within' | 'outside' | 'too-close' | 'no-band';
+  /** `questioned (0.3?), kept as typed` … */
+  remark: string;
+  by: string;
+  at: string;
+}
+
+export interface FeatureReadings {
+  feature: string;
+  phase: string;
+  /** `Workshop manual, 3rd edition, page 14`; empty when there is none. */
+  source: string;
+  standing: 'confirmed' | 'single-source' | 'unconfirmed' | 'none';
+  readings: ReadingLine[];
+  /** Computed from the readings: `taper`, `0.012 mm`. */
+  derived: { name: string; value: string }[];
+}
+
+export interface HoldPointLine {
+  label: string;
+  outcome: 'passed' | 'overridden' | 'open';
+  by: string;
+  at: string;
+  reason: string;
+}
+
+/** Signed at handover by both sides. */
+export interface WorkOrder extends PaperHead {
+  kind: 'work-order';
+  complaint: string;
+  workDone: string;
+  engineModel: string;
+  features: FeatureReadings[];
+  holdPoints: HoldPointLine[];
+  lines: PaperLine[];
+  totals: Totals;
+  approvals: ApprovalLine[];
+  payments: PaymentLine[];
+  due: number;
+  invoiceNumber: string;
+  oldParts: string;
+  warranty: string;
+  advice: string[];
+  nextServiceOn: string | null;
+  cautions: string[];
+  customerSignature: Signature;
+  shopSignature: Signature;
+}

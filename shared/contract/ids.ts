@@ -1,0 +1,45 @@
+import { z } from 'zod';
+
+/**
+ * Ids are opaque (a UUID, version 7, so that they sort by age); the brand keeps a customer's id from
+ * being handed in where a job's is meant.
+ */
+const id = <B extends string>(_brand: B) => z.uuid().brand<B>();
+
+export const CustomerId = id('CustomerId');
+export type CustomerId = z.infer<typeof CustomerId>;
+export const MachineId = id('MachineId');
+export type MachineId = z.infer<typeof MachineId>;
+export const EngineId = id('EngineId');
+export type EngineId = z.infer<typeof EngineId>;
+export const JobId = id('JobId');
+export type JobId = z.infer<typeof JobId>;
+export const StaffId = id('StaffId');
+export type StaffId = z.infer<typeof StaffId>;
+export const EngineModelId = id('EngineModelId');
+export type EngineModelId = z.infer<typeof EngineModelId>;
+export const SourceId = id('SourceId');
+export type SourceId = z.infer<typeof SourceId>;
+export const SpecificationId = id('SpecificationId');
+export type SpecificationId = z.infer<typeof SpecificationId>;
+export const GaugeId = id('GaugeId');
+export type GaugeId = z.infer<typeof GaugeId>;
+export const ReadingId = id('ReadingId');
+export type ReadingId = z.infer<typeof ReadingId>;
+export const PartId = id('PartId');
+export type PartId = z.infer<typeof PartId>;
+export const EstimateId = id('EstimateId');
+export type EstimateId = z.infer<typeof EstimateId>;
+export const InvoiceId = id('InvoiceId');
+export type InvoiceId = z.infer<typeof InvoiceId>;
+export const PaymentId = id('PaymentId');
+export type PaymentId = z.infer<typeof PaymentId>;
+export const PaperId = id('PaperId');
+export type PaperId = z.infer<typeof PaperId>;
+
+/** What the barcode on a tag says: `J` and the job's number in six digits. */
+export const JobCode = z.string().regex(/^J\d{6}$/, 'A job code is J and six digits, as on the tag.');
+export type JobCode = z.infer<typeof JobCode>;
+
+/** The code of a job's number (1 to 999,999). */
+export const jobCode = (number: number): JobCode => `J${String(number).padStart(6, '0')}`;
