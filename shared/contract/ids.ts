@@ -38,7 +38,9 @@ export const PaperId = id('PaperId');
 export type PaperId = z.infer<typeof PaperId>;
 
 /** What the barcode on a tag says: `J` and the job's number in six digits. */
-export const JobCode = z.string().regex(/^J\d{6}$/, 'A job code is J and six digits, as on the tag.');
+export const JobCode = z
+  .string()
+  .regex(/^J\d{6}$/, 'A job code is J and six digits, as on the tag.');
 export type JobCode = z.infer<typeof JobCode>;
 
 /** The code of a job's number (1 to 999,999). */

@@ -6,7 +6,8 @@
  * @throws RangeError when `minor` is not a safe integer
  */
 export function formatMoney(minor: number, currency: string, locale: string): string {
-  if (!Number.isSafeInteger(minor)) throw new RangeError('An amount is a whole number of minor units.');
+  if (!Number.isSafeInteger(minor))
+    throw new RangeError('An amount is a whole number of minor units.');
   const digits = minorDigits(currency);
   const format = new Intl.NumberFormat(locale, {
     style: 'currency',
@@ -28,7 +29,5 @@ export function minorDigits(currency: string): number {
 export function minorToDecimal(minor: number, digits: number): string {
   const sign = minor < 0 ? '-' : '';
   const text = String(Math.abs(minor)).padStart(digits + 1, '0');
-  return digits === 0
-    ? sign + text
-    : `${sign}${text.slice(0, -digits)}.${text.slice(-digits)}`;
+  return digits === 0 ? sign + text : `${sign}${text.slice(0, -digits)}.${text.slice(-digits)}`;
 }

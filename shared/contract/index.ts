@@ -1,0 +1,10 @@
+import { bench } from './bench.ts';
+import { counter } from './counter.ts';
+import { office } from './office.ts';
+import { parts } from './parts.ts';
+import { specbook } from './specbook.ts';
+import { till } from './till.ts';
+
+/** The whole contract, a room a key. Every action of a screen is one call of it. */
+export const contract = { counter, bench, specbook, parts, till, office };
+export type Contract = typeof contract;

@@ -1,0 +1,163 @@
+import { z } from 'zod';
+import { LINE_KINDS, STAFF_ROLES } from '../work/vocabulary.ts';
+import { reads, writes } from './base.ts';
+import { PaperCard } from './counter.ts';
+import { Instant, Minor, maybeText, text } from './fields.ts';
+import { JobId, PaperId, StaffId } from './ids.ts';
+
+/** The office: the shop itself, staff, issued papers, back-up, the journal. */
+
+export const TaxRule = z.strictObject({
+  name: text(60),
+  /** Millionths: 62500 is 6.25 %. */
+  ratePpm: z.int().min(0).max(1_000_000),
+  kinds: z.array(z.enum(LINE_KINDS)).max(LINE_KINDS.length),
+});
+export type TaxRule = z.infer<typeof TaxRule>;
+
+const knownTimeZone = (zone: string): boolean => {
+  try {
+    return new Intl.DateTimeFormat('en', { timeZone: zone }) !== null;
+  } catch {
+    return false;
+  }
+};
+
+const knownLocale = (locale: string): boolean => {
+  try {
+    return Intl.getCanonicalLocales(locale).length === 1;
+  } catch {
+    return false;
+  }
+};
+
+const shopFields = {
+  name: text(120),
+  address: maybeText(400),
+  phone: maybeText(40),
+  email: maybeText(200),
+  taxNumber: maybeText(60),
+  currency: z.string().regex(/^[A-Z]{3}$/, 'A currency is three capitals, for example USD.'),
+  locale: z.string().refine(knownLocale, 'That is not a language tag, for example en-US.'),
+  timeZone: z
+    .string()
+    .refine(knownTimeZone, 'That is not a time zone, for example America/Chicago.'),
+  paperSize: z.enum(['A4', 'Letter']),
+  /** Two-letter country that telephone numbers without a + belong to. */
+  country: z.string().regex(/^[A-Z]{2}$/, 'A country is two capitals, for example US.'),
+  rounding: z.enum(['half-up', 'half-even']),
+  taxBasis: z.enum(['line', 'invoice']),
+  taxes: z.array(TaxRule).max(6),
+  labourRate: Minor,
+  bothUnits: z.boolean(),
+  warranty: maybeText(1000),
+  claimTerms: maybeText(2000),
+  estimateTerms: maybeText(2000),
+  invoiceTerms: maybeText(2000),
+};
+
+export const Shop = z.object(shopFields);
+export type Shop = z.infer<typeof Shop>;
+
+export const Staff = z.object({
+  id: StaffId,
+  name: z.string(),
+  role: z.enum(STAFF_ROLES),
+  active: z.boolean(),
+});
+export type Staff = z.infer<typeof Staff>;
+
+export const JournalEntry = z.object({
+  seq: z.int(),
+  at: Instant,
+  by: z.string(),
+  what: z.string(),
+  detail: z.string(),
+  hash: z.string(),
+});
+export type JournalEntry = z.infer<typeof JournalEntry>;
+
+const BackUp = z.object({
+  fileName: z.string(),
+  folder: z.string(),
+  bytes: z.int(),
+  sha256: z.string(),
+  at: Instant,
+});
+
+export const office = {
+  about: reads.input(z.strictObject({})).output(
+    z.object({
+      program: z.string(),
+      version: z.string(),
+      /** How many migrations the store has had. */
+      schema: z.int(),
+      dataFolder: z.string(),
+      demo: z.boolean(),
+      /** Nobody on the staff list yet: the screens begin with setting the shop up. */
+      firstRun: z.boolean(),
+      today: z.iso.date(),
+    }),
+  ),
+
+  shop: reads.input(z.strictObject({})).output(Shop),
+
+  setShop: writes.input(z.strictObject({ by: StaffId, ...shopFields })).output(Shop),
+
+  /** The first person of a new shop; only while the staff list is empty. */
+  openShop: reads
+    .errors({
+      SHOP_OPEN_ALREADY: {
+        status: 409,
+        message: 'The shop is set up already. Choose who is at this station and go on.',
+      },
+    })
+    .input(
+      z.strictObject({
+        ownerName: text(120),
+        shopName: text(120),
+        currency: shopFields.currency,
+        locale: shopFields.locale,
+        timeZone: shopFields.timeZone,
+        country: shopFields.country,
+        paperSize: shopFields.paperSize,
+      }),
+    )
+    .output(Staff),
+
+  staff: reads.input(z.strictObject({})).output(z.array(Staff)),
+
+  addStaff: writes
+    .errors({
+      STAFF_NAME_TAKEN: {
+        status: 409,
+        message:
+          'Somebody of that name is on the list. Add an initial so that papers say who did it.',
+      },
+    })
+    .input(z.strictObject({ by: StaffId, name: text(120), role: z.enum(STAFF_ROLES) }))
+    .output(Staff),
+
+  papers: reads.input(z.strictObject({ jobId: JobId })).output(z.array(PaperCard)),
+
+  /** An issued paper, byte for byte as it was signed. */
+  paper: reads.input(z.strictObject({ id: PaperId })).output(
+    PaperCard.extend({
+      /** The PDF, base64. */
+      pdf: z.base64(),
+      /** SHA-256 of the PDF's bytes, hexadecimal. */
+      pdfSha256: z.string(),
+    }),
+  ),
+
+  journal: reads
+    .input(z.strictObject({ limit: z.int().min(1).max(1000).default(100) }))
+    .output(z.array(JournalEntry)),
+
+  /** Walks the whole chain. */
+  verifyJournal: reads
+    .input(z.strictObject({}))
+    .output(z.object({ entries: z.int(), intact: z.boolean(), firstBroken: z.int().nullable() })),
+
+  backUp: writes.input(z.strictObject({ by: StaffId })).output(BackUp),
+};

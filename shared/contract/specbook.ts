@@ -1,0 +1,194 @@
+import { z } from 'zod';
+import { FEATURES } from '../work/features.ts';
+import { CYCLES, SOURCE_KINDS, STANDINGS } from '../work/vocabulary.ts';
+import { reads, writes } from './base.ts';
+import { CalendarDate, Instant, maybeText, text } from './fields.ts';
+import { EngineModelId, SourceId, SpecificationId, StaffId } from './ids.ts';
+
+/** The spec book: engine models, specifications, and where each of them came from. */
+
+/** Units that a specification may be printed in by its source, by what they measure. */
+export const SPECIFICATION_UNITS = [
+  'mm',
+  'um',
+  'in',
+  'thou',
+  'N·m',
+  'lbf·ft',
+  'lbf·in',
+  'kgf·m',
+  'kgf·cm',
+  'kPa',
+  'psi',
+  'bar',
+  'Ω',
+  'kΩ',
+] as const;
+
+export const Source = z.object({
+  id: SourceId,
+  kind: z.enum(SOURCE_KINDS),
+  title: z.string(),
+  edition: z.string(),
+  date: CalendarDate.nullable(),
+});
+export type Source = z.infer<typeof Source>;
+
+/** A fastener group: what the plausibility check and the bolt picture need. Diameter and pitch in mm. */
+const Fastener = z.object({
+  diameter: z.number().positive().max(30),
+  pitch: z.number().positive().max(5),
+  /** As marked on the head: `8.8`, `10.9`, `grade 5` … */
+  propertyClass: z.string(),
+  count: z.int().min(1).max(24),
+  pattern: z.enum(['cross', 'spiral', 'in-line']),
+  /** Shares of the final torque, ascending, the last of them 1. */
+  stages: z.array(z.number().gt(0).max(1)).min(1).max(6),
+});
+export type Fastener = z.infer<typeof Fastener>;
+
+export const Specification = z.object({
+  id: SpecificationId,
+  engineModelId: EngineModelId,
+  feature: z.enum(FEATURES),
+  /** Limits as the source prints them, as text in `unit`; empty when there is none on that side. */
+  low: z.string(),
+  high: z.string(),
+  aim: z.string(),
+  /** Beyond this the part is replaced; empty when the source names none. */
+  wearLimit: z.string(),
+  unit: z.enum(SPECIFICATION_UNITS),
+  /** The same in the base unit of the feature. */
+  lowBase: z.number().nullable(),
+  highBase: z.number().nullable(),
+  aimBase: z.number().nullable(),
+  wearLimitBase: z.number().nullable(),
+  /** Cold, dry, oiled, temperature … */
+  condition: z.string(),
+  source: Source,
+  page: z.string(),
+  standing: z.enum(STANDINGS),
+  fastener: Fastener.nullable(),
+  revision: z.int(),
+  enteredBy: z.string(),
+  enteredAt: Instant,
+  confirmations: z.array(
+    z.object({ by: z.string(), at: Instant, source: Source, page: z.string() }),
+  ),
+});
+export type Specification = z.infer<typeof Specification>;
+
+export const EngineModel = z.object({
+  id: EngineModelId,
+  make: z.string(),
+  model: z.string(),
+  cycle: z.enum(CYCLES),
+  cylinders: z.int(),
+  /** Swept volume in cm³, computed from bore and stroke when both are known. */
+  displacement: z.number().nullable(),
+  bore: z.number().nullable(),
+  stroke: z.number().nullable(),
+  note: z.string(),
+  /** How many specifications there are, and how many of them are unconfirmed. */
+  specifications: z.int(),
+  unconfirmed: z.int(),
+});
+export type EngineModel = z.infer<typeof EngineModel>;
+
+const limit = maybeText(24);
+
+const Millimetres = z.number().positive('A length is more than zero.').max(500).nullable();
+
+export const specbook = {
+  models: reads.input(z.strictObject({ text: maybeText(200) })).output(z.array(EngineModel)),
+
+  model: reads
+    .input(z.strictObject({ id: EngineModelId }))
+    .output(z.object({ model: EngineModel, specifications: z.array(Specification) })),
+
+  addModel: writes
+    .errors({
+      MODEL_TAKEN: {
+        status: 409,
+        message: 'The spec book has this make and model already. Open that entry and add to it.',
+        data: z.object({ engineModelId: EngineModelId }),
+      },
+    })
+    .input(
+      z.strictObject({
+        by: StaffId,
+        make: text(80),
+        model: text(80),
+        cycle: z.enum(CYCLES),
+        cylinders: z.int().min(1).max(4),
+        /** Nominal bore and stroke in mm. */
+        bore: Millimetres.default(null),
+        stroke: Millimetres.default(null),
+        note: maybeText(2000),
+      }),
+    )
+    .output(EngineModel),
+
+  sources: reads.input(z.strictObject({})).output(z.array(Source)),
+
+  addSource: writes
+    .input(
+      z.strictObject({
+        by: StaffId,
+        kind: z.enum(SOURCE_KINDS),
+        title: text(200),
+        edition: maybeText(80),
+        date: CalendarDate.nullable().default(null),
+      }),
+    )
+    .output(Source),
+
+  /** Adds a specification, or a new revision of the one for the same feature; the old one stays. */
+  addSpecification: writes
+    .errors({
+      TORQUE_QUESTIONED: {
+        status: 409,
+        message:
+          'That torque doesn’t suit the thread and its class. Check the figure and its unit; save it as it is only if the source really says so.',
+        data: z.object({ verdict: z.enum(['low', 'high']), preloadShareOfProof: z.number() }),
+      },
+    })
+    .input(
+      z.strictObject({
+        by: StaffId,
+        engineModelId: EngineModelId,
+        feature: z.enum(FEATURES),
+        low: limit,
+        high: limit,
+        aim: limit,
+        wearLimit: limit,
+        unit: z.enum(SPECIFICATION_UNITS),
+        condition: maybeText(200),
+        sourceId: SourceId,
+        page: maybeText(40),
+        fastener: Fastener.nullable().default(null),
+        /** The source really says so: keep a torque that was questioned. */
+        keepQuestioned: z.boolean().default(false),
+      }),
+    )
+    .output(Specification),
+
+  /** Somebody else checked it against the source, or another source says the same. */
+  confirm: writes
+    .errors({
+      ALREADY_WITNESSED: {
+        status: 409,
+        message:
+          'You have vouched for this specification with this source already. Somebody else, or another source, has to confirm it.',
+      },
+    })
+    .input(
+      z.strictObject({
+        by: StaffId,
+        specificationId: SpecificationId,
+        sourceId: SourceId,
+        page: maybeText(40),
+      }),
+    )
+    .output(Specification),
+};
