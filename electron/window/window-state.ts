@@ -1,0 +1,62 @@
+import { readFileSync, writeFileSync } from 'node:fs';
+import { z } from 'zod';
+
+export type Rectangle = { x: number; y: number; width: number; height: number };
+
+const Saved = z.object({
+  x: z.int(),
+  y: z.int(),
+  width: z.int().min(200).max(20_000),
+  height: z.int().min(200).max(20_000),
+  maximized: z.boolean(),
+});
+/** Where the window stood when it was last closed. */
+export type WindowState = z.infer<typeof Saved>;
+
+/** Device-independent pixels. */
+export const smallestWindow = { width: 900, height: 640 };
+const firstWindow = { width: 1280, height: 800 };
+
+function visibleShare(window: Rectangle, display: Rectangle): number {
+  const width =
+    Math.min(window.x + window.width, display.x + display.width) - Math.max(window.x, display.x);
+  const height =
+    Math.min(window.y + window.height, display.y + display.height) - Math.max(window.y, display.y);
+  return (Math.max(0, width) * Math.max(0, height)) / (window.width * window.height);
+}
+
+/**
+ * Bounds for the window: the saved ones if they still lie on a display, else ones that let the
+ * system place the window. A display may have been unplugged since.
+ */
+export function boundsFor(
+  saved: WindowState | undefined,
+  displays: readonly Rectangle[],
+): { width: number; height: number; x?: number; y?: number } {
+  if (!saved) return firstWindow;
+  const size = {
+    width: Math.max(saved.width, smallestWindow.width),
+    height: Math.max(saved.height, smallestWindow.height),
+  };
+  const place = { x: saved.x, y: saved.y, ...size };
+  const seen = displays.reduce((sum, display) => sum + visibleShare(place, display), 0);
+  return seen >= 0.5 ? place : firstWindow;
+}
+
+/** The saved state, or undefined when there is none or somebody has spoilt the file. */
+export function readWindowState(file: string): WindowState | undefined {
+  try {
+    return Saved.parse(JSON.parse(readFileSync(file, 'utf8')));
+  } catch {
+    return undefined;
+  }
+}
+
+/** Keeps the state; a window that can't be remembered is no reason to stop closing it. */
+export function writeWindowState(file: string, state: WindowState): void {
+  try {
+    writeFileSync(file, JSON.stringify(state));
+  } catch {
+    process.stderr.write(`The place of the window could not be kept in ${file}.\n`);
+  }
+}

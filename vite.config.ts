@@ -1,0 +1,37 @@
+import { join } from 'node:path';
+import react from '@vitejs/plugin-react';
+import mantinePreset from 'postcss-preset-mantine';
+import simpleVars from 'postcss-simple-vars';
+import { defineConfig } from 'vite';
+
+const breakpoints = { xs: '36em', sm: '48em', md: '62em', lg: '75em', xl: '88em' };
+
+export default defineConfig({
+  root: join(import.meta.dirname, 'renderer'),
+  plugins: [react()],
+  css: {
+    postcss: {
+      plugins: [
+        mantinePreset(),
+        simpleVars({
+          variables: Object.fromEntries(
+            Object.entries(breakpoints).map(([name, width]) => [
+              `mantine-breakpoint-${name}`,
+              width,
+            ]),
+          ),
+        }),
+      ],
+    },
+  },
+  build: {
+    outDir: join(import.meta.dirname, 'dist', 'renderer'),
+    emptyOutDir: true,
+    // Only the Chromium of Electron and the browsers of today's desktops open this page.
+    target: 'es2023',
+    // The page's policy allows scripts and images from files of its own only.
+    modulePreload: { polyfill: false },
+    assetsInlineLimit: 0,
+    chunkSizeWarningLimit: 1500,
+  },
+});
