@@ -1,0 +1,38 @@
+/** Why a store can't be opened, for people: the message says what happened and what to do next. */
+export type StoreRefusalCode =
+  | 'NOT_OURS'
+  | 'NEWER_PROGRAM'
+  | 'MIGRATIONS_DIFFER'
+  | 'IN_USE'
+  | 'DAMAGED'
+  | 'MIGRATION_FAILED'
+  | 'NO_ACCESS';
+
+const SENTENCES: Record<StoreRefusalCode, string> = {
+  NOT_OURS:
+    'That file is not a Tappet store, so it was left as it is. Choose another folder, or move the file away first.',
+  NEWER_PROGRAM:
+    'This store was written by a newer Tappet, so it was left as it is. Install that version or a later one and open it again.',
+  MIGRATIONS_DIFFER:
+    'This store was built by another make of Tappet than this one, so it was left as it is. Open it with the program that made it, or restore a back-up.',
+  IN_USE: 'Another Tappet has this store open. Close that one, or use the address that it printed.',
+  DAMAGED:
+    'This store is damaged and was left as it is. Restore the latest back-up from the folder “backups” beside it.',
+  MIGRATION_FAILED:
+    'The store could not be brought up to this version; nothing in it was changed. Go back to the version you had, and report what follows.',
+  NO_ACCESS:
+    'The folder for the store can’t be read and written. Choose another folder, or mend its permissions.',
+};
+
+/** A store that is not opened, with its file untouched. */
+export class StoreRefusal extends Error {
+  readonly code: StoreRefusalCode;
+
+  constructor(code: StoreRefusalCode, options: { cause?: unknown; detail?: string } = {}) {
+    super(options.detail ? `${SENTENCES[code]} (${options.detail})` : SENTENCES[code], {
+      cause: options.cause,
+    });
+    this.name = 'StoreRefusal';
+    this.code = code;
+  }
+}

@@ -1,0 +1,128 @@
+import { index, integer, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
+import type { Signature } from '../../shared/contract/fields.ts';
+import type { JobState } from '../../shared/work/job-state.ts';
+import type { MachineKind, ReachBy, Symptom } from '../../shared/work/vocabulary.ts';
+import { date, id, instant, json, minor } from './columns.ts';
+import { staff } from './office.ts';
+import { engineModel } from './specbook.ts';
+
+export const customer = sqliteTable(
+  'customer',
+  {
+    id: id(),
+    number: integer('number').notNull(),
+    name: text('name').notNull(),
+    phone: text('phone').notNull(),
+    phoneInternational: text('phone_international').notNull(),
+    email: text('email').notNull(),
+    address: text('address').notNull(),
+    reachBy: text('reach_by').$type<ReachBy>().notNull(),
+    note: text('note').notNull(),
+    since: instant('since').notNull(),
+    /** Name, number, telephone and e-mail folded for search. */
+    searchText: text('search_text').notNull(),
+  },
+  (table) => [uniqueIndex('customer_number').on(table.number)],
+);
+
+export const machine = sqliteTable(
+  'machine',
+  {
+    id: id(),
+    customerId: text('customer_id')
+      .notNull()
+      .references(() => customer.id),
+    kind: text('kind').$type<MachineKind>().notNull(),
+    make: text('make').notNull(),
+    model: text('model').notNull(),
+    serial: text('serial').notNull(),
+    /** Make and serial folded, or null without a serial: two machines can't share one. */
+    serialKey: text('serial_key'),
+    searchText: text('search_text').notNull(),
+  },
+  (table) => [
+    index('machine_customer').on(table.customerId),
+    uniqueIndex('machine_serial').on(table.serialKey),
+  ],
+);
+
+export const engine = sqliteTable(
+  'engine',
+  {
+    id: id(),
+    machineId: text('machine_id')
+      .notNull()
+      .references(() => machine.id),
+    make: text('make').notNull(),
+    model: text('model').notNull(),
+    typeCode: text('type_code').notNull(),
+    serial: text('serial').notNull(),
+    dateCode: text('date_code').notNull(),
+    engineModelId: text('engine_model_id').references(() => engineModel.id),
+  },
+  (table) => [uniqueIndex('engine_machine').on(table.machineId)],
+);
+
+export const job = sqliteTable(
+  'job',
+  {
+    id: id(),
+    number: integer('number').notNull(),
+    customerId: text('customer_id')
+      .notNull()
+      .references(() => customer.id),
+    machineId: text('machine_id')
+      .notNull()
+      .references(() => machine.id),
+    engineId: text('engine_id')
+      .notNull()
+      .references(() => engine.id),
+    state: text('state').$type<JobState>().notNull(),
+    stateSince: instant('state_since').notNull(),
+    stateNote: text('state_note').notNull(),
+    complaint: text('complaint').notNull(),
+    symptoms: json<Symptom[]>('symptoms').notNull(),
+    condition: text('condition').notNull(),
+    leftWith: json<string[]>('left_with').notNull(),
+    fuel: text('fuel').notNull(),
+    lastService: text('last_service').notNull(),
+    reachBy: text('reach_by').$type<ReachBy>().notNull(),
+    diagnosisFee: minor('diagnosis_fee'),
+    spendingLimit: minor('spending_limit'),
+    depositAgreed: minor('deposit_agreed'),
+    promisedFor: date('promised_for'),
+    takenInAt: instant('taken_in_at').notNull(),
+    /** The same day in the shop's time zone, as the customer remembers it. */
+    takenInOn: date('taken_in_on').notNull(),
+    takenInBy: text('taken_in_by')
+      .notNull()
+      .references(() => staff.id),
+    intakeSignature: json<Signature>('intake_signature').notNull(),
+    workDone: text('work_done').notNull(),
+    searchText: text('search_text').notNull(),
+  },
+  (table) => [
+    uniqueIndex('job_number').on(table.number),
+    index('job_customer').on(table.customerId),
+    index('job_machine').on(table.machineId),
+    index('job_state').on(table.state, table.promisedFor),
+  ],
+);
+
+/** Append-only: every move of a job from state to state. */
+export const jobMove = sqliteTable(
+  'job_move',
+  {
+    id: id(),
+    jobId: text('job_id')
+      .notNull()
+      .references(() => job.id),
+    to: text('to_state').$type<JobState>().notNull(),
+    at: instant('at').notNull(),
+    by: text('by')
+      .notNull()
+      .references(() => staff.id),
+    note: text('note').notNull(),
+  },
+  (table) => [index('job_move_job').on(table.jobId)],
+);

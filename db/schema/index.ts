@@ -1,0 +1,6 @@
+export * from './bench.ts';
+export * from './counter.ts';
+export * from './office.ts';
+export * from './parts.ts';
+export * from './specbook.ts';
+export * from './till.ts';

@@ -1,0 +1,87 @@
+import { index, integer, real, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
+import type { Fastener, SPECIFICATION_UNITS } from '../../shared/contract/specbook.ts';
+import type { Feature } from '../../shared/work/features.ts';
+import type { Cycle, SourceKind } from '../../shared/work/vocabulary.ts';
+import { date, id, instant, json } from './columns.ts';
+import { staff } from './office.ts';
+
+export const engineModel = sqliteTable(
+  'engine_model',
+  {
+    id: id(),
+    make: text('make').notNull(),
+    model: text('model').notNull(),
+    cycle: text('cycle').$type<Cycle>().notNull(),
+    cylinders: integer('cylinders').notNull(),
+    bore: real('bore'),
+    stroke: real('stroke'),
+    note: text('note').notNull(),
+    /** Make and model folded: one entry for one engine. */
+    modelKey: text('model_key').notNull(),
+    searchText: text('search_text').notNull(),
+  },
+  (table) => [uniqueIndex('engine_model_key').on(table.modelKey)],
+);
+
+export const source = sqliteTable('source', {
+  id: id(),
+  kind: text('kind').$type<SourceKind>().notNull(),
+  title: text('title').notNull(),
+  edition: text('edition').notNull(),
+  date: date('date'),
+});
+
+/** Append-only: a changed specification is a new revision; a reading keeps the one it was held against. */
+export const specification = sqliteTable(
+  'specification',
+  {
+    id: id(),
+    engineModelId: text('engine_model_id')
+      .notNull()
+      .references(() => engineModel.id),
+    feature: text('feature').$type<Feature>().notNull(),
+    revision: integer('revision').notNull(),
+    low: text('low').notNull(),
+    high: text('high').notNull(),
+    aim: text('aim').notNull(),
+    wearLimit: text('wear_limit').notNull(),
+    unit: text('unit').$type<(typeof SPECIFICATION_UNITS)[number]>().notNull(),
+    lowBase: real('low_base'),
+    highBase: real('high_base'),
+    aimBase: real('aim_base'),
+    wearLimitBase: real('wear_limit_base'),
+    condition: text('condition').notNull(),
+    sourceId: text('source_id')
+      .notNull()
+      .references(() => source.id),
+    page: text('page').notNull(),
+    fastener: json<Fastener>('fastener'),
+    enteredBy: text('entered_by')
+      .notNull()
+      .references(() => staff.id),
+    enteredAt: instant('entered_at').notNull(),
+  },
+  (table) => [
+    uniqueIndex('specification_revision').on(table.engineModelId, table.feature, table.revision),
+  ],
+);
+
+/** Append-only: somebody checked a specification against a source. */
+export const confirmation = sqliteTable(
+  'confirmation',
+  {
+    id: id(),
+    specificationId: text('specification_id')
+      .notNull()
+      .references(() => specification.id),
+    sourceId: text('source_id')
+      .notNull()
+      .references(() => source.id),
+    page: text('page').notNull(),
+    by: text('by')
+      .notNull()
+      .references(() => staff.id),
+    at: instant('at').notNull(),
+  },
+  (table) => [index('confirmation_specification').on(table.specificationId)],
+);
