@@ -1,0 +1,151 @@
+import {
+  type Dinero,
+  dinero,
+  allocate as dineroAllocate,
+  halfAwayFromZero,
+  halfEven,
+  multiply,
+  toSnapshot,
+  transformScale,
+} from 'dinero.js/bigint';
+import { USD } from 'dinero.js/bigint/currencies';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  allocate,
+  billTotals,
+  divideRounded,
+  lineAmount,
+  marginPpm,
+  priceAtMarkup,
+  ROUNDINGS,
+} from '../../shared/money/index.ts';
+
+/**
+ * Money against published rules, and against an independent library (dinero.js 2.0.2, which the
+ * program itself does not use).
+ */
+
+const DINERO_ROUNDINGS = { 'half-up': halfAwayFromZero, 'half-even': halfEven };
+const usd = (amount: number) => dinero({ amount: BigInt(amount), currency: USD });
+const amountOf = (value: Dinero<bigint>) => Number(toSnapshot(value).amount);
+const cents = fc.integer({ min: -100_000_000_000, max: 100_000_000_000 });
+
+describe.each(ROUNDINGS)('dinero.js 2.0.2 rounds %s as we do', (rounding) => {
+  const toCents = (value: Dinero<bigint>) =>
+    amountOf(transformScale(value, 2n, DINERO_ROUNDINGS[rounding]));
+
+  test('a percentage of an amount', () => {
+    fc.assert(
+      fc.property(cents, fc.nat({ max: 1_000_000 }), (amount, ratePpm) => {
+        const tax = multiply(usd(amount), { amount: BigInt(ratePpm), scale: 6n });
+        const line = { kind: 'part', amount };
+        const rule = { name: 'Tax', ratePpm, kinds: ['part'] };
+        const totals = billTotals([line], [rule], { rounding, basis: 'invoice' });
+        expect(totals.taxes[0]?.amount).toBe(toCents(tax));
+      }),
+    );
+  });
+
+  test('exact halves, where the two ways part', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: -10_000, max: 10_000 }), (whole) => {
+        const half = dinero({ amount: BigInt(whole * 10 + 5), currency: USD, scale: 3n });
+        const ours = divideRounded(BigInt(whole * 10 + 5), 10n, rounding);
+        expect(Number(ours)).toBe(toCents(half));
+      }),
+    );
+  });
+
+  test('a quantity times a price', () => {
+    const quantities = fc.integer({ min: 1, max: 50_000_000 });
+    fc.assert(
+      fc.property(quantities, fc.nat({ max: 10_000_000 }), (quantity, unitPrice) => {
+        const product = multiply(usd(unitPrice), { amount: BigInt(quantity), scale: 3n });
+        expect(lineAmount({ quantity, unitPrice }, rounding)).toBe(toCents(product));
+      }),
+    );
+  });
+});
+
+describe('dinero.js 2.0.2 allocates as we do', () => {
+  test('equal weights', () => {
+    fc.assert(
+      fc.property(fc.nat({ max: 10 ** 11 }), fc.integer({ min: 1, max: 40 }), (amount, people) => {
+        const weights = Array.from({ length: people }, () => 1);
+        const theirs = dineroAllocate(
+          usd(amount),
+          weights.map((weight) => BigInt(weight)),
+        );
+        expect(allocate(amount, weights)).toEqual(theirs.map(amountOf));
+      }),
+    );
+  });
+
+  // With unequal weights dinero.js gives the cents left over to the first, we to the largest
+  // remainders: no share differs by more than one.
+  test('any weights, to the cent that is left over', () => {
+    const weighing = fc.array(fc.integer({ min: 1, max: 100_000 }), {
+      minLength: 1,
+      maxLength: 12,
+    });
+    fc.assert(
+      fc.property(fc.nat({ max: 10 ** 11 }), weighing, (amount, weights) => {
+        const theirs = dineroAllocate(
+          usd(amount),
+          weights.map((weight) => BigInt(weight)),
+        ).map(amountOf);
+        const ours = allocate(amount, weights);
+        expect(ours.reduce((sum, share) => sum + share, 0)).toBe(
+          theirs.reduce((sum, share) => sum + share, 0),
+        );
+        for (const [index, share] of ours.entries()) {
+          expect(Math.abs(share - (theirs[index] ?? Number.NaN))).toBeLessThanOrEqual(1);
+        }
+      }),
+    );
+  });
+});
+
+/**
+ * Streamlined Sales and Use Tax Agreement, section 324 (as enacted in R.I. Gen. Laws 44-18.1-25,
+ * N.D.C.C. 57-39.4-25 and Mass. G.L. c. 64I §5): tax is carried to the third decimal and goes up to
+ * the next cent when the third decimal is greater than four; the seller may choose to round on each
+ * item or on the invoice. The rule was read in those texts; the figures below are worked out from it.
+ */
+describe('Streamlined Sales and Use Tax Agreement, section 324', () => {
+  const taxOf = (amounts: number[], ratePpm: number, basis: 'line' | 'invoice') =>
+    billTotals(
+      amounts.map((amount) => ({ kind: 'part', amount })),
+      [{ name: 'Sales tax', ratePpm, kinds: ['part'] }],
+      { rounding: 'half-up', basis },
+    ).taxes[0]?.amount;
+
+  test('$0.0749 of tax has a third decimal of 4 and is $0.07: it does not become 0.075 first', () => {
+    expect(taxOf([107], 70_000, 'invoice')).toBe(7);
+  });
+
+  test('three items of $1.07 at 7 %: $0.21 by item, $0.22 by invoice', () => {
+    expect(taxOf([107, 107, 107], 70_000, 'line')).toBe(21);
+    expect(taxOf([107, 107, 107], 70_000, 'invoice')).toBe(22);
+  });
+
+  test('every third decimal from 0 to 9', () => {
+    // A base of $1.00 at 5.0 % to 5.9 % gives $0.050 to $0.059.
+    const rates = Array.from({ length: 10 }, (_, third) => 50_000 + third * 1_000);
+    expect(rates.map((ratePpm) => taxOf([100], ratePpm, 'invoice'))).toEqual([
+      5, 5, 5, 5, 5, 6, 6, 6, 6, 6,
+    ]);
+  });
+});
+
+/**
+ * Markup and margin: calcreal.com, Markup Calculator (worked example), with the formulas as in the
+ * Centennial College guide to markup: a cost of $40 with 50 % markup on cost sells at $60, a margin of
+ * 33.33 % of the price.
+ */
+test('markup on cost, and the margin that it leaves', () => {
+  const price = priceAtMarkup(4_000, 500_000, 'half-up');
+  expect(price).toBe(6_000);
+  expect(marginPpm(price, 4_000, 'half-up')).toBe(333_333);
+});
