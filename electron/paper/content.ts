@@ -116,7 +116,12 @@ export interface PaperLine {
 
 export interface Totals {
   subtotal: number;
-  taxes: { name: string; /** As written, e.g. `6.25 %` */ rate: string; base: number; amount: number }[];
+  taxes: {
+    name: string /** As written, e.g. `6.25 %` */;
+    rate: string;
+    base: number;
+    amount: number;
+  }[];
   total: number;
   /** How amounts are rounded, in a sentence. */
   rounding: string;

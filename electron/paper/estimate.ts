@@ -1,0 +1,40 @@
+import type { Estimate } from './content.ts';
+import { billLines, totalsBlock } from './furniture/bill.ts';
+import { fullPages } from './furniture/full-page.ts';
+import { STYLE } from './furniture/ink.ts';
+import { localLaw } from './furniture/local-law.ts';
+import { dashList, paragraph, section } from './furniture/paragraphs.ts';
+import { parties } from './furniture/parties.ts';
+import { signatureBoxes } from './furniture/signatures.ts';
+
+/** What the work would cost, to be approved before it is done. */
+export function drawEstimate(content: Estimate, fingerprint: string): Uint8Array {
+  return fullPages(content, fingerprint, (sheet) => {
+    const until =
+      content.validUntil === null
+        ? `Revision ${content.revision}`
+        : `Revision ${content.revision}, valid until ${sheet.writing.date(content.validUntil)}`;
+    return [
+      parties(sheet),
+      section(sheet, 'Work and parts', [
+        paragraph(sheet, until, STYLE.soft),
+        billLines(sheet, content.lines),
+        ...totalsBlock(sheet, content.totals),
+      ]),
+      ...(content.note.trim() === ''
+        ? []
+        : [section(sheet, 'Note', [paragraph(sheet, content.note)])]),
+      ...(content.terms.length > 0
+        ? [section(sheet, 'Terms', [dashList(sheet, content.terms)])]
+        : []),
+      section(sheet, 'Approval', [
+        paragraph(
+          sheet,
+          `Approved up to: ____________________   Nothing beyond the approved amount is done without another approval.`,
+        ),
+        signatureBoxes(sheet, [{ label: 'Customer', signature: null }]),
+      ]),
+      localLaw(sheet),
+    ];
+  });
+}

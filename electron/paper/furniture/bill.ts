@@ -1,0 +1,90 @@
+import type { PaperLine, Totals } from '../content.ts';
+import type { TextStyle } from '../fonts/typesetter.ts';
+import { STYLE } from './ink.ts';
+import { paragraph } from './paragraphs.ts';
+import type { Block, Sheet } from './sheet.ts';
+import { cell, type Row, table } from './table.ts';
+
+const KIND_WORDS = {
+  labour: 'Labour',
+  part: 'Part',
+  outside: 'Outside work',
+  supplies: 'Supplies',
+  fee: 'Fee',
+} satisfies Record<PaperLine['kind'], string>;
+
+/** The lines of a bill, figures to the right. */
+export function billLines(sheet: Sheet, lines: PaperLine[]): Block {
+  if (lines.length === 0) return paragraph(sheet, 'No lines.', STYLE.soft);
+  const { money } = sheet.writing;
+  return table(sheet, {
+    columns: [
+      { heading: 'Description', width: 1 },
+      { heading: 'Kind', width: 'fit' },
+      { heading: 'Quantity', width: 'fit', align: 'right' },
+      { heading: 'Unit price', width: 'fit', align: 'right' },
+      { heading: 'Amount', width: 'fit', align: 'right' },
+    ],
+    rows: lines.map((line) => ({
+      cells: [
+        {
+          paragraphs: [
+            { text: line.description, style: STYLE.cell },
+            { text: line.partNumber && `Part number ${line.partNumber}`, style: STYLE.cellSoft },
+          ],
+        },
+        cell(KIND_WORDS[line.kind]),
+        cell(`${line.quantity} ${line.unit}`.trim()),
+        cell(money(line.unitPrice)),
+        cell(money(line.amount), STYLE.cellStrong),
+      ],
+    })),
+  });
+}
+
+/** Something paid, owed or left over, below the total. */
+export interface Balance {
+  label: string;
+  amount: number;
+  /** Set as large as the total. */
+  large?: boolean;
+}
+
+/** Subtotal, taxes, total and what follows from it, in the right half; kept together. */
+export function totalsBlock(sheet: Sheet, totals: Totals, balances: Balance[] = []): Block[] {
+  const width = sheet.width * 0.56;
+  const { money } = sheet.writing;
+  const row = (label: string, amount: string, style: TextStyle): Row => ({
+    cells: [cell(label, style), cell(amount, style)],
+  });
+  const block = table(sheet, {
+    bare: true,
+    together: true,
+    x: sheet.left + sheet.width - width,
+    width,
+    columns: [
+      { heading: '', width: 1 },
+      { heading: '', width: 'fit', align: 'right' },
+    ],
+    rows: [
+      row('Subtotal', money(totals.subtotal), STYLE.cell),
+      ...totals.taxes.map((tax) =>
+        row(`${tax.name} ${tax.rate} on ${money(tax.base)}`, money(tax.amount), STYLE.cell),
+      ),
+      row('Total', money(totals.total), STYLE.total),
+      ...balances.map(({ label, amount, large }) =>
+        row(label, money(amount), large ? STYLE.total : STYLE.cell),
+      ),
+    ],
+  });
+  return totals.rounding.trim() === ''
+    ? [block]
+    : [block, paragraph(sheet, totals.rounding, STYLE.soft)];
+}
+
+/** What is left to pay after payments, in words that fit its sign. */
+export function dueBalance(due: number): Balance {
+  if (due === 0) return { label: 'Paid in full', amount: 0, large: true };
+  if (due < 0) return { label: 'Owed to the customer', amount: -due, large: true };
+  return { label: 'To pay', amount: due, large: true };
+}

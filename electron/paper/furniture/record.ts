@@ -1,0 +1,55 @@
+import type { ApprovalLine, PaymentLine } from '../content.ts';
+import { STYLE } from './ink.ts';
+import { section } from './paragraphs.ts';
+import type { Block, Sheet } from './sheet.ts';
+import { cell, table } from './table.ts';
+
+/** Who approved what, how and when; nothing when there were no approvals. */
+export function approvals(sheet: Sheet, lines: ApprovalLine[]): Block[] {
+  if (lines.length === 0) return [];
+  const { money, instant } = sheet.writing;
+  const block = table(sheet, {
+    columns: [
+      { heading: 'Approved by', width: 1.3 },
+      { heading: 'How', width: 1 },
+      { heading: 'When', width: 'fit' },
+      { heading: 'Taken by', width: 1 },
+      { heading: 'Estimate', width: 'fit' },
+      { heading: 'Up to', width: 'fit', align: 'right' },
+    ],
+    rows: lines.map((line) => ({
+      cells: [
+        cell(line.by),
+        cell(line.how),
+        cell(instant(line.at)),
+        cell(line.takenBy),
+        cell(line.estimateNumber),
+        cell(money(line.amount), STYLE.cellStrong),
+      ],
+    })),
+  });
+  return [section(sheet, 'Approvals', [block])];
+}
+
+/** Money taken and given back; nothing when there was none. */
+export function payments(sheet: Sheet, lines: PaymentLine[]): Block[] {
+  if (lines.length === 0) return [];
+  const { money, instant } = sheet.writing;
+  const block = table(sheet, {
+    columns: [
+      { heading: 'Payment', width: 1.4 },
+      { heading: 'Method', width: 1 },
+      { heading: 'When', width: 'fit' },
+      { heading: 'Amount', width: 'fit', align: 'right' },
+    ],
+    rows: lines.map((line) => ({
+      cells: [
+        cell(line.what),
+        cell(line.method),
+        cell(instant(line.at)),
+        cell(money(line.amount), STYLE.cellStrong),
+      ],
+    })),
+  });
+  return [section(sheet, 'Payments', [block])];
+}

@@ -1,0 +1,31 @@
+import { drawClaimTicket } from './claim-ticket.ts';
+import type { PaperContent } from './content.ts';
+import { drawEstimate } from './estimate.ts';
+import { drawInvoice } from './invoice.ts';
+import { drawTag } from './tag.ts';
+import { drawWorkOrder } from './work-order.ts';
+
+export { fingerprintOf } from './fingerprint.ts';
+export { paperFileName, paperTitle } from './naming.ts';
+
+/**
+ * Draws a paper as PDF. Synchronous, so that it can run inside the transaction that issues the paper, and
+ * deterministic: the same content and fingerprint give the same bytes on any machine with the same
+ * versions of fonts and libraries, whatever its clock, time zone and language.
+ * @param fingerprint of the content, from {@link fingerprintOf}; it is printed at the foot of each page
+ * @throws RangeError for a locale, time zone, currency, date or amount that cannot be written
+ */
+export function drawPaper(content: PaperContent, fingerprint: string): Uint8Array {
+  switch (content.kind) {
+    case 'claim-ticket':
+      return drawClaimTicket(content, fingerprint);
+    case 'tag':
+      return drawTag(content, fingerprint);
+    case 'estimate':
+      return drawEstimate(content, fingerprint);
+    case 'invoice':
+      return drawInvoice(content, fingerprint);
+    case 'work-order':
+      return drawWorkOrder(content, fingerprint);
+  }
+}

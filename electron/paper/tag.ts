@@ -1,0 +1,137 @@
+import type { Tag } from './content.ts';
+import type { TextLine, TextStyle } from './fonts/typesetter.ts';
+import { drawBarcode } from './furniture/barcode.ts';
+import { INK, MILLIMETRE, RULE, SOFT_INK, STYLE } from './furniture/ink.ts';
+import { drawLines, heightOf, Sheet } from './furniture/sheet.ts';
+import { paperTitle } from './naming.ts';
+
+const SIZE: [number, number] = [100 * MILLIMETRE, 62 * MILLIMETRE];
+const MARGIN = 4 * MILLIMETRE;
+/** Kept free on the left for the wire. */
+const WIRE_STRIP = 12 * MILLIMETRE;
+const FOOT = 3.4 * MILLIMETRE;
+
+const CODE = { face: 'strong', size: 31, leading: 34, ink: INK } satisfies TextStyle;
+const NAME = { face: 'strong', size: 12.5, leading: 15, ink: INK } satisfies TextStyle;
+const PRINT = { face: 'regular', size: 4.4, leading: 5.6, ink: SOFT_INK } satisfies TextStyle;
+
+/**
+ * The tag that is wired to the machine: the job's code to be read from two steps away and by a reader,
+ * whose it is, when it was promised, what came with it. One small page; what has no room on it is counted
+ * and stands in full on the claim ticket.
+ */
+export function drawTag(content: Tag, fingerprint: string): Uint8Array {
+  const sheet = new Sheet({
+    head: content,
+    title: paperTitle(content),
+    size: SIZE,
+    margins: {
+      top: 3 * MILLIMETRE,
+      bottom: FOOT + 2 * MILLIMETRE,
+      left: WIRE_STRIP,
+      right: MARGIN,
+    },
+  });
+  drawWireHole(sheet);
+  drawCode(sheet, content);
+  drawOwner(sheet, content);
+  drawDetails(sheet, content);
+  drawFoot(sheet, fingerprint);
+  return sheet.finish();
+}
+
+function drawWireHole(sheet: Sheet) {
+  const x = WIRE_STRIP / 2;
+  sheet.structure.artifact(() => {
+    sheet.document
+      .save()
+      .lineWidth(0.6)
+      .dash(2, { space: 2 })
+      .circle(x, SIZE[1] / 2, 3 * MILLIMETRE)
+      .stroke(RULE)
+      .restore();
+  });
+}
+
+function drawCode(sheet: Sheet, content: Tag) {
+  const { code, promisedFor } = content.job;
+  const lines = sheet.lines(code, CODE);
+  const half = sheet.width - (lines[0]?.width ?? 0) - 10;
+  const promised = [
+    ...sheet.lines('Promised for', STYLE.label, half),
+    ...sheet.lines(
+      promisedFor === null ? 'no date' : sheet.writing.date(promisedFor),
+      STYLE.subheading,
+      half,
+    ),
+  ];
+  sheet.structure.text('H1', () => drawLines(sheet, lines, sheet.left, sheet.y - 3));
+  sheet.structure.text('P', () =>
+    drawLines(sheet, promised, sheet.left + sheet.width, sheet.y + 3, 'right'),
+  );
+  sheet.y += 31;
+  const height = 13 * MILLIMETRE;
+  drawBarcode(sheet, code, { x: sheet.left - 14, y: sheet.y, width: sheet.width + 20, height });
+  sheet.y += height + 4;
+}
+
+function drawOwner(sheet: Sheet, content: Tag) {
+  const { customer, machine } = content;
+  const what = [
+    machine.kind,
+    machine.make,
+    machine.model,
+    machine.serial && `serial ${machine.serial}`,
+  ];
+  for (const lines of [
+    clipped(sheet, customer.name, NAME, 1),
+    clipped(sheet, what.filter(Boolean).join(' '), STYLE.cell, 1),
+  ]) {
+    sheet.structure.text('P', () => drawLines(sheet, lines, sheet.left, sheet.y));
+    sheet.y += heightOf(lines);
+  }
+  sheet.y += 2;
+  sheet.rule(0.5, INK);
+  sheet.y += 3;
+}
+
+function drawDetails(sheet: Sheet, content: Tag) {
+  const details: [TextStyle, string][] = [
+    [STYLE.cellStrong, `Left with it: ${content.leftWith.join('; ') || 'nothing else'}`],
+    [STYLE.cellSoft, content.complaint],
+    [STYLE.cellStrong, content.cautions.join('  ')],
+  ];
+  for (const [index, [style, text]] of details.entries()) {
+    if (text.trim() === '') continue;
+    // Those that follow are left a line each.
+    const kept = (details.length - 1 - index) * STYLE.cellStrong.leading;
+    const room = Math.floor((sheet.room - kept) / style.leading);
+    const lines = clipped(sheet, text, style, Math.max(1, Math.min(2, room)));
+    sheet.structure.text('P', () => drawLines(sheet, lines, sheet.left, sheet.y));
+    sheet.y += heightOf(lines) + 1;
+  }
+}
+
+function drawFoot(sheet: Sheet, fingerprint: string) {
+  const y = SIZE[1] - FOOT - 2;
+  const print = sheet.lines(`${sheet.title}  ·  SHA-256 ${fingerprint}`, PRINT, SIZE[0]);
+  const page = sheet.lines('Page 1 of 1', PRINT);
+  sheet.structure.artifact(() => {
+    drawLines(sheet, print, sheet.left, y);
+    drawLines(sheet, page, sheet.left + sheet.width, y, 'right');
+  }, 'Pagination');
+}
+
+/** At most `count` lines; what is cut off is shown to be cut off. */
+function clipped(sheet: Sheet, text: string, style: TextStyle, count: number): TextLine[] {
+  const flat = text.replaceAll(/\s+/g, ' ');
+  const all = sheet.lines(flat, style);
+  if (all.length <= count) return all;
+  const words = flat.split(' ');
+  while (words.length > 1) {
+    words.pop();
+    const shorter = sheet.lines(`${words.join(' ')} …`, style);
+    if (shorter.length <= count) return shorter;
+  }
+  return all.slice(0, count);
+}
