@@ -1,3 +1,4 @@
+import { customer } from '../../db/schema/index.ts';
 import { openStore } from '../../db/store.ts';
 import type { DeskContext } from '../desk/index.ts';
 import { type CallGate, createCallGate } from './call-gate.ts';
@@ -31,13 +32,18 @@ export function openDesk(folder: string, version: string): DeskSession {
   };
 }
 
+/** Somebody's own shop is never mixed with the invented one. */
+function hasCustomers({ store }: DeskContext): boolean {
+  return store.read.select({ id: customer.id }).from(customer).limit(1).all().length > 0;
+}
+
 /** Opens the data folder and, for the demo, fills it with the invented shop if it is empty. */
 export async function openDeskFor(
   { folder, demo }: { folder: string; demo: boolean },
   version: string,
 ): Promise<DeskSession> {
   const session = openDesk(folder, version);
-  if (!demo) return session;
+  if (!demo || hasCustomers(session.context)) return session;
   try {
     const { fillDemoShop } = await import('../../db/demo/index.ts');
     await fillDemoShop(session.context);

@@ -1,0 +1,41 @@
+import { defineConfig, devices } from '@playwright/test';
+import { systemChromium } from './tests/browser/chromium.ts';
+import type { ServerOptions } from './tests/browser/fixtures.ts';
+
+const quietBrowser = [
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+// Chromium's sandbox refuses to work for root, as which containers usually run.
+const asRoot = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
+
+export default defineConfig<object, ServerOptions>({
+  testDir: 'tests/browser',
+  outputDir: 'test-results/browser',
+  globalSetup: './tests/browser/build.ts',
+  fullyParallel: true,
+  forbidOnly: true,
+  retries: 0,
+  workers: 2,
+  timeout: 45_000,
+  expect: { timeout: 8_000 },
+  reporter: [['list'], ['json', { outputFile: 'test-results/browser.json' }]],
+  use: {
+    ...devices['Desktop Chrome'],
+    viewport: { width: 1280, height: 800 },
+    locale: 'en-US',
+    timezoneId: 'America/Chicago',
+    trace: 'retain-on-failure',
+    launchOptions: {
+      executablePath: systemChromium(),
+      args: [...quietBrowser, ...asRoot],
+    },
+  },
+  projects: [
+    { name: 'browser', testIgnore: 'electron.spec.ts' },
+    { name: 'electron', testMatch: 'electron.spec.ts' },
+  ],
+});

@@ -1,0 +1,66 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+
+const root = resolve(import.meta.dirname, '..', '..');
+
+export type RunningServer = {
+  /** `http://127.0.0.1:PORT` */
+  origin: string;
+  /** With the one-time key. */
+  address: string;
+  folder: string;
+  stop: () => Promise<void>;
+};
+
+/** Starts Tappet as `npm start -- --serve` does, on a fresh data folder and a free port. */
+export async function startServer(shop: 'demo' | 'empty'): Promise<RunningServer> {
+  const folder = mkdtempSync(join(tmpdir(), 'tappet-browser-'));
+  const child = spawn(
+    process.execPath,
+    [
+      join(root, 'electron', 'launch', 'start.ts'),
+      '--serve',
+      '--data',
+      folder,
+      ...(shop === 'demo' ? ['--demo'] : []),
+    ],
+    { cwd: root, stdio: ['ignore', 'pipe', 'pipe'] },
+  );
+  const address = await addressFrom(child);
+  return {
+    origin: new URL(address).origin,
+    address,
+    folder,
+    async stop() {
+      const gone = new Promise((done) => child.once('exit', done));
+      child.kill('SIGTERM');
+      await gone;
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+}
+
+function addressFrom(child: ChildProcess): Promise<string> {
+  return new Promise((found, failed) => {
+    let said = '';
+    const listen = (chunk: Buffer): void => {
+      said += chunk.toString();
+      const address = /^Tappet is at (\S+)$/m.exec(said)?.[1];
+      if (address) found(address);
+    };
+    child.stdout?.on('data', listen);
+    child.stderr?.on('data', listen);
+    child.on('exit', (code) => failed(new Error(`Tappet ended with ${code}:\n${said}`)));
+  });
+}
+
+/** Uses up the key and gives what a browser then keeps. */
+export async function sessionCookieFrom(address: string): Promise<{ name: string; value: string }> {
+  const response = await fetch(address, { redirect: 'manual' });
+  const cookie = response.headers.get('set-cookie')?.split(';')[0] ?? '';
+  const [name = '', value = ''] = cookie.split('=');
+  if (!value) throw new Error(`No session for ${address}: ${response.status}`);
+  return { name, value };
+}
