@@ -1,0 +1,71 @@
+import { TextInput, type TextInputProps } from '@mantine/core';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { minorDigits, minorToDecimal, parseMoney } from '../../shared/money/index.ts';
+import { useShop } from './shop.tsx';
+
+interface MoneyInputProps
+  extends Omit<TextInputProps, 'value' | 'onChange' | 'defaultValue' | 'type'> {
+  label: ReactNode;
+  /** Whole minor units; null while nothing that can be read stands there. */
+  value: number | null;
+  onChange: (minor: number | null) => void;
+}
+
+/** How an amount stands in the field: as one would type it, with the locale's decimal mark. */
+function written(minor: number, currency: string, locale: string): string {
+  const mark = new Intl.NumberFormat(locale)
+    .formatToParts(1.5)
+    .find((part) => part.type === 'decimal')?.value;
+  return minorToDecimal(minor, minorDigits(currency)).replace('.', mark ?? '.');
+}
+
+type Read = { minor: number | null; error: string };
+
+function read(typed: string, currency: string, locale: string): Read {
+  if (typed.trim() === '') return { minor: null, error: '' };
+  try {
+    return { minor: parseMoney(typed, currency, locale), error: '' };
+  } catch (error) {
+    return { minor: null, error: error instanceof RangeError ? error.message : String(error) };
+  }
+}
+
+/** An amount of the shop's currency, typed as people write it and held as whole minor units. */
+export function MoneyInput({ value, onChange, error, onBlur, ...input }: MoneyInputProps) {
+  const { currency, locale } = useShop();
+  const field = useRef<HTMLInputElement>(null);
+  const asWritten = value === null ? '' : written(value, currency, locale);
+  const [typed, setTyped] = useState(asWritten);
+  const understood = read(typed, currency, locale);
+  const unreadable = understood.error !== '';
+  // The form set another value (cleared, or filled from elsewhere): show that one.
+  if (understood.minor !== value && !(unreadable && value === null)) setTyped(asWritten);
+
+  // A form must not be sent as if the field were empty when it holds something unreadable.
+  useEffect(() => {
+    field.current?.setCustomValidity(understood.error);
+  }, [understood.error]);
+
+  return (
+    <TextInput
+      {...input}
+      ref={field}
+      inputMode="decimal"
+      autoComplete="off"
+      value={typed}
+      error={unreadable ? understood.error : error}
+      rightSection={<span aria-hidden>{currency}</span>}
+      rightSectionWidth={52}
+      rightSectionPointerEvents="none"
+      onChange={(event) => {
+        const next = event.currentTarget.value;
+        setTyped(next);
+        onChange(read(next, currency, locale).minor);
+      }}
+      onBlur={(event) => {
+        if (!unreadable) setTyped(asWritten);
+        onBlur?.(event);
+      }}
+    />
+  );
+}

@@ -1,0 +1,102 @@
+import { Button, Center, Group, Loader, Stack, Text, Title } from '@mantine/core';
+import { IconRefresh } from '@tabler/icons-react';
+import { type ReactNode, useEffect, useRef } from 'react';
+import classes from './page.module.css';
+import { RefusalAlert } from './refusal.tsx';
+
+interface PageProps {
+  /** Stands as the heading and in the window's title. */
+  title: string;
+  description?: ReactNode;
+  /** What can be done from here, on the right of the heading. */
+  actions?: ReactNode;
+  children: ReactNode;
+}
+
+/** A page: one h1, the window's title, and the focus, unless a field of the page has it already. */
+export function Page({ title, description, actions, children }: PageProps) {
+  const heading = usePageStart(title);
+  return (
+    <div className={classes.page}>
+      <Group justify="space-between" align="flex-start" mb="md" gap="sm">
+        <div>
+          <Title order={1} ref={heading} tabIndex={-1} className={classes.title}>
+            {title}
+          </Title>
+          {description !== undefined && (
+            <Text c="dimmed" component="div" mt={2}>
+              {description}
+            </Text>
+          )}
+        </div>
+        {actions !== undefined && <Group gap="xs">{actions}</Group>}
+      </Group>
+      {children}
+    </div>
+  );
+}
+
+/** Sets the window's title, and brings the focus from the rail to the page. */
+export function usePageStart(title: string) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    document.title = `${title} – Tappet`;
+  }, [title]);
+  useEffect(() => {
+    const active = document.activeElement;
+    const main = heading.current?.closest('main');
+    const dialogOpen = document.querySelector('[role="dialog"]') !== null;
+    if (!dialogOpen && main !== null && main !== undefined && !main.contains(active))
+      heading.current?.focus({ preventScroll: true });
+  }, []);
+  return heading;
+}
+
+/** What stands where a list has nothing yet, and how it gets something. */
+export function Empty(props: { title: string; hint: string; action?: ReactNode }) {
+  return (
+    <div className={classes.empty}>
+      <Text fw={600}>{props.title}</Text>
+      <Text c="dimmed" size="sm" maw="44ch">
+        {props.hint}
+      </Text>
+      {props.action !== undefined && <div>{props.action}</div>}
+    </div>
+  );
+}
+
+export function Waiting() {
+  return (
+    <Center py="xl" role="status" aria-label="One moment">
+      <Loader type="dots" />
+    </Center>
+  );
+}
+
+interface QueryState<Data> {
+  data: Data | undefined;
+  error: unknown;
+  refetch: () => unknown;
+}
+
+/** A query's three faces: waiting, refused with a way to try again, and its data. */
+export function QueryView<Data>(props: {
+  query: QueryState<Data>;
+  children: (data: Data) => ReactNode;
+}) {
+  const { data, error, refetch } = props.query;
+  if (data !== undefined) return props.children(data);
+  if (error === null || error === undefined) return <Waiting />;
+  return (
+    <Stack align="flex-start">
+      <RefusalAlert error={error} />
+      <Button
+        variant="default"
+        leftSection={<IconRefresh size={18} aria-hidden />}
+        onClick={() => refetch()}
+      >
+        Try again
+      </Button>
+    </Stack>
+  );
+}

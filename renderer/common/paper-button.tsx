@@ -1,0 +1,75 @@
+import { ActionIcon, Button, Group, Menu } from '@mantine/core';
+import { notifications } from '@mantine/notifications';
+import {
+  IconChevronDown,
+  IconDownload,
+  IconExternalLink,
+  IconFileText,
+  IconPrinter,
+} from '@tabler/icons-react';
+import { useMutation } from '@tanstack/react-query';
+import type { PaperCard } from '../../shared/contract/counter.ts';
+import {
+  openPaperFile,
+  opensPapers,
+  type PaperAction,
+  printPaperFile,
+  savePaperFile,
+} from './paper-file.ts';
+import { refusalOf } from './refusal.tsx';
+
+/**
+ * An issued paper. The button opens it in a browser and prints it from the program's own window; the
+ * menu beside it has what else can be done.
+ */
+export function PaperButton({ paper }: { paper: PaperCard }) {
+  const act = useMutation({
+    mutationFn: (action: PaperAction) => action(paper.id),
+    onError: (error) => {
+      notifications.show({ color: 'red', message: refusalOf(error).message, autoClose: false });
+    },
+  });
+  const name = `${paper.title} ${paper.number}`;
+  const opens = opensPapers();
+  return (
+    <Group gap={2} wrap="nowrap">
+      <Button
+        variant="default"
+        leftSection={<IconFileText size={18} aria-hidden />}
+        loading={act.isPending}
+        onClick={() => act.mutate(opens ? openPaperFile : printPaperFile)}
+      >
+        {name}
+      </Button>
+      <Menu position="bottom-end">
+        <Menu.Target>
+          <ActionIcon variant="default" size={36} aria-label={`${name}: print or save`}>
+            <IconChevronDown size={18} aria-hidden />
+          </ActionIcon>
+        </Menu.Target>
+        <Menu.Dropdown>
+          {opens && (
+            <Menu.Item
+              leftSection={<IconExternalLink size={18} aria-hidden />}
+              onClick={() => act.mutate(openPaperFile)}
+            >
+              Open
+            </Menu.Item>
+          )}
+          <Menu.Item
+            leftSection={<IconPrinter size={18} aria-hidden />}
+            onClick={() => act.mutate(printPaperFile)}
+          >
+            Print
+          </Menu.Item>
+          <Menu.Item
+            leftSection={<IconDownload size={18} aria-hidden />}
+            onClick={() => act.mutate(savePaperFile)}
+          >
+            Save the PDF
+          </Menu.Item>
+        </Menu.Dropdown>
+      </Menu>
+    </Group>
+  );
+}
