@@ -3,10 +3,11 @@ import { cautionBox } from './furniture/cautions.ts';
 import { facts } from './furniture/facts.ts';
 import { fullPages } from './furniture/full-page.ts';
 import { STYLE } from './furniture/ink.ts';
-import { localLaw } from './furniture/local-law.ts';
-import { dashList, paragraph, section } from './furniture/paragraphs.ts';
+import { LOCAL_LAW } from './furniture/local-law.ts';
+import { dashList, section } from './furniture/paragraphs.ts';
 import { parties } from './furniture/parties.ts';
 import { signatureBoxes } from './furniture/signatures.ts';
+import { cell, table } from './furniture/table.ts';
 
 /** What the customer takes away at intake: what was left, what was said and what was agreed. */
 export function drawClaimTicket(content: ClaimTicket, fingerprint: string): Uint8Array {
@@ -16,9 +17,9 @@ export function drawClaimTicket(content: ClaimTicket, fingerprint: string): Uint
     const { promisedFor } = content.job;
     return [
       parties(sheet),
-      section(sheet, 'What the customer says', [paragraph(sheet, content.complaint)]),
       section(sheet, 'As taken in', [
         facts(sheet, [
+          ['The customer says', content.complaint],
           ['Symptoms seen', content.symptoms.join('; ')],
           ['Condition', content.condition],
           ['Left with it', content.leftWith.join('; ') || 'nothing else'],
@@ -27,21 +28,38 @@ export function drawClaimTicket(content: ClaimTicket, fingerprint: string): Uint
         ]),
       ]),
       section(sheet, 'What was agreed', [
-        facts(sheet, [
-          ['Promised for', promisedFor === null ? 'no date promised' : date(promisedFor)],
-          ['Diagnosis fee', agreed(content.diagnosisFee)],
-          ['Spending limit', `${agreed(content.spendingLimit)} (without a further call)`],
-          ['Deposit', agreed(content.deposit)],
-          ['Reach the customer by', content.reachBy],
-        ]),
+        table(sheet, {
+          columns: [
+            { heading: 'Promised for', width: 1.2 },
+            { heading: 'Diagnosis fee', width: 1 },
+            { heading: 'Spending limit without a further call', width: 1.5 },
+            { heading: 'Deposit', width: 1 },
+          ],
+          rows: [
+            {
+              cells: [
+                cell(promisedFor === null ? 'no date' : date(promisedFor), STYLE.subheading),
+                cell(agreed(content.diagnosisFee), STYLE.subheading),
+                cell(agreed(content.spendingLimit), STYLE.subheading),
+                cell(agreed(content.deposit), STYLE.subheading),
+              ],
+            },
+          ],
+        }),
+        facts(sheet, [['Reach the customer by', content.reachBy]]),
       ]),
       ...(content.terms.length > 0
         ? [section(sheet, 'Terms', [dashList(sheet, content.terms)])]
         : []),
       ...(content.cautions.length > 0 ? [cautionBox(sheet, content.cautions)] : []),
-      signatureBoxes(sheet, [{ label: 'Customer', signature: content.signature }]),
-      paragraph(sheet, 'Bring this ticket when you collect the machine.', STYLE.strong),
-      localLaw(sheet),
+      signatureBoxes(
+        sheet,
+        [{ label: 'Customer', signature: content.signature }],
+        [
+          { text: 'Bring this ticket when you collect the machine.', style: STYLE.strong },
+          { text: LOCAL_LAW, style: STYLE.soft },
+        ],
+      ),
     ];
   });
 }

@@ -2,7 +2,7 @@ import type { Estimate } from './content.ts';
 import { billLines, totalsBlock } from './furniture/bill.ts';
 import { fullPages } from './furniture/full-page.ts';
 import { STYLE } from './furniture/ink.ts';
-import { localLaw } from './furniture/local-law.ts';
+import { LOCAL_LAW } from './furniture/local-law.ts';
 import { dashList, paragraph, section } from './furniture/paragraphs.ts';
 import { parties } from './furniture/parties.ts';
 import { signatureBoxes } from './furniture/signatures.ts';
@@ -19,7 +19,7 @@ export function drawEstimate(content: Estimate, fingerprint: string): Uint8Array
       section(sheet, 'Work and parts', [
         paragraph(sheet, until, STYLE.soft),
         billLines(sheet, content.lines),
-        ...totalsBlock(sheet, content.totals),
+        totalsBlock(sheet, content.totals),
       ]),
       ...(content.note.trim() === ''
         ? []
@@ -27,14 +27,25 @@ export function drawEstimate(content: Estimate, fingerprint: string): Uint8Array
       ...(content.terms.length > 0
         ? [section(sheet, 'Terms', [dashList(sheet, content.terms)])]
         : []),
-      section(sheet, 'Approval', [
-        paragraph(
-          sheet,
-          `Approved up to: ____________________   Nothing beyond the approved amount is done without another approval.`,
-        ),
-        signatureBoxes(sheet, [{ label: 'Customer', signature: null }]),
-      ]),
-      localLaw(sheet),
+      section(
+        sheet,
+        'Approval',
+        [
+          signatureBoxes(
+            sheet,
+            [{ label: 'Customer', signature: null }],
+            [
+              { text: 'Approved up to: ______________________', style: STYLE.strong },
+              {
+                text: 'Nothing beyond the approved amount is done without another approval.',
+                style: STYLE.text,
+              },
+              { text: LOCAL_LAW, style: STYLE.soft },
+            ],
+          ),
+        ],
+        { together: true },
+      ),
     ];
   });
 }

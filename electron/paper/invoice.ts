@@ -12,7 +12,7 @@ export function drawInvoice(content: Invoice, fingerprint: string): Uint8Array {
     parties(sheet),
     section(sheet, 'Work and parts', [
       billLines(sheet, content.lines),
-      ...totalsBlock(sheet, content.totals, [dueBalance(content.due)]),
+      totalsBlock(sheet, content.totals, [dueBalance(content.due)]),
     ]),
     ...payments(sheet, content.payments),
     ...approvals(sheet, content.approvals),

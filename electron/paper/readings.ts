@@ -12,7 +12,8 @@ export function featureReadings(sheet: Sheet, feature: FeatureReadings): Block {
   const blocks: Block[] = [standingLine(sheet, feature), readingsTable(sheet, feature.readings)];
   if (feature.derived.length > 0) {
     const values = feature.derived.map(({ name, value }) => `${name} ${value}`).join('   ·   ');
-    blocks.push(paragraph(sheet, `From these readings:   ${values}`, STYLE.cellStrong));
+    const from = feature.readings.length === 1 ? 'From this reading' : 'From these readings';
+    blocks.push(paragraph(sheet, `${from}:   ${values}`, STYLE.cellStrong));
   }
   return section(sheet, heading, blocks, { gap: 3, style: STYLE.subheading, level: 'H3' });
 }
@@ -20,12 +21,12 @@ export function featureReadings(sheet: Sheet, feature: FeatureReadings): Block {
 function readingsTable(sheet: Sheet, readings: ReadingLine[]): Block {
   return table(sheet, {
     columns: [
-      { heading: 'Place', width: 1.05 },
-      { heading: 'Reading', width: 0.8 },
-      { heading: 'Verdict', width: 1.2 },
-      { heading: 'Specification', width: 1.15 },
-      { heading: 'Gauge, uncertainty', width: 1.3 },
-      { heading: 'By, when', width: 1.25 },
+      { heading: 'Place', width: 0.99 },
+      { heading: 'Reading', width: 0.72 },
+      { heading: 'Verdict', width: 1.12 },
+      { heading: 'Specification', width: 1.26 },
+      { heading: 'Gauge, uncertainty', width: 1.21 },
+      { heading: 'By, when', width: 1.24 },
     ],
     rows: readings.map((reading) => readingRow(sheet, reading)),
   });

@@ -69,8 +69,8 @@ function drawCode(sheet: Sheet, content: Tag) {
   sheet.structure.text('P', () =>
     drawLines(sheet, promised, sheet.left + sheet.width, sheet.y + 3, 'right'),
   );
-  sheet.y += 31;
-  const height = 13 * MILLIMETRE;
+  sheet.y += 34;
+  const height = 12.5 * MILLIMETRE;
   drawBarcode(sheet, code, { x: sheet.left - 14, y: sheet.y, width: sheet.width + 20, height });
   sheet.y += height + 4;
 }
@@ -98,8 +98,8 @@ function drawOwner(sheet: Sheet, content: Tag) {
 function drawDetails(sheet: Sheet, content: Tag) {
   const details: [TextStyle, string][] = [
     [STYLE.cellStrong, `Left with it: ${content.leftWith.join('; ') || 'nothing else'}`],
+    [STYLE.cell, content.cautions.join(' ')],
     [STYLE.cellSoft, content.complaint],
-    [STYLE.cellStrong, content.cautions.join('  ')],
   ];
   for (const [index, [style, text]] of details.entries()) {
     if (text.trim() === '') continue;

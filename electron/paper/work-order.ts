@@ -5,7 +5,7 @@ import { facts } from './furniture/facts.ts';
 import { fullPages } from './furniture/full-page.ts';
 import { STYLE } from './furniture/ink.ts';
 import { localLaw } from './furniture/local-law.ts';
-import { dashList, paragraph, section } from './furniture/paragraphs.ts';
+import { paragraph, section } from './furniture/paragraphs.ts';
 import { parties } from './furniture/parties.ts';
 import { approvals, payments } from './furniture/record.ts';
 import type { Block, Sheet } from './furniture/sheet.ts';
@@ -23,13 +23,22 @@ export function drawWorkOrder(content: WorkOrder, fingerprint: string): Uint8Arr
     ...holdPoints(sheet, content.holdPoints),
     section(sheet, billHeading(content), [
       billLines(sheet, content.lines),
-      ...totalsBlock(sheet, content.totals, [dueBalance(content.due)]),
+      totalsBlock(sheet, content.totals, [dueBalance(content.due)]),
     ]),
     ...payments(sheet, content.payments),
     ...approvals(sheet, content.approvals),
     ...afterwards(sheet, content),
     ...(content.cautions.length > 0 ? [cautionBox(sheet, content.cautions)] : []),
-    section(sheet, 'Signed at handover', [
+    signing(sheet, content, fingerprint),
+  ]);
+}
+
+/** Signatures, what they are put to, and the fingerprint of it: never parted by a page. */
+function signing(sheet: Sheet, content: WorkOrder, fingerprint: string): Block {
+  return section(
+    sheet,
+    'Signed at handover',
+    [
       paragraph(
         sheet,
         'The customer has received the machine and a copy of this work order. The shop states that work and readings are recorded here as they were done and taken.',
@@ -38,17 +47,23 @@ export function drawWorkOrder(content: WorkOrder, fingerprint: string): Uint8Arr
         { label: 'Customer', signature: content.customerSignature },
         { label: 'For the shop', signature: content.shopSignature },
       ]),
-    ]),
-    section(sheet, 'Fingerprint', [
-      paragraph(sheet, fingerprint, STYLE.fingerprint),
-      paragraph(
+      section(
         sheet,
-        'SHA-256 of everything recorded on this work order, signatures included: were a word or a figure changed later, the fingerprint would be another.',
-        STYLE.soft,
+        'Fingerprint',
+        [
+          paragraph(sheet, fingerprint, STYLE.fingerprint),
+          paragraph(
+            sheet,
+            'SHA-256 of everything recorded on this work order, signatures included: were a word or a figure changed later, the fingerprint would be another.',
+            STYLE.soft,
+          ),
+          localLaw(sheet),
+        ],
+        { gap: 2, style: STYLE.subheading, level: 'H3' },
       ),
-    ]),
-    localLaw(sheet),
-  ]);
+    ],
+    { gap: 8, together: true },
+  );
 }
 
 function readings(sheet: Sheet, content: WorkOrder): Block[] {
@@ -69,7 +84,7 @@ function readings(sheet: Sheet, content: WorkOrder): Block[] {
 
 const OUTCOME_WORDS = {
   passed: 'passed',
-  overridden: 'passed over, with a reason',
+  overridden: 'overridden',
   open: 'left open',
 } satisfies Record<HoldPointLine['outcome'], string>;
 
@@ -102,17 +117,14 @@ function holdPoints(sheet: Sheet, lines: HoldPointLine[]): Block[] {
 
 function afterwards(sheet: Sheet, content: WorkOrder): Block[] {
   const next = content.nextServiceOn === null ? '' : sheet.writing.date(content.nextServiceOn);
-  const advice =
-    content.advice.length > 0
-      ? [section(sheet, 'Running in and care', [dashList(sheet, content.advice)])]
-      : [];
   const rest: [string, string][] = [
     ['Old parts', content.oldParts],
     ['Warranty', content.warranty],
+    ['Running in and care', content.advice.join('\n')],
     ['Next service', next],
   ];
   const told = rest.some(([, words]) => words.trim() !== '');
-  return [...(told ? [section(sheet, 'Afterwards', [facts(sheet, rest)])] : []), ...advice];
+  return told ? [section(sheet, 'Afterwards', [facts(sheet, rest)])] : [];
 }
 
 function billHeading(content: WorkOrder): string {

@@ -2,7 +2,7 @@ import type { PaperLine, Totals } from '../content.ts';
 import type { TextStyle } from '../fonts/typesetter.ts';
 import { STYLE } from './ink.ts';
 import { paragraph } from './paragraphs.ts';
-import type { Block, Sheet } from './sheet.ts';
+import { type Block, drawLines, heightOf, type Sheet } from './sheet.ts';
 import { cell, type Row, table } from './table.ts';
 
 const KIND_WORDS = {
@@ -50,8 +50,11 @@ export interface Balance {
   large?: boolean;
 }
 
-/** Subtotal, taxes, total and what follows from it, in the right half; kept together. */
-export function totalsBlock(sheet: Sheet, totals: Totals, balances: Balance[] = []): Block[] {
+/**
+ * Subtotal, taxes, total and what follows from it, in the right half and kept together; how amounts are
+ * rounded, to the left of them.
+ */
+export function totalsBlock(sheet: Sheet, totals: Totals, balances: Balance[] = []): Block {
   const width = sheet.width * 0.56;
   const { money } = sheet.writing;
   const row = (label: string, amount: string, style: TextStyle): Row => ({
@@ -77,9 +80,19 @@ export function totalsBlock(sheet: Sheet, totals: Totals, balances: Balance[] = 
       ),
     ],
   });
-  return totals.rounding.trim() === ''
-    ? [block]
-    : [block, paragraph(sheet, totals.rounding, STYLE.soft)];
+  const rounding = sheet.lines(totals.rounding, STYLE.soft, sheet.width - width - 24);
+  return {
+    ...block,
+    lead: Math.max(block.lead, heightOf(rounding)),
+    draw: () => {
+      if (rounding.length > 0) {
+        sheet.structure.text('P', () => drawLines(sheet, rounding, sheet.left, sheet.y + 3));
+      }
+      const least = sheet.y + heightOf(rounding);
+      block.draw();
+      sheet.y = Math.max(sheet.y, least);
+    },
+  };
 }
 
 /** What is left to pay after payments, in words that fit its sign. */

@@ -14,6 +14,7 @@ export function cautionBox(sheet: Sheet, cautions: string[]): Block {
   const headingHeight = heightOf(heading) + 2;
   const whole = PAD * 2 + headingHeight + items.reduce((sum, lines) => sum + heightOf(lines), 0);
   return {
+    height: whole,
     lead: Math.min(whole, sheet.pageRoom),
     draw: () => {
       let top = sheet.y;

@@ -24,9 +24,9 @@ export function fullPages(
     margins: { top: 40, bottom: 46, left: 46, right: 46 },
   });
   continuationHead(sheet);
-  shopHeading(sheet, content.kind).draw();
+  shopHeading(sheet, content.kind);
   sheet.y += 12;
-  sheet.flow(blocks(sheet), 13);
+  sheet.flow(blocks(sheet), 11);
   pageFooters(sheet, fingerprint);
   return sheet.finish();
 }

@@ -1,6 +1,6 @@
 import type { TextLine, TextStyle } from '../fonts/typesetter.ts';
 import { STYLE } from './ink.ts';
-import { type Block, drawLines, heightOf, type Sheet } from './sheet.ts';
+import { type Block, drawLines, heightOf, heightOfFlow, type Sheet } from './sheet.ts';
 
 /** Text over the whole width. Its first two lines stay together, and so do its last two. */
 export function paragraph(sheet: Sheet, text: string, style: TextStyle = STYLE.text): Block {
@@ -12,15 +12,19 @@ export function section(
   sheet: Sheet,
   heading: string,
   blocks: Block[],
-  { gap = 5, style = STYLE.heading, level = 'H2' }: SectionOptions = {},
+  { gap = 5, style = STYLE.heading, level = 'H2', together = false }: SectionOptions = {},
 ): Block {
   const lines = sheet.lines(heading, style);
   const below = 3;
+  const head = heightOf(lines) + below;
+  const height = head + heightOfFlow(blocks, gap);
+  const lead = head + (blocks[0]?.lead ?? 0);
   return {
-    lead: heightOf(lines) + below + (blocks[0]?.lead ?? 0),
+    height,
+    lead: together ? Math.max(lead, Math.min(height, sheet.pageRoom)) : lead,
     draw: () => {
       sheet.structure.text(level, () => drawLines(sheet, lines, sheet.left, sheet.y));
-      sheet.y += heightOf(lines) + below;
+      sheet.y += head;
       sheet.flow(blocks, gap);
     },
   };
@@ -30,7 +34,11 @@ interface SectionOptions {
   gap?: number;
   style?: TextStyle;
   level?: 'H2' | 'H3';
+  /** On one page if a page can hold it. */
+  together?: boolean;
 }
+
+const ITEM_GAP = 1.5;
 
 /** A list with a short dash before each item. */
 export function dashList(sheet: Sheet, items: string[], style: TextStyle = STYLE.text): Block {
@@ -41,6 +49,7 @@ export function dashList(sheet: Sheet, items: string[], style: TextStyle = STYLE
     const dash = sheet.lines('–', style);
     return {
       lead: block.lead,
+      height: block.height,
       draw: () =>
         sheet.structure.group('LI', () => {
           sheet.structure.text('Lbl', () => drawLines(sheet, dash, sheet.left, sheet.y));
@@ -50,12 +59,14 @@ export function dashList(sheet: Sheet, items: string[], style: TextStyle = STYLE
   });
   return {
     lead: blocks[0]?.lead ?? 0,
-    draw: () => sheet.structure.group('L', () => sheet.flow(blocks, 1.5)),
+    height: heightOfFlow(blocks, ITEM_GAP),
+    draw: () => sheet.structure.group('L', () => sheet.flow(blocks, ITEM_GAP)),
   };
 }
 
 function linesBlock(sheet: Sheet, lines: TextLine[], x: number, type: string): Block {
   return {
+    height: heightOf(lines),
     // Three lines cannot be parted without leaving one alone.
     lead: heightOf(lines.slice(0, lines.length <= 3 ? 3 : 2)),
     draw: () => {

@@ -28,6 +28,8 @@ export interface SheetOptions {
 export interface Block {
   /** Points that must be free below the cursor for the beginning of the block to stand there. */
   lead: number;
+  /** Points it takes when nothing divides it. */
+  height: number;
   draw(): void;
 }
 
@@ -147,6 +149,13 @@ export class Sheet {
     if (!(bytes instanceof Uint8Array)) throw new Error('The drawing of a paper was not finished.');
     return new Uint8Array(bytes);
   }
+}
+
+/** Height in points of blocks set below each other, `gap` points apart. */
+export function heightOfFlow(blocks: Block[], gap: number): number {
+  return (
+    blocks.reduce((sum, block) => sum + block.height, 0) + gap * Math.max(0, blocks.length - 1)
+  );
 }
 
 /** Height in points of lines set below each other. */

@@ -2,12 +2,12 @@ import type { PaperKind } from '../content.ts';
 import { paperKindWords } from '../naming.ts';
 import { drawBarcode } from './barcode.ts';
 import { INK, STYLE } from './ink.ts';
-import { type Block, drawLines, type Sheet } from './sheet.ts';
+import { drawLines, type Sheet } from './sheet.ts';
 
 const BARCODE = { width: 132, height: 24 };
 
 /** The shop's own heading on the left, what the paper is on the right, with the job's barcode. */
-export function shopHeading(sheet: Sheet, kind: PaperKind): Block {
+export function shopHeading(sheet: Sheet, kind: PaperKind) {
   const { shop, number, issuedAt, issuedBy, job, corrects } = sheet.head;
   const rightEdge = sheet.left + sheet.width;
   const half = sheet.width * 0.5;
@@ -30,39 +30,34 @@ export function shopHeading(sheet: Sheet, kind: PaperKind): Block {
       )
     : [];
 
-  return {
-    lead: 0,
-    draw: () => {
-      const top = sheet.y;
-      let left = top;
-      sheet.structure.text('P', () => {
-        left = drawLines(sheet, name, sheet.left, top) + 2;
-        left = drawLines(sheet, address, sheet.left, left);
-      });
-      let right = top - 3;
-      sheet.structure.text('H1', () => {
-        right = drawLines(sheet, title, rightEdge, right, 'right');
-      });
-      sheet.structure.text('P', () => {
-        right = drawLines(sheet, about, rightEdge, right, 'right') + 4;
-      });
-      // The quiet zone is white: it may reach over the margin's edge, so that the bars end flush.
-      const quiet = BARCODE.width * 0.09;
-      drawBarcode(sheet, job.code, { x: rightEdge - BARCODE.width + quiet, y: right, ...BARCODE });
-      right += BARCODE.height + 1;
-      sheet.structure.text('P', () => {
-        right = drawLines(sheet, code, rightEdge, right, 'right');
-      });
-      sheet.y = Math.max(left, right) + 6;
-      sheet.rule(1.4, INK);
-      if (correction.length > 0) {
-        sheet.y += 6;
-        sheet.structure.text('P', () => {
-          sheet.y = drawLines(sheet, correction, sheet.left, sheet.y);
-        });
-        sheet.y += 4;
-        sheet.rule(0.5, INK);
-      }
-    },
-  };
+  const top = sheet.y;
+  let left = top;
+  sheet.structure.text('P', () => {
+    left = drawLines(sheet, name, sheet.left, top) + 2;
+    left = drawLines(sheet, address, sheet.left, left);
+  });
+  let right = top - 3;
+  sheet.structure.text('H1', () => {
+    right = drawLines(sheet, title, rightEdge, right, 'right');
+  });
+  sheet.structure.text('P', () => {
+    right = drawLines(sheet, about, rightEdge, right, 'right') + 4;
+  });
+  // The quiet zone is white: it may reach over the margin's edge, so that the bars end flush.
+  const quiet = BARCODE.width * 0.09;
+  drawBarcode(sheet, job.code, { x: rightEdge - BARCODE.width + quiet, y: right, ...BARCODE });
+  right += BARCODE.height + 1;
+  sheet.structure.text('P', () => {
+    right = drawLines(sheet, code, rightEdge, right, 'right');
+  });
+  sheet.y = Math.max(left, right) + 6;
+  sheet.rule(1.4, INK);
+  if (correction.length > 0) {
+    sheet.y += 6;
+    sheet.structure.text('P', () => {
+      sheet.y = drawLines(sheet, correction, sheet.left, sheet.y);
+    });
+    sheet.y += 4;
+    sheet.rule(0.5, INK);
+  }
 }

@@ -1,5 +1,5 @@
 import type { Signature } from '../content.ts';
-import type { TextLine } from '../fonts/typesetter.ts';
+import type { TextLine, TextStyle } from '../fonts/typesetter.ts';
 import { INK, RULE, STYLE } from './ink.ts';
 import { type Block, drawLines, heightOf, type Sheet } from './sheet.ts';
 
@@ -10,7 +10,7 @@ export interface Signatory {
   signature: Signature | null;
 }
 
-const BOX_HEIGHT = 58;
+const BOX_HEIGHT = 52;
 const GAP = 22;
 const PAD = 6;
 
@@ -21,8 +21,15 @@ interface LaidSignatory {
   below: TextLine[];
 }
 
-/** Signature boxes side by side, never divided. Strokes are drawn as they were written. */
-export function signatureBoxes(sheet: Sheet, signatories: Signatory[]): Block {
+/**
+ * Signature boxes side by side, never divided. Strokes are drawn as they were written. Words may stand in
+ * the place that a single box leaves free.
+ */
+export function signatureBoxes(
+  sheet: Sheet,
+  signatories: Signatory[],
+  beside: { text: string; style: TextStyle }[] = [],
+): Block {
   const width = Math.min(
     (sheet.width - GAP * (signatories.length - 1)) / signatories.length,
     sheet.width * 0.48,
@@ -34,9 +41,17 @@ export function signatureBoxes(sheet: Sheet, signatories: Signatory[]): Block {
   );
   const labelHeight = Math.max(...laid.map(({ label }) => heightOf(label)));
   const belowHeight = Math.max(...laid.map(({ below }) => heightOf(below)));
-  const height = labelHeight + 2 + boxHeight + 3 + belowHeight;
+  const wordsLeft = (width + GAP) * signatories.length;
+  const words = beside.flatMap(({ text, style }) =>
+    sheet.lines(text, style, sheet.width - wordsLeft),
+  );
+  const height = Math.max(
+    labelHeight + 2 + boxHeight + 3 + belowHeight,
+    labelHeight + 2 + heightOf(words),
+  );
   return {
     lead: height,
+    height,
     draw: () => {
       for (const [index, one] of laid.entries()) {
         const x = sheet.left + index * (width + GAP);
@@ -44,6 +59,10 @@ export function signatureBoxes(sheet: Sheet, signatories: Signatory[]): Block {
         sheet.structure.text('P', () => drawLines(sheet, one.label, x, sheet.y));
         drawBox(sheet, one, { x, y: top, width, height: boxHeight });
         sheet.structure.text('P', () => drawLines(sheet, one.below, x, top + boxHeight + 3));
+      }
+      if (words.length > 0) {
+        const top = sheet.y + labelHeight + 2;
+        sheet.structure.text('P', () => drawLines(sheet, words, sheet.left + wordsLeft, top));
       }
       sheet.y += height;
     },

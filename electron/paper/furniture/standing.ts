@@ -27,6 +27,7 @@ export function standingLine(sheet: Sheet, { source, standing }: FeatureReadings
   const height = heightOf(words) + heightOf(from) + pad * 2;
   return {
     lead: height,
+    height,
     draw: () => {
       sheet.structure.artifact(() => {
         sheet.document

@@ -35,7 +35,7 @@ export interface TableOptions {
 }
 
 const PAD = 3;
-const GUTTER = 10;
+const GUTTER = 8;
 /** No fitted column takes more than this share of the table. */
 const FIT_LIMIT = 0.3;
 
@@ -103,6 +103,7 @@ export function table(sheet: Sheet, options: TableOptions): Block {
   };
 
   return {
+    height: whole,
     lead: options.together ? Math.max(lead, Math.min(whole, sheet.pageRoom)) : lead,
     draw: () =>
       sheet.structure.group('Table', () => {

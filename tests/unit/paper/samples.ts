@@ -208,7 +208,11 @@ const reading = (
 
 const manual = 'Torvane TV 212 workshop manual, 3rd edition, page 14';
 const feeler = { gauge: 'Feeler set FS-1', uncertainty: '±0.010 mm', at: '2026-03-25T19:30:00Z' };
-const wrench = { gauge: 'Torque wrench TW-1', uncertainty: '±0.7 lbf·ft', at: '2026-03-25T18:05:00Z' };
+const wrench = {
+  gauge: 'Torque wrench TW-1',
+  uncertainty: '±0.7 lbf·ft',
+  at: '2026-03-25T18:05:00Z',
+};
 const boreBand = '70.000 to 70.025 mm';
 
 export const features: FeatureReadings[] = [
@@ -218,7 +222,7 @@ export const features: FeatureReadings[] = [
     source: manual,
     standing: 'confirmed',
     readings: [
-      reading('top, along the crank', '70.031 mm', '2.7571 in', boreBand, 'too-close'),
+      reading('top, along the crank', '70.030 mm', '2.7571 in', boreBand, 'too-close'),
       reading('top, across the crank', '70.068 mm', '2.7586 in', boreBand, 'outside'),
       reading('middle, along the crank', '70.024 mm', '2.7569 in', boreBand, 'too-close'),
       reading('middle, across the crank', '70.047 mm', '2.7578 in', boreBand, 'outside'),
