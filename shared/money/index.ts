@@ -9,6 +9,7 @@ export {
   TAX_BASES,
   type TaxBasis,
 } from './bill.ts';
+export { decimalMark, editableMoney, editableQuantity } from './editable.ts';
 export { formatQuantity, formatRate } from './figures.ts';
 export { formatMoney, minorDigits, minorToDecimal } from './format.ts';
 export { lineAmount, type PricedQuantity } from './line.ts';

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { editableMoney, editableQuantity } from './editable.ts';
 import { formatMoney } from './format.ts';
 import { parseMoney, parseQuantity } from './parse.ts';
 
@@ -70,6 +71,19 @@ test('what the program prints can be typed back', () => {
   );
 });
 
+test('what stands in a field can be read back', () => {
+  fc.assert(
+    fc.property(money, places, (minor, [currency, locale]) => {
+      expect(parseMoney(editableMoney(minor, currency, locale), currency, locale)).toBe(minor);
+    }),
+  );
+  fc.assert(
+    fc.property(fc.nat({ max: 1_000_000_000 }), places, (thousandths, [, locale]) => {
+      expect(parseQuantity(editableQuantity(thousandths, locale), locale)).toBe(thousandths);
+    }),
+  );
+});
+
 test('whatever is typed, the answer is a whole number of cents or a RangeError', () => {
   const typed = fc.string({ unit: fc.constantFrom(..."0123456789.,' -$€%e") });
   fc.assert(
@@ -93,6 +107,11 @@ test.each([
   ['1.500', 1_500],
 ])('a quantity of %s is %i thousandths', (text, thousandths) => {
   expect(parseQuantity(text)).toBe(thousandths);
+});
+
+test('a comma before three digits is the decimal mark where people write it so', () => {
+  expect(parseQuantity('1,500', 'de-DE')).toBe(1_500);
+  expect(() => parseQuantity('1.500', 'de-DE')).toThrow('two ways');
 });
 
 test.each([

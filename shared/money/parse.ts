@@ -1,4 +1,5 @@
 import { toMinor } from './amount.ts';
+import { decimalMark } from './editable.ts';
 import { minorDigits } from './format.ts';
 
 const LONGEST = 40;
@@ -32,10 +33,11 @@ const QUANTITY = /^(\d{1,7})?(?:([.,])(\d{0,3}))?$/;
 
 /**
  * Reads a quantity that somebody typed, in whole thousandths: '1.5' and '1,5' are 1500.
+ * @param locale BCP 47 tag of who types
  * @throws RangeError with a sentence for the person who typed: unreadable, more than three decimals,
- * or '1,500', which may be one and a half or fifteen hundred
+ * or '1,500' where the decimal mark is a point, which may be one and a half or fifteen hundred
  */
-export function parseQuantity(text: string): number {
+export function parseQuantity(text: string, locale = 'en'): number {
   const plain = plainDigits(text);
   if (plain === '') throw new RangeError('Nothing is typed: type a quantity, such as 1 or 1.5.');
   const match = QUANTITY.exec(plain);
@@ -45,9 +47,10 @@ export function parseQuantity(text: string): number {
       `'${text}' is not a quantity: type a number such as 2 or 1.5, with three decimals at most.`,
     );
   }
-  if (mark === ',' && fraction.length === 3 && /^[1-9]/.test(whole)) {
+  const otherMark = mark !== '' && mark !== decimalMark(locale);
+  if (otherMark && fraction.length === 3 && /^[1-9]/.test(whole)) {
     throw new RangeError(
-      `'${text}' can be read in two ways: leave the comma out, or write a decimal point.`,
+      `'${text}' can be read in two ways: type it without a mark between thousands, 1500 or 1${decimalMark(locale)}5.`,
     );
   }
   return toMinor(BigInt(whole + fraction.padEnd(3, '0')));
