@@ -17,7 +17,7 @@ export function drawEstimate(content: Estimate, fingerprint: string): Uint8Array
     return [
       parties(sheet),
       section(sheet, 'Work and parts', [
-        paragraph(sheet, until, STYLE.soft),
+        { ...paragraph(sheet, until, STYLE.soft), keepsNext: true },
         billLines(sheet, content.lines),
         totalsBlock(sheet, content.totals),
       ]),

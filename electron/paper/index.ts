@@ -5,7 +5,7 @@ import { drawInvoice } from './invoice.ts';
 import { drawTag } from './tag.ts';
 import { drawWorkOrder } from './work-order.ts';
 
-export { fingerprintOf } from './fingerprint.ts';
+export { canonicalJson, fingerprintOf } from './fingerprint.ts';
 export { paperFileName, paperTitle } from './naming.ts';
 
 /**

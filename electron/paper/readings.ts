@@ -9,7 +9,10 @@ import { cell, type Row, table } from './furniture/table.ts';
 /** One feature of the engine: where its specification comes from, its readings, what follows from them. */
 export function featureReadings(sheet: Sheet, feature: FeatureReadings): Block {
   const heading = feature.phase.trim() ? `${feature.feature}, ${feature.phase}` : feature.feature;
-  const blocks: Block[] = [standingLine(sheet, feature), readingsTable(sheet, feature.readings)];
+  const blocks: Block[] = [
+    { ...standingLine(sheet, feature), keepsNext: true },
+    readingsTable(sheet, feature.readings),
+  ];
   if (feature.derived.length > 0) {
     const values = feature.derived.map(({ name, value }) => `${name} ${value}`).join('   ·   ');
     const from = feature.readings.length === 1 ? 'From this reading' : 'From these readings';

@@ -79,7 +79,7 @@ function readings(sheet: Sheet, content: WorkOrder): Block[] {
     ? `Recorded clearances and settings, ${model}`
     : 'Recorded clearances and settings';
   // The heading takes the first feature along, so that it never stands above nothing.
-  return [section(sheet, heading, [legend, first], { gap: 8 }), ...rest];
+  return [section(sheet, heading, [{ ...legend, keepsNext: true }, first], { gap: 8 }), ...rest];
 }
 
 const OUTCOME_WORDS = {

@@ -34,14 +34,22 @@ export function cautionBox(sheet: Sheet, cautions: string[]): Block {
       });
       sheet.y += headingHeight;
       sheet.structure.group('L', () => {
+        const goOn = () => {
+          close();
+          sheet.nextPage();
+          top = sheet.y;
+          sheet.y += PAD;
+        };
         for (const lines of items) {
-          if (heightOf(lines) + PAD > sheet.room && !sheet.fresh) {
-            close();
-            sheet.nextPage();
-            top = sheet.y;
-            sheet.y += PAD;
+          if (heightOf(lines) + PAD > sheet.room && heightOf(lines) < sheet.pageRoom) goOn();
+          let rest = lines;
+          while (heightOf(rest) + PAD > sheet.room) {
+            const count = Math.max(1, Math.floor((sheet.room - PAD) / STYLE.text.leading));
+            drawItem(sheet, rest.slice(0, count));
+            rest = rest.slice(count);
+            goOn();
           }
-          drawItem(sheet, lines);
+          if (rest.length > 0) drawItem(sheet, rest);
         }
       });
       close();

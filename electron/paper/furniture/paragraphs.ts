@@ -1,6 +1,6 @@
 import type { TextLine, TextStyle } from '../fonts/typesetter.ts';
 import { STYLE } from './ink.ts';
-import { type Block, drawLines, heightOf, heightOfFlow, type Sheet } from './sheet.ts';
+import { type Block, drawLines, heightOf, heightOfFlow, leadOf, type Sheet } from './sheet.ts';
 
 /** Text over the whole width. Its first two lines stay together, and so do its last two. */
 export function paragraph(sheet: Sheet, text: string, style: TextStyle = STYLE.text): Block {
@@ -18,7 +18,7 @@ export function section(
   const below = 3;
   const head = heightOf(lines) + below;
   const height = head + heightOfFlow(blocks, gap);
-  const lead = head + (blocks[0]?.lead ?? 0);
+  const lead = head + leadOf(blocks, gap);
   return {
     height,
     lead: together ? Math.max(lead, Math.min(height, sheet.pageRoom)) : lead,

@@ -30,6 +30,8 @@ export interface Block {
   lead: number;
   /** Points it takes when nothing divides it. */
   height: number;
+  /** Set for what says nothing without the block below it. */
+  keepsNext?: boolean;
   draw(): void;
 }
 
@@ -126,7 +128,7 @@ export class Sheet {
   flow(blocks: Block[], gap: number) {
     for (const [index, block] of blocks.entries()) {
       if (index > 0 && !this.fresh) this.y += gap;
-      this.ensure(block.lead);
+      this.ensure(leadOf(blocks.slice(index), gap));
       block.draw();
     }
   }
@@ -149,6 +151,13 @@ export class Sheet {
     if (!(bytes instanceof Uint8Array)) throw new Error('The drawing of a paper was not finished.');
     return new Uint8Array(bytes);
   }
+}
+
+/** Points that must be free for blocks to begin: the lead of the first, and of those it keeps. */
+export function leadOf(blocks: Block[], gap: number): number {
+  const [first, ...rest] = blocks;
+  if (first === undefined) return 0;
+  return first.keepsNext && rest.length > 0 ? first.height + gap + leadOf(rest, gap) : first.lead;
 }
 
 /** Height in points of blocks set below each other, `gap` points apart. */

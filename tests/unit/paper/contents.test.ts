@@ -1,0 +1,193 @@
+import { describe, expect, it } from 'vitest';
+import type { PaperContent, WorkOrder } from '../../../electron/paper/content.ts';
+import { drawPaper, fingerprintOf } from '../../../electron/paper/index.ts';
+import { formatMoney } from '../../../shared/money/format.ts';
+import { type ReadPaper, readPaper, rowsWith } from './reading-back.ts';
+import { claimTicket, estimate, features, head, invoice, lines, workOrder } from './samples.ts';
+
+const read = (content: PaperContent) => readPaper(drawPaper(content, fingerprintOf(content)));
+
+const WORDS = {
+  within: 'within limits',
+  outside: 'outside limits',
+  'too-close': 'too close to call',
+  'no-band': 'no band given',
+};
+
+/** An amount as it is printed: no-break spaces become plain ones, so that it can be searched for. */
+const printed = (minor: number, currency: string, locale: string) =>
+  formatMoney(minor, currency, locale).replaceAll(/[\u00a0\u202f]/g, ' ');
+
+describe('the work order', () => {
+  it('has every reading with its verdict, gauge and mechanic on one line', async () => {
+    const paper = await read(workOrder);
+    const readings = features.flatMap((feature) => feature.readings);
+    for (const { asTyped, verdict, gauge, by } of readings) {
+      const rows = rowsWith(paper, asTyped);
+      expect(rows, asTyped).not.toHaveLength(0);
+      expect(
+        rows.some((row) => row.includes(WORDS[verdict]) && row.includes(gauge) && row.includes(by)),
+        asTyped,
+      ).toBe(true);
+    }
+  });
+
+  it('has sources, standings, names, cautions and the fingerprint', async () => {
+    const { text } = await read(workOrder);
+    for (const { source } of features) expect(text).toContain(source);
+    expect(text).toContain('UNCONFIRMED SPECIFICATION');
+    expect(text).toContain('SINGLE-SOURCE SPECIFICATION');
+    expect(text).toContain('Confirmed specification');
+    expect(text).toContain('Łucja Żółkiewska');
+    expect(text).toContain('Ines Ferro typed name');
+    for (const caution of workOrder.cautions) expect(text).toContain(caution);
+    // Once in the body, once at the foot of each page.
+    const fingerprint = fingerprintOf(workOrder);
+    const { pages } = await read(workOrder);
+    expect(text.split(fingerprint)).toHaveLength(pages.length + 2);
+  });
+
+  it('has derived values, hold points with reasons, approvals, payments and what follows', async () => {
+    const { text } = await read(workOrder);
+    for (const words of [
+      'taper 0.050 mm',
+      'Reason: The maker asks for no second tightening',
+      'Questioned (0.3 mm?), kept as typed',
+      'E-000042-2',
+      'as billed on invoice I-000137',
+      '$516.52',
+      'Piston, rings and gaskets returned',
+      'October 1, 2026',
+      'First five hours: vary the load',
+      'Paid in full',
+    ]) {
+      expect(text).toContain(words);
+    }
+  });
+
+  it('names the paper that it corrects', async () => {
+    const corrects = { number: 'W-000041', fingerprint: 'ab'.repeat(32) };
+    const { text } = await read({ ...workOrder, corrects });
+    expect(text).toContain('This paper corrects W-000041');
+    expect(text).toContain(corrects.fingerprint);
+  });
+});
+
+describe('the other papers', () => {
+  it('the claim ticket is one page with what was agreed', async () => {
+    for (const paperSize of ['A4', 'Letter'] as const) {
+      const content = { ...claimTicket, shop: { ...head.shop, paperSize } };
+      const { text, pages } = await read(content);
+      expect(pages).toHaveLength(1);
+      for (const words of ['$45.00', '$150.00', '$100.00', 'March 28, 2026', ...content.terms]) {
+        expect(text).toContain(words);
+      }
+    }
+  });
+
+  it('the claim ticket can be signed by hand', async () => {
+    const content = { ...claimTicket, signature: null, spendingLimit: null };
+    const { text } = await read(content);
+    expect(text).toContain('Name, date and signature');
+    expect(text).toContain('none agreed');
+  });
+
+  it('estimate and invoice have every line with its amount on the same row', async () => {
+    for (const content of [estimate, invoice]) {
+      const paper = await read(content);
+      for (const line of lines) {
+        const amount = printed(line.amount, 'USD', 'en-US');
+        expect(rowsWith(paper, line.description).join()).toContain(amount);
+      }
+      expect(rowsWith(paper, 'Total').join()).toContain('$616.52');
+    }
+  });
+
+  it('what is still to pay is said in words that fit', async () => {
+    expect((await read({ ...invoice, due: 500 })).text).toContain('To pay $5.00');
+    expect((await read({ ...invoice, due: -500 })).text).toContain('Owed to the customer $5.00');
+  });
+});
+
+describe('alphabets', () => {
+  const named = (name: string): WorkOrder => ({
+    ...workOrder,
+    customer: { ...workOrder.customer, name },
+    customerSignature: { ...workOrder.customerSignature, name, strokes: [] },
+  });
+
+  it.each([
+    'Łucja Żółkiewska',
+    'Ødegård',
+    'Ελένη Παπαδοπούλου',
+    '山田太郎',
+    'Олена Київ',
+    '张伟 李娜',
+    'Þórdís Nguyễn Thị Ánh',
+    'संगीता',
+    'difficult office waffle',
+  ])('%s comes out as it went in', async (name) => {
+    const { text } = await read(named(name));
+    expect(squeezed(text)).toContain(squeezed(name));
+    expect(text).not.toContain('\ufffd');
+  });
+
+  it('shows what no font has, and drops nothing silently', async () => {
+    const { text } = await read(named('김철수 🙂 Lindholt'));
+    expect(squeezed(text)).toContain('\ufffd\ufffd\ufffd\ufffdLindholt');
+  });
+
+  it('takes right-to-left scripts, control characters and halves of pairs without failing', async () => {
+    const complaint = 'שלום مرحبا \u202egnp.exe\u202c a\u0007b\tc \ud800 end';
+    const { text } = await readPaper(drawPaper({ ...workOrder, complaint }, 'f'));
+    // The mark that would turn the name round is gone; what cannot be shown is seen to be missing.
+    expect(text).toContain(
+      `${'\ufffd'.repeat(4)} ${'\ufffd'.repeat(5)} gnp.exe a\ufffdb c \ufffd end`,
+    );
+  });
+});
+
+describe('currencies and locales', () => {
+  it.each([
+    ['JPY', 'ja-JP'],
+    ['KWD', 'en-GB'],
+    ['EUR', 'fr-FR'],
+    ['PLN', 'pl-PL'],
+    ['CHF', 'de-CH'],
+  ])('%s in %s', async (currency, locale) => {
+    const content = { ...invoice, shop: { ...head.shop, currency, locale } };
+    const paper = await read(content);
+    expect(squeezed(paper.text)).toContain(squeezed(printed(61652, currency, locale)));
+    expect(paper.text).not.toContain('\ufffd');
+  });
+
+  it('dates are written in the zone of the shop', async () => {
+    const content = { ...invoice, shop: { ...head.shop, timeZone: 'Pacific/Auckland' } };
+    expect((await read(content)).text).toContain('Issued Mar 28, 2026, 4:42 AM');
+  });
+});
+
+describe('paper sizes', () => {
+  it.each([
+    ['A4', 595.28, 841.89],
+    ['Letter', 612, 792],
+  ] as const)('%s, with everything between the margins', async (paperSize, width, height) => {
+    const paper = await read({ ...workOrder, shop: { ...head.shop, paperSize } });
+    expect(paper.pages[0]?.width).toBeCloseTo(width, 1);
+    expect(paper.pages[0]?.height).toBeCloseTo(height, 1);
+    expectInside(paper);
+  });
+});
+
+function expectInside({ placed, pages }: ReadPaper) {
+  for (const { text, page, x, y, width } of placed) {
+    const size = pages[page - 1];
+    expect(x, text).toBeGreaterThan(40);
+    expect(x + width, text).toBeLessThan((size?.width ?? 0) - 40);
+    expect(y, text).toBeLessThan((size?.height ?? 0) - 20);
+  }
+}
+
+function squeezed(text: string): string {
+  return text.normalize('NFC').replaceAll(/\s+/g, '');
+}

@@ -1,0 +1,117 @@
+import { describe, expect, it } from 'vitest';
+import type { PaperContent } from '../../../electron/paper/content.ts';
+import { drawPaper, fingerprintOf } from '../../../electron/paper/index.ts';
+import { faultsOf, readPaper } from './reading-back.ts';
+import { features, lines, workOrder } from './samples.ts';
+
+const read = (content: PaperContent) => readPaper(drawPaper(content, fingerprintOf(content)));
+
+const [bore] = features;
+const [labour] = lines;
+if (bore === undefined || labour === undefined) throw new Error('The samples are incomplete.');
+const [reading] = bore.readings;
+if (reading === undefined) throw new Error('The samples are incomplete.');
+
+const long = {
+  ...workOrder,
+  features: [
+    {
+      ...bore,
+      readings: Array.from({ length: 60 }, (_, index) => ({
+        ...reading,
+        asTyped: `70.${String(100 + index)} mm`,
+      })),
+    },
+  ],
+  lines: Array.from({ length: 80 }, (_, index) => ({
+    ...labour,
+    description: `Line number ${String(index + 1).padStart(3, '0')}`,
+  })),
+};
+
+describe('long papers', () => {
+  it('lose no row and repeat the headings on every page of a table', async () => {
+    const bytes = drawPaper(long, fingerprintOf(long));
+    expect(faultsOf(bytes)).toBe('');
+    const { placed, pages } = await readPaper(bytes);
+    expect(pages.length).toBeGreaterThan(5);
+    const pagesWith = (text: string) =>
+      placed.filter((item) => item.text === text).map(({ page }) => page);
+    for (const { asTyped } of long.features.flatMap(({ readings }) => readings)) {
+      expect(pagesWith(asTyped), asTyped).toHaveLength(1);
+    }
+    for (const { description } of long.lines) {
+      expect(pagesWith(description), description).toHaveLength(1);
+    }
+    const readingPages = new Set(
+      placed.filter(({ text }) => /^70\.\d{3} mm$/.test(text)).map(({ page }) => page),
+    );
+    expect(readingPages.size).toBeGreaterThan(1);
+    expect(new Set(pagesWith('Verdict'))).toEqual(readingPages);
+    const linePages = new Set(
+      placed.filter(({ text }) => text.startsWith('Line number')).map(({ page }) => page),
+    );
+    expect(new Set(pagesWith('Unit price'))).toEqual(linePages);
+  });
+
+  it('keep both lines of a row on one page, and figures above the foot', async () => {
+    const { placed, pages } = await read(long);
+    for (const item of placed.filter(({ text }) => text === reading.converted)) {
+      const first = placed.filter(
+        ({ page, x, y }) => page === item.page && Math.abs(x - item.x) < 1 && y < item.y,
+      );
+      expect(first.at(-1)?.text).toMatch(/^70\.\d{3} mm$/);
+    }
+    for (const { page, y, text } of placed) {
+      if (/^Page |SHA-256|^Work order W/.test(text)) continue;
+      expect(y, text).toBeLessThan((pages[page - 1]?.height ?? 0) - 44);
+    }
+  });
+
+  it('never leave a heading alone at the foot of a page', async () => {
+    for (let count = 0; count < 26; count += 1) {
+      const content = {
+        ...workOrder,
+        workDone: Array.from({ length: count + 1 }, () => 'One more line.').join('\n'),
+      };
+      const { placed } = await read(content);
+      const pageOf = (text: string) => placed.find((item) => item.text === text)?.page;
+      expect(pageOf('Hold points')).toBe(pageOf('Connecting-rod cap the right way round'));
+      expect(pageOf('Ring end gap, build')).toBe(pageOf('0.28 mm'));
+      expect(pageOf('Payments')).toBe(pageOf('Balance') && pageOf('Deposit'));
+      expect(pageOf('Subtotal')).toBe(pageOf('Paid in full'));
+      expect(pageOf('Signed at handover')).toBe(pageOf('typed name'));
+      expect(pageOf('typed name')).toBe(pageOf(fingerprintOf(content)));
+    }
+  }, 60_000);
+
+  it('divide a row, a paragraph, a remark or cautions that no page could hold', async () => {
+    const words = (name: string) =>
+      Array.from({ length: 2500 }, (_, index) => `${name}${index}`).join(' ');
+    const content = {
+      ...workOrder,
+      workDone: words('done'),
+      features: [
+        { ...bore, readings: [{ ...reading, remark: words('remark'), place: words('at') }] },
+      ],
+      lines: [{ ...labour, description: words('line') }],
+      cautions: [words('caution'), 'Mind the last one.'],
+    };
+    const { text, placed, pages } = await read(content);
+    for (const name of ['done', 'remark', 'at', 'line', 'caution']) {
+      const found = text.match(new RegExp(`\\b${name}\\d+\\b`, 'g')) ?? [];
+      expect(new Set(found).size, name).toBe(2500);
+    }
+    for (const { page, y } of placed) expect(y).toBeLessThan((pages[page - 1]?.height ?? 0) - 20);
+  }, 60_000);
+
+  it('break a word that is wider than its column, and keep all of it', async () => {
+    const word = `TV${'0123456789'.repeat(30)}`;
+    const content = { ...workOrder, lines: [{ ...labour, description: word }] };
+    const { placed } = await read(content);
+    const pieces = placed.filter(
+      ({ text }) => /^(TV)?\d+$/.test(text) && text !== fingerprintOf(content),
+    );
+    expect(pieces.map(({ text }) => text).join('')).toBe(word);
+  });
+});
