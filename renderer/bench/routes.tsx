@@ -1,13 +1,5 @@
 import type { RouteObject } from 'react-router';
-import { Page, Waiting } from '../common/page.tsx';
+import { GaugesPage } from './gauges-page.tsx';
 
-export const benchRoutes: RouteObject[] = [
-  {
-    path: 'gauges',
-    element: (
-      <Page title="Gauges">
-        <Waiting />
-      </Page>
-    ),
-  },
-];
+/** The bench's pages outside a job; a job's own bench stands in the job's frame. */
+export const benchRoutes: RouteObject[] = [{ path: 'gauges', element: <GaugesPage /> }];

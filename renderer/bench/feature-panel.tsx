@@ -1,0 +1,190 @@
+import { Alert, Button, Paper, Stack, Text, Title } from '@mantine/core';
+import { IconArrowRight } from '@tabler/icons-react';
+import { useEffect, useRef, useState } from 'react';
+import type { BenchSheet, FeatureOnSheet, Gauge, Reading } from '../../shared/contract/bench.ts';
+import type { EngineModelId, JobCode } from '../../shared/contract/ids.ts';
+import { FEATURE_LABELS, type Feature, type MeasuredFeature } from '../../shared/work/features.ts';
+import { PHASE_LABELS, type Phase } from '../../shared/work/vocabulary.ts';
+import classes from './bench.module.css';
+import { useFeatureHabit } from './bench-habits.ts';
+import { DerivedList } from './derived-list.tsx';
+import { FeatureSpecification } from './feature-specification.tsx';
+import { GaugeChoice } from './gauge-choice.tsx';
+import { featurePicture, spotOf } from './pictures/feature-picture.tsx';
+import { PlaceList } from './place-list.tsx';
+import { ReadingEntry } from './reading-entry.tsx';
+import { nextPlace, standingReading } from './sheet-reading.ts';
+
+/** What follows from a feature's readings, shown below them. */
+const FOLLOWS: Partial<Record<MeasuredFeature, readonly Feature[]>> = {
+  bore: ['bore-taper', 'bore-out-of-round', 'piston-clearance'],
+  'piston-skirt': ['piston-clearance'],
+  crankpin: ['rod-clearance'],
+  'rod-big-end': ['rod-clearance'],
+};
+
+interface FeaturePanelProps {
+  readonly sheet: BenchSheet;
+  readonly feature: FeatureOnSheet;
+  readonly engineModelId: EngineModelId;
+  readonly jobCode: JobCode;
+  readonly phase: Phase;
+  readonly gauges: Gauge[];
+  /** The feature after this one; null at the end of the list. */
+  readonly next: MeasuredFeature | null;
+  readonly onNext: () => void;
+}
+
+/** One feature being measured: how, against what, where now, and what has been read so far. */
+export function FeaturePanel(props: FeaturePanelProps) {
+  const { sheet, feature, phase } = props;
+  const habit = useFeatureHabit(feature.feature, feature.unit, props.gauges);
+  const [temperature, setTemperature] = useState<number | null>(null);
+  const [at, setAt] = useState<string | null>(() => nextPlace(feature.places, phase)?.key ?? null);
+  const [correcting, setCorrecting] = useState<Reading | null>(null);
+  const place = feature.places.find(({ key }) => key === at) ?? null;
+  const cylinder = place?.cylinder ?? 1;
+  const picture = featurePicture(feature, {
+    now: place === null ? null : spotOf(place.key),
+    done: new Set(
+      feature.places
+        .filter((each) => each.cylinder === cylinder && standingReading(each, phase) !== undefined)
+        .map(({ key }) => spotOf(key)),
+    ),
+  });
+  const follows = sheet.derived.filter((figure) =>
+    FOLLOWS[feature.feature]?.includes(figure.feature),
+  );
+
+  return (
+    <Stack gap="md">
+      <div>
+        <Title order={2}>{feature.label}</Title>
+        <Text>{feature.hint}</Text>
+      </div>
+      <FeatureSpecification
+        feature={feature}
+        engineModelId={props.engineModelId}
+        jobCode={props.jobCode}
+      />
+      {!sheet.closed && (
+        <Paper withBorder p="md">
+          <div className={picture === null ? classes.measuringAlone : classes.measuring}>
+            <Stack gap="sm">
+              {place === null ? (
+                <AllMeasured
+                  feature={feature}
+                  phase={phase}
+                  next={props.next}
+                  onNext={props.onNext}
+                />
+              ) : (
+                <ReadingEntry
+                  jobId={sheet.jobId}
+                  feature={feature}
+                  place={place}
+                  phase={phase}
+                  gauge={habit.gauge}
+                  unit={habit.unit}
+                  onUnit={habit.chooseUnit}
+                  temperature={temperature}
+                  correcting={correcting}
+                  onRecorded={() => {
+                    setCorrecting(null);
+                    setAt(nextPlace(feature.places, phase, place.key)?.key ?? null);
+                  }}
+                  onCancelCorrection={() => setCorrecting(null)}
+                />
+              )}
+              <GaugeChoice
+                gauges={habit.suited}
+                gauge={habit.gauge}
+                onGauge={habit.chooseGauge}
+                temperature={temperature}
+                onTemperature={setTemperature}
+              />
+            </Stack>
+            {picture !== null && <BoltOrder feature={feature}>{picture}</BoltOrder>}
+          </div>
+        </Paper>
+      )}
+      <PlaceList
+        feature={feature}
+        phase={phase}
+        unit={habit.unit}
+        now={sheet.closed ? null : at}
+        closed={sheet.closed}
+        onChoose={(chosen) => {
+          setCorrecting(null);
+          setAt(chosen.key);
+        }}
+        onCorrect={(chosen, reading) => {
+          setCorrecting(reading);
+          setAt(chosen.key);
+        }}
+      />
+      {follows.length > 0 && (
+        <section aria-label="What follows from these readings">
+          <Title order={3} size="h4" mb="xs">
+            What follows from these readings
+          </Title>
+          <DerivedList derived={follows} cylinders={sheet.cylinders} />
+        </section>
+      )}
+    </Stack>
+  );
+}
+
+function BoltOrder({
+  feature,
+  children,
+}: {
+  readonly feature: FeatureOnSheet;
+  readonly children: React.ReactNode;
+}) {
+  const fastener = feature.specification?.fastener ?? null;
+  return (
+    <div>
+      {children}
+      {fastener !== null && (
+        <Text size="sm" mt="xs">
+          {fastener.count} bolts M{fastener.diameter} × {fastener.pitch}, class{' '}
+          {fastener.propertyClass}. The number on a bolt is its turn; every stage goes round once in
+          this order.
+        </Text>
+      )}
+    </div>
+  );
+}
+
+function AllMeasured({
+  feature,
+  phase,
+  next,
+  onNext,
+}: {
+  readonly feature: FeatureOnSheet;
+  readonly phase: Phase;
+  readonly next: MeasuredFeature | null;
+  readonly onNext: () => void;
+}) {
+  const button = useRef<HTMLButtonElement>(null);
+  useEffect(() => button.current?.focus(), []);
+  return (
+    <Alert color="green" variant="light" title={`${feature.label}: every place has a reading`}>
+      <Stack gap="sm" align="flex-start">
+        <Text size="sm">
+          Phase: {PHASE_LABELS[phase].toLowerCase()}. Choose a place below to measure it again.
+        </Text>
+        <Button
+          ref={button}
+          size="lg"
+          onClick={onNext}
+          rightSection={<IconArrowRight size={20} aria-hidden />}
+        >
+          {next === null ? 'Go to the hold points' : `Next: ${FEATURE_LABELS[next]}`}
+        </Button>
+      </Stack>
+    </Alert>
+  );
+}

@@ -1,0 +1,73 @@
+import { Alert, Anchor, Group, Stack, Text } from '@mantine/core';
+import { IconProgressHelp } from '@tabler/icons-react';
+import { Link } from 'react-router';
+import type { FeatureOnSheet } from '../../shared/contract/bench.ts';
+import type { EngineModelId, JobCode } from '../../shared/contract/ids.ts';
+import { display, unitLabel } from '../../shared/trade/index.ts';
+import { SOURCE_KIND_LABELS } from '../../shared/work/vocabulary.ts';
+import { StandingBadge } from '../common/badges.tsx';
+import classes from './bench.module.css';
+import { printedLimits } from './measure-words.ts';
+import { inOtherUnit } from './reading-words.ts';
+
+/** The band as its source prints it, where it stands there, and whether anybody checked it. */
+export function FeatureSpecification({
+  feature,
+  engineModelId,
+  jobCode,
+}: {
+  readonly feature: FeatureOnSheet;
+  readonly engineModelId: EngineModelId;
+  readonly jobCode: JobCode;
+}) {
+  const specification = feature.specification;
+  const book = `/spec-book/${engineModelId}?for=${jobCode}&feature=${feature.feature}`;
+  if (specification === null)
+    return (
+      <Alert color="gray" variant="light" title="No specification in the spec book">
+        Readings are kept, without a verdict.{' '}
+        <Anchor component={Link} to={`${book}&add=1`} inherit>
+          Add the specification
+        </Anchor>
+      </Alert>
+    );
+  const { source } = specification;
+  const converted = [specification.lowBase, specification.highBase]
+    .flatMap((limit) => (limit === null ? [] : [inOtherUnit(limit, specification.unit)]))
+    .filter((words) => words !== '');
+  return (
+    <Stack gap={6}>
+      <div className={classes.facts}>
+        <span className={classes.band}>{printedLimits(specification)}</span>
+        {converted.length > 0 && <Text c="dimmed">({[...new Set(converted)].join(' – ')})</Text>}
+        {specification.aimBase !== null && (
+          <Text>aim {display(specification.aimBase, specification.unit)}</Text>
+        )}
+        {specification.wearLimit !== '' && (
+          <Text>
+            wear limit {specification.wearLimit} {unitLabel(specification.unit)}
+          </Text>
+        )}
+        {specification.condition !== '' && <Text>{specification.condition}</Text>}
+        <StandingBadge standing={specification.standing} />
+      </div>
+      <Group gap="xs">
+        <Text size="sm" c="dimmed">
+          {SOURCE_KIND_LABELS[source.kind]}: {source.title}
+          {source.edition !== '' && `, ${source.edition}`}
+          {specification.page !== '' && `, page ${specification.page}`}
+          {specification.revision > 1 && ` · revision ${specification.revision}`}
+        </Text>
+        <Anchor component={Link} to={book} size="sm">
+          Spec book
+        </Anchor>
+      </Group>
+      {specification.standing === 'unconfirmed' && (
+        <Alert color="orange" variant="light" p="xs" icon={<IconProgressHelp aria-hidden />}>
+          Unconfirmed: nobody has checked this figure against a source that carries weight. The
+          paper will say so.
+        </Alert>
+      )}
+    </Stack>
+  );
+}

@@ -1,0 +1,70 @@
+import { Anchor, Group, NumberInput, Select, Text } from '@mantine/core';
+import { IconAlertTriangle } from '@tabler/icons-react';
+import { Link } from 'react-router';
+import type { Gauge } from '../../shared/contract/bench.ts';
+import { unitLabel } from '../../shared/trade/index.ts';
+import classes from './bench.module.css';
+
+const expiredWord = (gauge: Gauge): string => (gauge.expired ? ' (calibration expired)' : '');
+
+/** The gauge in hand, which sticks for the feature, and the part's temperature when it matters. */
+export function GaugeChoice(props: {
+  readonly gauges: readonly Gauge[];
+  readonly gauge: Gauge | null;
+  readonly onGauge: (gauge: Gauge | null) => void;
+  readonly temperature: number | null;
+  readonly onTemperature: (temperature: number | null) => void;
+}) {
+  const { gauges, gauge } = props;
+  return (
+    <div>
+      <Group gap="sm" align="flex-end" wrap="wrap">
+        <Select
+          label="Gauge"
+          placeholder={gauges.length === 0 ? 'None on the list fits' : 'Choose the gauge in hand'}
+          data={gauges.map((each) => ({
+            value: each.id,
+            label: `${each.name}${expiredWord(each)}`,
+          }))}
+          value={gauge?.id ?? null}
+          onChange={(id) => props.onGauge(gauges.find((each) => each.id === id) ?? null)}
+          clearable
+          size="md"
+          flex={1}
+          miw="12rem"
+        />
+        <NumberInput
+          label="Part at, °C"
+          placeholder="near 20"
+          value={props.temperature ?? ''}
+          onChange={(value) => props.onTemperature(typeof value === 'number' ? value : null)}
+          min={-40}
+          max={300}
+          hideControls
+          size="md"
+          w="7.5rem"
+        />
+      </Group>
+      <Text size="sm" c="dimmed" mt={4}>
+        {gauge === null ? (
+          'Without a gauge the verdict takes a reading as exact. '
+        ) : (
+          <>
+            Good to ±{Number(gauge.uncertainty.toPrecision(2))} {unitLabel(gauge.unit)}, range{' '}
+            {gauge.rangeLow}–{gauge.rangeHigh} {unitLabel(gauge.unit)}.{' '}
+          </>
+        )}
+        <Anchor component={Link} to="/gauges" inherit>
+          Gauges
+        </Anchor>
+      </Text>
+      {gauge?.expired === true && (
+        <Text size="sm" className={classes.caution}>
+          <IconAlertTriangle size={18} aria-hidden />
+          Calibration expired{gauge.calibrationDue === null ? '' : ` on ${gauge.calibrationDue}`}:
+          said so at every reading and on the paper.
+        </Text>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,109 @@
+import { Button, Group, Modal, Stack, Text, Textarea } from '@mantine/core';
+import type { FormEvent } from 'react';
+import type { HoldPointOnSheet } from '../../shared/contract/bench.ts';
+import type { JobId } from '../../shared/contract/ids.ts';
+import { deskQuery } from '../common/desk.ts';
+import { fieldErrors, RefusalAlert } from '../common/refusal.tsx';
+import { useBy } from '../common/station.tsx';
+import { useDraft } from '../common/use-draft.ts';
+import { useWrite } from '../common/use-write.ts';
+
+export interface ReasonFor {
+  readonly point: HoldPointOnSheet;
+  readonly what: 'override' | 'reopen';
+}
+
+const WORDS = {
+  override: {
+    title: 'Override a hold point',
+    label: 'Why this may go on without it',
+    button: 'Override in my name',
+  },
+  reopen: {
+    title: 'Reopen a hold point',
+    label: 'Why it has to be seen again',
+    button: 'Reopen',
+  },
+} as const;
+
+/** Asks for the reason in writing, without which a point is neither overridden nor reopened. */
+export function HoldPointReason({
+  jobId,
+  wanted,
+  onClose,
+}: {
+  readonly jobId: JobId;
+  readonly wanted: ReasonFor | null;
+  readonly onClose: () => void;
+}) {
+  return (
+    <Modal
+      opened={wanted !== null}
+      onClose={onClose}
+      title={wanted === null ? '' : WORDS[wanted.what].title}
+      size="lg"
+    >
+      {wanted !== null && <ReasonForm jobId={jobId} wanted={wanted} onClose={onClose} />}
+    </Modal>
+  );
+}
+
+function ReasonForm({
+  jobId,
+  wanted,
+  onClose,
+}: {
+  readonly jobId: JobId;
+  readonly wanted: ReasonFor;
+  readonly onClose: () => void;
+}) {
+  const { point, what } = wanted;
+  const words = WORDS[what];
+  const by = useBy();
+  const override = useWrite(deskQuery.bench.overrideHoldPoint.mutationOptions());
+  const reopen = useWrite(deskQuery.bench.reopenHoldPoint.mutationOptions());
+  const write = what === 'override' ? override : reopen;
+  const [draft, setDraft, clear] = useDraft(`hold-point.${jobId}.${point.key}.${what}`, {
+    reason: '',
+  });
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    write.mutate(
+      { by, jobId, key: point.key, reason: draft.reason },
+      {
+        onSuccess: () => {
+          clear();
+          onClose();
+        },
+      },
+    );
+  };
+  return (
+    <form onSubmit={submit}>
+      <Stack>
+        <Text fw={600}>{point.label}</Text>
+        {point.caution !== '' && <Text>{point.caution}</Text>}
+        <Textarea
+          data-autofocus
+          label={words.label}
+          description="It stands on the work order with your name."
+          autosize
+          minRows={3}
+          maxLength={500}
+          value={draft.reason}
+          onChange={(event) => setDraft({ reason: event.currentTarget.value })}
+          error={fieldErrors(write.error).reason}
+        />
+        {write.isError && <RefusalAlert error={write.error} />}
+        <Group justify="flex-end">
+          <Button variant="default" size="md" onClick={onClose}>
+            Leave it
+          </Button>
+          <Button type="submit" size="md" loading={write.isPending}>
+            {words.button}
+          </Button>
+        </Group>
+      </Stack>
+    </form>
+  );
+}

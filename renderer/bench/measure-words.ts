@@ -1,0 +1,94 @@
+import {
+  BASE_UNIT_OF,
+  convert,
+  dimensionOf,
+  display,
+  displayNumber,
+  type SlipKind,
+  type Unit,
+  unitLabel,
+  type Verdict,
+} from '../../shared/trade/index.ts';
+import type { MeasuredFeature } from '../../shared/work/features.ts';
+
+/** A band in base units, as the sheet hands it over. */
+export interface SheetBand {
+  readonly low: number | null;
+  readonly high: number | null;
+}
+
+export const hasBand = ({ low, high }: SheetBand): boolean => low !== null || high !== null;
+
+/** A band of base units in words: '0.20–0.40 mm', 'at most 0.05 mm', 'at least 400 kPa'. */
+export function bandWords({ low, high }: SheetBand, unit: Unit): string {
+  if (low !== null && high !== null)
+    return low === high ? display(low, unit) : `${displayNumber(low, unit)}–${display(high, unit)}`;
+  if (high !== null) return `at most ${display(high, unit)}`;
+  if (low !== null) return `at least ${display(low, unit)}`;
+  return 'no limits';
+}
+
+/** The limits as the source prints them, in its own unit. */
+export function printedLimits(printed: { low: string; high: string; unit: Unit }): string {
+  const unit = unitLabel(printed.unit);
+  if (printed.low !== '' && printed.high !== '')
+    return printed.low === printed.high
+      ? `${printed.low} ${unit}`
+      : `${printed.low}–${printed.high} ${unit}`;
+  if (printed.high !== '') return `at most ${printed.high} ${unit}`;
+  if (printed.low !== '') return `at least ${printed.low} ${unit}`;
+  return 'no limits';
+}
+
+/**
+ * A small amount of a base unit, such as an uncertainty or a distance to a limit, with one digit left
+ * where the usual decimals would round it to nothing.
+ */
+export function amountWords(amount: number, unit: Unit): string {
+  if (amount !== 0 && Number(displayNumber(amount, unit)) === 0) {
+    const small = convert(amount, BASE_UNIT_OF[dimensionOf(unit)], unit).toPrecision(1);
+    return `${Number(small)}\u00A0${unitLabel(unit)}`;
+  }
+  return display(amount, unit);
+}
+
+/** Why a verdict came out as it did, and what would settle it. Base units; shown in `unit`. */
+export function verdictSentence(
+  judged: { value: number; uncertainty: number; verdict: Verdict } & SheetBand,
+  unit: Unit,
+): string {
+  const { value, low, high, uncertainty, verdict } = judged;
+  const toLow = low === null ? Number.POSITIVE_INFINITY : value - low;
+  const toHigh = high === null ? Number.POSITIVE_INFINITY : high - value;
+  const nearer = toLow < toHigh ? 'low' : 'high';
+  const distance = Math.min(toLow, toHigh);
+  const band = bandWords(judged, unit);
+  if (verdict === 'within')
+    return distance === 0
+      ? `On the ${nearer} limit, which belongs to the band (${band}).`
+      : `Inside ${band}, ${amountWords(distance, unit)} from the ${nearer} limit.`;
+  if (verdict === 'outside')
+    return `${amountWords(-distance, unit)} ${nearer === 'low' ? 'below the low' : 'above the high'} limit (${band}).`;
+  return `${amountWords(Math.abs(distance), unit)} from the ${nearer} limit, and the gauge is good to ±${amountWords(uncertainty, unit)}: it can’t tell. Use a finer gauge, or treat the part as doubtful.`;
+}
+
+/** What the slip of the hand probably was, named as a mechanic would. */
+export function slipSentence(kind: SlipKind, value: number, likely: number): string {
+  if (kind === 'foot-inch')
+    return 'A slip of twelve: inch-pounds read as foot-pounds, or the other way round?';
+  if (kind === 'inch')
+    return 'A slip of 25.4: a figure in inches (or thousandths) read as millimetres, or the other way round?';
+  const ratio = Math.abs(likely / value);
+  return ratio > 50 || ratio < 1 / 50
+    ? 'A slip of a hundred: the decimal point two places off?'
+    : 'A slip of ten: the decimal point one place off?';
+}
+
+/** A likely value as it would be typed: no more digits than a gauge shows. */
+export const likelyText = (likely: number): string => String(Number(likely.toPrecision(6)));
+
+/** What a feature's places are called together, for counting them. */
+export const placeCountWords = (feature: MeasuredFeature, count: number): string =>
+  feature === 'head-bolt-torque'
+    ? `${count} ${count === 1 ? 'stage' : 'stages'}`
+    : `${count} ${count === 1 ? 'place' : 'places'}`;

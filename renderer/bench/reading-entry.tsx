@@ -1,0 +1,190 @@
+import { Button, Group, SegmentedControl, Stack, Text, TextInput } from '@mantine/core';
+import { isDefinedError } from '@orpc/client';
+import { IconCornerDownLeft } from '@tabler/icons-react';
+import { type FormEvent, useEffect, useRef, useState } from 'react';
+import type { FeatureOnSheet, Gauge, Reading } from '../../shared/contract/bench.ts';
+import type { JobId } from '../../shared/contract/ids.ts';
+import { SPECIFICATION_UNITS } from '../../shared/contract/specbook.ts';
+import { dimensionOf, parseReading, toBase, unitLabel } from '../../shared/trade/index.ts';
+import type { Phase } from '../../shared/work/vocabulary.ts';
+import { deskQuery } from '../common/desk.ts';
+import { RefusalAlert } from '../common/refusal.tsx';
+import { useBy } from '../common/station.tsx';
+import { useWrite } from '../common/use-write.ts';
+import classes from './bench.module.css';
+import type { BenchUnit } from './bench-habits.ts';
+import { liveReading } from './live-reading.ts';
+import { LiveVerdict } from './live-verdict.tsx';
+import { asTyped } from './reading-words.ts';
+import type { PlaceOnSheet } from './sheet-reading.ts';
+import { type Slip, SlipQuestion } from './slip-question.tsx';
+
+interface ReadingEntryProps {
+  readonly jobId: JobId;
+  readonly feature: FeatureOnSheet;
+  readonly place: PlaceOnSheet;
+  readonly phase: Phase;
+  readonly gauge: Gauge | null;
+  readonly unit: BenchUnit;
+  readonly onUnit: (unit: BenchUnit) => void;
+  readonly temperature: number | null;
+  /** The reading that this one corrects. */
+  readonly correcting: Reading | null;
+  readonly onRecorded: (reading: Reading) => void;
+  readonly onCancelCorrection: () => void;
+}
+
+/** The one field: a reading for the place wanted next. Enter records it and moves on. */
+export function ReadingEntry(props: ReadingEntryProps) {
+  const { feature, place, gauge, unit, correcting } = props;
+  const by = useBy();
+  const record = useWrite(deskQuery.bench.record.mutationOptions());
+  const [text, setText] = useState('');
+  const [slip, setSlip] = useState<Slip | null>(null);
+  const field = useRef<HTMLInputElement>(null);
+  const target = `${place.key} ${correcting?.id ?? ''}`;
+  useEffect(() => {
+    // The field wanted next has the focus, whichever place that is.
+    if (target !== '') field.current?.focus();
+  }, [target]);
+
+  const uncertainty = gauge === null ? 0 : toBase(gauge.uncertainty, gauge.unit);
+  const live = liveReading(text, unit, place, uncertainty);
+  const places = feature.places.length;
+  const label = place.label === '' ? feature.label : place.label;
+
+  const backToField = () => {
+    setSlip(null);
+    field.current?.focus();
+  };
+
+  const send = (typed: string, typedIn: BenchUnit, keepAsTyped: boolean) => {
+    if (record.isPending) return;
+    // The field is free at once: a gauge that types may already be sending the next reading.
+    setText('');
+    record.mutate(
+      {
+        by,
+        jobId: props.jobId,
+        feature: feature.feature,
+        place: place.key,
+        phase: props.phase,
+        text: typed,
+        unit: typedIn,
+        gaugeId: gauge?.id ?? null,
+        temperature: props.temperature,
+        keepAsTyped,
+        supersedes: correcting?.id ?? null,
+      },
+      {
+        onSuccess: (reading) => {
+          backToField();
+          props.onRecorded(reading);
+        },
+        onError: (error) => {
+          setText(typed);
+          if (isDefinedError(error) && error.code === 'READING_QUESTIONED')
+            setSlip({
+              ...error.data,
+              text: typed,
+              value: parseReading(typed, typedIn).value,
+            });
+          else field.current?.focus();
+        },
+      },
+    );
+  };
+
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    if (text.trim() !== '' && slip === null) send(text.trim(), unit, false);
+  };
+
+  return (
+    <Stack gap="xs">
+      <form onSubmit={submit} className={classes.entry}>
+        <TextInput
+          ref={field}
+          label={
+            <>
+              {correcting === null ? 'Measure now: ' : 'Correct: '}
+              <strong>{label}</strong>
+              {places > 1 && ` (${feature.places.indexOf(place) + 1} of ${places})`}
+            </>
+          }
+          description={
+            correcting === null
+              ? undefined
+              : `Takes the place of ${asTyped(correcting)}, which stays on record.`
+          }
+          placeholder={`in ${unitLabel(unit)}`}
+          inputMode="decimal"
+          autoComplete="off"
+          autoCorrect="off"
+          spellCheck={false}
+          enterKeyHint="next"
+          value={text}
+          onChange={(event) => {
+            setText(event.currentTarget.value);
+            setSlip(null);
+            record.reset();
+          }}
+          onKeyDown={(event) => {
+            if (event.key === 'Escape' && correcting !== null) props.onCancelCorrection();
+          }}
+          classNames={{ input: classes.reading, label: classes.readingLabel }}
+        />
+        <Button
+          type="submit"
+          size="lg"
+          className={classes.record}
+          loading={record.isPending}
+          rightSection={<IconCornerDownLeft size={20} aria-hidden />}
+        >
+          Record
+        </Button>
+      </form>
+      <Group gap="xs">
+        <SegmentedControl
+          aria-label="Unit of the reading"
+          value={unit}
+          onChange={props.onUnit}
+          data={SPECIFICATION_UNITS.filter(
+            (candidate) => dimensionOf(candidate) === dimensionOf(unit),
+          ).map((candidate) => ({ value: candidate, label: unitLabel(candidate) }))}
+          size="md"
+          classNames={{ label: classes.segment }}
+        />
+        <Text size="sm" c="dimmed">
+          A unit typed with the reading wins.
+        </Text>
+        {correcting !== null && (
+          <Button variant="subtle" color="gray" onClick={props.onCancelCorrection}>
+            Leave it as it was
+          </Button>
+        )}
+      </Group>
+      {slip === null ? (
+        <>
+          <LiveVerdict
+            live={live}
+            place={place}
+            unit={unit}
+            uncertainty={uncertainty}
+            gaugeNamed={gauge !== null}
+          />
+          {record.isError && <RefusalAlert error={record.error} />}
+        </>
+      ) : (
+        <SlipQuestion
+          slip={slip}
+          band={place}
+          busy={record.isPending}
+          onTake={() => send(String(Number(slip.likely.toPrecision(6))), slip.unit, false)}
+          onKeep={() => send(slip.text, unit, true)}
+          onBack={backToField}
+        />
+      )}
+    </Stack>
+  );
+}

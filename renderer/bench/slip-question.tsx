@@ -1,0 +1,99 @@
+import { Button, Group, Stack, Text } from '@mantine/core';
+import { IconQuestionMark } from '@tabler/icons-react';
+import { type KeyboardEvent, useEffect, useId, useRef } from 'react';
+import { type SlipKind, unitLabel } from '../../shared/trade/index.ts';
+import classes from './bench.module.css';
+import type { BenchUnit } from './bench-habits.ts';
+import { bandWords, likelyText, type SheetBand, slipSentence } from './measure-words.ts';
+
+export interface Slip {
+  readonly kind: SlipKind;
+  /** In `unit`. */
+  readonly likely: number;
+  readonly unit: BenchUnit;
+  /** As it was typed. */
+  readonly text: string;
+  /** In `unit`. */
+  readonly value: number;
+}
+
+/**
+ * Asks about a reading that a slip of the hand would explain. The focus comes to the question itself, so
+ * that a second Enter (or a gauge that types one) takes neither answer.
+ */
+export function SlipQuestion({
+  slip,
+  band,
+  busy,
+  onTake,
+  onKeep,
+  onBack,
+}: {
+  readonly slip: Slip;
+  readonly band: SheetBand;
+  readonly busy: boolean;
+  readonly onTake: () => void;
+  readonly onKeep: () => void;
+  readonly onBack: () => void;
+}) {
+  const frame = useRef<HTMLFieldSetElement>(null);
+  const heading = useId();
+  const words = useId();
+  const unit = unitLabel(slip.unit);
+  const likely = likelyText(slip.likely);
+  useEffect(() => frame.current?.focus(), []);
+
+  const answer = (event: KeyboardEvent) => {
+    const act = { t: onTake, k: onKeep, escape: onBack }[event.key.toLowerCase()];
+    if (act === undefined || busy || event.ctrlKey || event.metaKey || event.altKey) return;
+    event.preventDefault();
+    act();
+  };
+
+  return (
+    <fieldset
+      ref={frame}
+      tabIndex={-1}
+      aria-labelledby={heading}
+      aria-describedby={words}
+      className={classes.question}
+      onKeyDown={answer}
+    >
+      <Stack gap="sm">
+        <Group gap="sm" align="center" wrap="nowrap">
+          <IconQuestionMark size={32} aria-hidden />
+          <Text id={heading} fz={28} fw={700} lh={1.1}>
+            {likely}?
+          </Text>
+          <Text c="inherit">
+            Typed: {slip.text}. Band: {bandWords(band, slip.unit)}.
+          </Text>
+        </Group>
+        <Text id={words} c="inherit">
+          {slipSentence(slip.kind, slip.value, slip.likely)} Choose deliberately: Enter takes
+          neither.
+        </Text>
+        <Group gap="sm">
+          <Button size="lg" onClick={onTake} loading={busy} aria-keyshortcuts="T">
+            Take {likely} {unit}
+          </Button>
+          <Button
+            size="lg"
+            variant="default"
+            onClick={onKeep}
+            disabled={busy}
+            aria-keyshortcuts="K"
+          >
+            Keep {slip.text} as typed
+          </Button>
+          <Button size="lg" variant="subtle" color="gray" onClick={onBack} disabled={busy}>
+            Type again
+          </Button>
+        </Group>
+        <Text size="sm" c="inherit">
+          Keys: T takes, K keeps, Esc goes back to the field.
+        </Text>
+      </Stack>
+    </fieldset>
+  );
+}
