@@ -1,10 +1,32 @@
-import { Page, Waiting } from '../../common/page.tsx';
+import { useState } from 'react';
+import { Page } from '../../common/page.tsx';
+import { useDraft } from '../../common/use-draft.ts';
+import { emptyDraft } from './draft.ts';
+import { TakeInForm } from './take-in-form.tsx';
+import { type Taken, TakenPanel } from './taken-panel.tsx';
+import { usePrefill } from './use-prefill.ts';
 
-/** Stands in until the page is written. */
+/** The whole intake on one page, for a keyboard and a customer who is waiting. */
 export function TakeInPage() {
+  const [draft, setDraft, clear] = useDraft('take-in', emptyDraft);
+  const [taken, setTaken] = useState<Taken | null>(null);
+  usePrefill(setDraft);
+
+  if (taken !== null) return <TakenPanel taken={taken} onNext={() => setTaken(null)} />;
   return (
-    <Page title="Take a machine in">
-      <Waiting />
+    <Page
+      title="Take in a machine"
+      description="Enter or Tab goes on, Ctrl+Enter takes it in. What is typed is kept when the window closes."
+    >
+      <TakeInForm
+        draft={draft}
+        setDraft={setDraft}
+        onClear={clear}
+        onTaken={(result) => {
+          clear();
+          setTaken(result);
+        }}
+      />
     </Page>
   );
 }

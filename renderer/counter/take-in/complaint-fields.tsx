@@ -1,0 +1,130 @@
+import { Badge, Group, Stack, Text, Textarea, TextInput } from '@mantine/core';
+import { IconCheck, IconPencil } from '@tabler/icons-react';
+import { fold } from '../../../shared/work/fold.ts';
+import { SYMPTOM_LABELS } from '../../../shared/work/vocabulary.ts';
+import type { DraftPart } from './draft.ts';
+import type { Suggestion } from './suggesting-input.tsx';
+import { pieces, readSymptoms, symptomsFor } from './symptom-words.ts';
+import { TokenField } from './token-field.tsx';
+
+/** What people usually leave with a machine; anything else is typed. */
+const USUALLY_LEFT = ['key', 'bag', 'blade', 'charger', 'fuel cap', 'wheel', 'chain', 'manual'];
+
+const suggestSymptoms = (piece: string): Suggestion[] =>
+  symptomsFor(piece).map((symptom) => ({
+    value: SYMPTOM_LABELS[symptom],
+    label: SYMPTOM_LABELS[symptom],
+  }));
+
+const suggestLeft = (piece: string): Suggestion[] =>
+  piece === ''
+    ? []
+    : USUALLY_LEFT.filter((thing) => thing.startsWith(fold(piece)) && thing !== fold(piece)).map(
+        (thing) => ({ value: thing, label: thing }),
+      );
+
+/** Why the machine is here and in what state it came. */
+export function ComplaintFields({ draft, change, faults }: DraftPart) {
+  return (
+    <Stack gap="xs">
+      <Textarea
+        label="Complaint, in the customer’s words"
+        data-field="complaint"
+        required
+        autosize
+        minRows={2}
+        maxRows={6}
+        maxLength={2000}
+        value={draft.complaint}
+        onChange={(event) => change({ complaint: event.currentTarget.value })}
+        error={faults.complaint}
+      />
+      <TokenField
+        label="Symptoms"
+        field="symptoms"
+        value={draft.symptoms}
+        onChange={(symptoms) => change({ symptoms })}
+        suggest={suggestSymptoms}
+        understood={<UnderstoodSymptoms typed={draft.symptoms} />}
+        placeholder="won, smokes, recoil"
+        error={faults.symptoms}
+      />
+      <Textarea
+        label="Condition and missing parts"
+        data-field="condition"
+        autosize
+        minRows={1}
+        maxRows={5}
+        maxLength={1900}
+        value={draft.condition}
+        onChange={(event) => change({ condition: event.currentTarget.value })}
+        error={faults.condition}
+      />
+      <TokenField
+        label="Left with it"
+        field="leftWith"
+        value={draft.leftWith}
+        onChange={(leftWith) => change({ leftWith })}
+        suggest={suggestLeft}
+        understood={<LeftThings typed={draft.leftWith} />}
+        placeholder="key, bag, charger"
+        error={faults.leftWith}
+      />
+      <Group grow gap="xs" align="flex-start">
+        <TextInput
+          label="Fuel and its age"
+          data-field="fuel"
+          value={draft.fuel}
+          onChange={(event) => change({ fuel: event.currentTarget.value })}
+          error={faults.fuel}
+          maxLength={200}
+          autoComplete="off"
+        />
+        <TextInput
+          label="Last service"
+          data-field="lastService"
+          value={draft.lastService}
+          onChange={(event) => change({ lastService: event.currentTarget.value })}
+          error={faults.lastService}
+          maxLength={200}
+          autoComplete="off"
+        />
+      </Group>
+    </Stack>
+  );
+}
+
+function UnderstoodSymptoms({ typed }: { typed: string }) {
+  const { symptoms, otherWords } = readSymptoms(typed);
+  if (symptoms.length + otherWords.length === 0)
+    return <Text size="xs">First letters do; commas part them.</Text>;
+  return (
+    <Group gap={4}>
+      {symptoms.map((symptom) => (
+        <Badge key={symptom} variant="light" leftSection={<IconCheck size={13} aria-hidden />}>
+          {SYMPTOM_LABELS[symptom]}
+        </Badge>
+      ))}
+      {otherWords.map((word) => (
+        <Badge
+          key={word}
+          variant="outline"
+          color="gray"
+          leftSection={<IconPencil size={13} aria-hidden />}
+        >
+          {word}: noted with the condition
+        </Badge>
+      ))}
+    </Group>
+  );
+}
+
+function LeftThings({ typed }: { typed: string }) {
+  const things = pieces(typed);
+  if (things.length === 0) return <Text size="xs">Commas part them.</Text>;
+  return (
+    <Text size="xs">
+      {things.length === 1 ? 'One thing' : `${things.length} things`}: {things.join(' · ')}
+    </Text>
+  );
+}

@@ -1,0 +1,83 @@
+import { Button, Group, Stack, Text, TextInput } from '@mantine/core';
+import type { Customer } from '../../../shared/contract/counter.ts';
+import type { DraftPart } from './draft.ts';
+import { KnownCustomerHint } from './known-customer-hint.tsx';
+import { useCustomersLike, useLikelySame } from './lookups.ts';
+import { SuggestingInput } from './suggesting-input.tsx';
+
+interface CustomerFieldsProps extends DraftPart {
+  onKnown: (customer: Customer) => void;
+  onForget: () => void;
+}
+
+export const contactOf = ({ phone, email }: { phone: string; email: string }): string =>
+  [phone, email].filter(Boolean).join(' · ');
+
+/** Who brings the machine: one field finds or begins a customer. */
+export function CustomerFields({ draft, change, faults, onKnown, onForget }: CustomerFieldsProps) {
+  const found = useCustomersLike(draft.knownCustomer === null ? draft.name : '');
+  const same = useLikelySame(draft);
+  if (draft.knownCustomer !== null)
+    return <KnownCustomer customer={draft.knownCustomer} onForget={onForget} />;
+  return (
+    <Stack gap="xs">
+      <SuggestingInput
+        label="Name"
+        data-field="name"
+        required
+        value={draft.name}
+        onChange={(name) => change({ name })}
+        suggestions={found.map((customer) => ({
+          value: customer.id,
+          label: customer.name,
+          detail: contactOf(customer),
+        }))}
+        onPick={(id) => {
+          const picked = found.find((customer) => customer.id === id);
+          if (picked) onKnown(picked);
+        }}
+        error={faults.name}
+        placeholder="Name or telephone number"
+        maxLength={120}
+      />
+      <Group grow gap="xs" align="flex-start">
+        <TextInput
+          label="Telephone"
+          data-field="phone"
+          type="tel"
+          value={draft.phone}
+          onChange={(event) => change({ phone: event.currentTarget.value })}
+          error={faults.phone}
+          autoComplete="off"
+        />
+        <TextInput
+          label="E-mail"
+          data-field="email"
+          inputMode="email"
+          value={draft.email}
+          onChange={(event) => change({ email: event.currentTarget.value })}
+          error={faults.email}
+          autoComplete="off"
+        />
+      </Group>
+      {same && <KnownCustomerHint customer={same} onTake={() => onKnown(same)} />}
+    </Stack>
+  );
+}
+
+function KnownCustomer({ customer, onForget }: { customer: Customer; onForget: () => void }) {
+  return (
+    <Group justify="space-between" wrap="nowrap" gap="xs" data-field="name">
+      <div>
+        <Text fw={700}>{customer.name}</Text>
+        <Text size="sm">{contactOf(customer) || 'No telephone or e-mail on record'}</Text>
+        <Text size="xs" c="dimmed">
+          Customer {customer.number}
+        </Text>
+      </div>
+      <Button variant="default" size="compact-sm" onClick={onForget}>
+        Another customer
+      </Button>
+    </Group>
+  );
+}

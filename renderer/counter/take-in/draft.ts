@@ -1,0 +1,84 @@
+import type { z } from 'zod';
+import type { Customer, Machine } from '../../../shared/contract/counter.ts';
+import type { SignatureInput } from '../../../shared/contract/fields.ts';
+import type { EngineModelId } from '../../../shared/contract/ids.ts';
+import type { MachineKind, ReachBy } from '../../../shared/work/vocabulary.ts';
+
+/** The intake as it stands on the page, before it is taken in; kept when the window is closed. */
+export interface TakeInDraft {
+  /** Somebody who is in the store already; the fields of a new customer are then left alone. */
+  knownCustomer: Customer | null;
+  name: string;
+  phone: string;
+  email: string;
+  address: string;
+  note: string;
+
+  knownMachine: Machine | null;
+  serial: string;
+  kind: MachineKind | null;
+  /** Make and model as read off the plate, in one line. */
+  machine: string;
+  engine: string;
+  /** The spec book's entry that was chosen or that the typed engine is the very name of. */
+  engineModel: { id: EngineModelId; make: string; model: string } | null;
+  typeCode: string;
+  engineSerial: string;
+  dateCode: string;
+
+  complaint: string;
+  /** As typed: words that the page reads as symptoms. */
+  symptoms: string;
+  condition: string;
+  leftWith: string;
+  fuel: string;
+  lastService: string;
+
+  diagnosisFee: number | null;
+  spendingLimit: number | null;
+  deposit: number | null;
+  promisedFor: string | null;
+  reachBy: ReachBy;
+  signature: z.infer<typeof SignatureInput> | null;
+}
+
+export type TakeInField = keyof TakeInDraft;
+
+export const emptyDraft: TakeInDraft = {
+  knownCustomer: null,
+  name: '',
+  phone: '',
+  email: '',
+  address: '',
+  note: '',
+  knownMachine: null,
+  serial: '',
+  kind: null,
+  machine: '',
+  engine: '',
+  engineModel: null,
+  typeCode: '',
+  engineSerial: '',
+  dateCode: '',
+  complaint: '',
+  symptoms: '',
+  condition: '',
+  leftWith: '',
+  fuel: '',
+  lastService: '',
+  diagnosisFee: null,
+  spendingLimit: null,
+  deposit: null,
+  promisedFor: null,
+  reachBy: 'telephone',
+  signature: null,
+};
+
+/** What every group of fields gets: the draft, a way to change it, and what is wrong with it. */
+export interface DraftPart {
+  draft: TakeInDraft;
+  change: (part: Partial<TakeInDraft>) => void;
+  faults: Faults;
+}
+
+export type Faults = Partial<Record<TakeInField, string>>;

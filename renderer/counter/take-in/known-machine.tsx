@@ -1,0 +1,54 @@
+import { Alert, Button, Group, Input, Stack, Text } from '@mantine/core';
+import { IconBook2, IconUserCheck } from '@tabler/icons-react';
+import type { Machine } from '../../../shared/contract/counter.ts';
+import type { TakeInDraft } from './draft.ts';
+import { engineInWords, machineInWords } from './machine-in-words.ts';
+
+interface KnownMachineProps {
+  machine: Machine;
+  draft: TakeInDraft;
+  fault?: string;
+  onForget: () => void;
+  onTakeOwner: () => void;
+}
+
+/** A machine that has been here before: nothing of it is typed again. */
+export function KnownMachine({ machine, draft, fault, onForget, onTakeOwner }: KnownMachineProps) {
+  const engine = engineInWords(machine.engine);
+  return (
+    <Stack gap="xs" data-field="serial">
+      <Group justify="space-between" wrap="nowrap" gap="xs" align="flex-start">
+        <div>
+          <Text fw={700}>{machineInWords(machine)}</Text>
+          <Text size="sm">Serial {machine.serial || 'not known'}</Text>
+          <Text size="sm">{engine === '' ? 'Engine not described yet' : `Engine ${engine}`}</Text>
+          <Text size="xs" c="dimmed">
+            <IconBook2 size={14} aria-hidden style={{ verticalAlign: '-2px' }} />{' '}
+            {machine.engine.engineModelName === ''
+              ? 'No entry of the spec book chosen yet'
+              : `Spec book: ${machine.engine.engineModelName}`}
+          </Text>
+        </div>
+        <Button variant="default" size="compact-sm" onClick={onForget}>
+          Another machine
+        </Button>
+      </Group>
+      {fault && <Input.Error role="alert">{fault}</Input.Error>}
+      <Owner machine={machine} draft={draft} onTakeOwner={onTakeOwner} />
+    </Stack>
+  );
+}
+
+function Owner({ machine, draft, onTakeOwner }: Omit<KnownMachineProps, 'fault' | 'onForget'>) {
+  if (draft.knownCustomer?.id === machine.customerId) return null;
+  return (
+    <Alert role="status" variant="light" icon={<IconUserCheck aria-hidden />} p="xs">
+      <Text size="sm">
+        On record for <strong>{machine.customerName}</strong>.
+      </Text>
+      <Button variant="light" size="compact-sm" mt={4} onClick={onTakeOwner}>
+        {machine.customerName} brings it
+      </Button>
+    </Alert>
+  );
+}

@@ -1,0 +1,91 @@
+import { Combobox, Group, Text, TextInput, type TextInputProps, useCombobox } from '@mantine/core';
+import { useState } from 'react';
+
+export interface Suggestion {
+  value: string;
+  label: string;
+  detail?: string;
+}
+
+interface SuggestingInputProps extends Omit<TextInputProps, 'onChange' | 'value'> {
+  label: string;
+  value: string;
+  onChange: (text: string) => void;
+  suggestions: readonly Suggestion[];
+  onPick: (value: string) => void;
+  /** Show the suggestions before anything is typed. */
+  eager?: boolean;
+}
+
+/**
+ * A field for free text that offers what is known already. Going on with Tab or Enter keeps the text as
+ * typed; only an arrow key or the pointer takes a suggestion.
+ */
+export function SuggestingInput({
+  value,
+  onChange,
+  suggestions,
+  onPick,
+  eager = false,
+  onBlur,
+  onFocus,
+  ...input
+}: SuggestingInputProps) {
+  const [wanted, setWanted] = useState(false);
+  const combobox = useCombobox({
+    opened: wanted && suggestions.length > 0,
+    onOpenedChange: setWanted,
+    onDropdownClose: () => combobox.resetSelectedOption(),
+  });
+  return (
+    <Combobox
+      store={combobox}
+      onOptionSubmit={(picked) => {
+        onPick(picked);
+        combobox.closeDropdown();
+      }}
+    >
+      <Combobox.Target autoComplete="off">
+        <TextInput
+          {...input}
+          value={value}
+          onChange={(event) => {
+            onChange(event.currentTarget.value);
+            combobox.resetSelectedOption();
+            combobox.openDropdown();
+          }}
+          onFocus={(event) => {
+            if (eager) combobox.openDropdown();
+            onFocus?.(event);
+          }}
+          onBlur={(event) => {
+            combobox.closeDropdown();
+            onBlur?.(event);
+          }}
+        />
+      </Combobox.Target>
+      <Combobox.Dropdown>
+        <Combobox.Options
+          aria-label={`Known: ${input.label}`}
+          mah={280}
+          style={{ overflowY: 'auto' }}
+        >
+          {suggestions.map((suggestion) => (
+            <Combobox.Option key={suggestion.value} value={suggestion.value}>
+              <Group justify="space-between" gap="sm" wrap="nowrap">
+                <Text size="sm" fw={600} truncate>
+                  {suggestion.label}
+                </Text>
+                {suggestion.detail && (
+                  <Text size="xs" truncate>
+                    {suggestion.detail}
+                  </Text>
+                )}
+              </Group>
+            </Combobox.Option>
+          ))}
+        </Combobox.Options>
+      </Combobox.Dropdown>
+    </Combobox>
+  );
+}

@@ -1,0 +1,191 @@
+import { Button, Group, Kbd, Stack, Text } from '@mantine/core';
+import { IconClipboardCheck, IconEraser } from '@tabler/icons-react';
+import { type KeyboardEvent, useEffect, useRef } from 'react';
+import { RefusalAlert } from '../../common/refusal.tsx';
+import { AgreedFields } from './agreed-fields.tsx';
+import { CautionNote } from './caution-note.tsx';
+import { ComplaintFields } from './complaint-fields.tsx';
+import { CustomerFields } from './customer-fields.tsx';
+import { emptyDraft, type TakeInDraft } from './draft.ts';
+import { FieldGroup } from './field-group.tsx';
+import { focusField } from './field-order.ts';
+import { intakeCautions } from './intake-cautions.ts';
+import { KnownMachine } from './known-machine.tsx';
+import { EngineFields, MachineFields } from './machine-fields.tsx';
+import { joinMakeAndModel } from './make-and-model.ts';
+import { MoreFields } from './more-fields.tsx';
+import { enterMovesOn, focusNext } from './move-on.ts';
+import { SerialTaken } from './serial-taken.tsx';
+import classes from './take-in.module.css';
+import type { Taken } from './taken-panel.tsx';
+import { useKnown } from './use-known.ts';
+import { usePlates } from './use-plates.ts';
+import { useTakeIn } from './use-take-in.ts';
+
+interface TakeInFormProps {
+  draft: TakeInDraft;
+  setDraft: (next: (draft: TakeInDraft) => TakeInDraft) => void;
+  onClear: () => void;
+  onTaken: (taken: Taken) => void;
+}
+
+export function TakeInForm({ draft, setDraft, onClear, onTaken }: TakeInFormProps) {
+  const form = useRef<HTMLFormElement>(null);
+  const plates = usePlates(draft);
+  const known = useKnown(draft, setDraft);
+  const takingIn = useTakeIn({ draft, setDraft, plates, form, onTaken });
+  const { change, faults } = takingIn;
+  const part = { draft, change, faults };
+  useEffect(() => focusField(form.current, 'name'), []);
+
+  /** After the page has drawn what replaced the fields. */
+  const goTo = (field: Parameters<typeof focusField>[1]) =>
+    setTimeout(() => focusField(form.current, field));
+
+  return (
+    <form
+      ref={form}
+      noValidate
+      aria-label="Intake"
+      onKeyDownCapture={(event) => {
+        if (event.key !== 'Enter' || !(event.ctrlKey || event.metaKey)) return;
+        event.preventDefault();
+        event.stopPropagation();
+        takingIn.start();
+      }}
+      onKeyDown={enterMovesOn}
+      onSubmit={(event) => {
+        event.preventDefault();
+        takingIn.start();
+      }}
+    >
+      <div className={classes.columns}>
+        <Stack gap="sm">
+          <FieldGroup title="Customer">
+            <CustomerFields
+              {...part}
+              onKnown={(customer) => {
+                known.takeCustomer(customer);
+                goTo(draft.knownMachine === null ? 'serial' : 'complaint');
+              }}
+              onForget={() => {
+                known.forgetCustomer();
+                goTo('name');
+              }}
+            />
+          </FieldGroup>
+          <FieldGroup title="Machine and engine">
+            {draft.knownMachine === null ? (
+              <Stack gap="xs">
+                <MachineFields
+                  {...part}
+                  onKnown={(machine) => {
+                    known.takeMachine(machine);
+                    goTo('complaint');
+                  }}
+                  onMet={(machine) => {
+                    if (known.meetMachine(machine)) goTo('complaint');
+                  }}
+                  onKindEnter={(event: KeyboardEvent<HTMLInputElement>) => {
+                    event.preventDefault();
+                    event.stopPropagation();
+                    if (form.current) focusNext(form.current, event.currentTarget);
+                  }}
+                  plates={plates.machinePlates}
+                  knownMakes={plates.machineMakes}
+                />
+                <EngineFields
+                  {...part}
+                  suggestions={plates.engineSuggestions}
+                  onPick={(id) => {
+                    const model = plates.modelById(id);
+                    if (model === undefined) return;
+                    change({ engine: joinMakeAndModel(model), engineModel: model });
+                    goTo('typeCode');
+                  }}
+                  understood={plates.engineUnderstood}
+                  knownMakes={plates.engineMakes}
+                />
+              </Stack>
+            ) : (
+              <KnownMachine
+                machine={draft.knownMachine}
+                draft={draft}
+                fault={faults.serial}
+                onForget={() => {
+                  known.forgetMachine();
+                  goTo('serial');
+                }}
+                onTakeOwner={() => {
+                  known.takeOwner();
+                  goTo('complaint');
+                }}
+              />
+            )}
+            {takingIn.serialTaken && (
+              <SerialTaken
+                error={takingIn.error}
+                serial={draft.serial}
+                onUse={(machine) => {
+                  known.takeMachine(machine);
+                  takingIn.reset();
+                  goTo('complaint');
+                }}
+              />
+            )}
+          </FieldGroup>
+        </Stack>
+        <FieldGroup title="What is wrong">
+          <ComplaintFields {...part} />
+        </FieldGroup>
+        <Stack gap="sm">
+          <FieldGroup title="What is agreed">
+            <AgreedFields {...part} />
+            {takingIn.signatureLapsed && (
+              <Text role="status" size="sm" mt="xs">
+                What was signed for has changed since: let the customer sign once more.
+              </Text>
+            )}
+            <RefusalAlert error={takingIn.serialTaken ? null : takingIn.error} />
+            <RefusalAlert error={known.error} />
+            <Group gap="sm" mt="sm">
+              <Button
+                type="submit"
+                size="md"
+                data-take-in
+                loading={takingIn.busy}
+                leftSection={<IconClipboardCheck size={20} aria-hidden />}
+              >
+                Take in
+              </Button>
+              <Text size="sm" component="span">
+                <Kbd>Ctrl</Kbd> + <Kbd>Enter</Kbd>
+              </Text>
+              {draft !== emptyDraft && (
+                <Button
+                  variant="subtle"
+                  ml="auto"
+                  leftSection={<IconEraser size={18} aria-hidden />}
+                  onClick={() => {
+                    takingIn.reset();
+                    onClear();
+                    goTo('name');
+                  }}
+                >
+                  Clear all
+                </Button>
+              )}
+            </Group>
+          </FieldGroup>
+        </Stack>
+      </div>
+      <Stack gap="sm" mt="sm">
+        <MoreFields {...part} />
+        <CautionNote
+          title="While it comes in"
+          cautions={intakeCautions(draft.knownMachine?.kind ?? draft.kind)}
+        />
+      </Stack>
+    </form>
+  );
+}

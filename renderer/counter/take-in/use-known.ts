@@ -1,0 +1,70 @@
+import { useMutation } from '@tanstack/react-query';
+import { useRef } from 'react';
+import type { Customer, Machine } from '../../../shared/contract/counter.ts';
+import { desk } from '../../common/desk.ts';
+import { emptyDraft, type TakeInDraft } from './draft.ts';
+
+type SetDraft = (next: (draft: TakeInDraft) => TakeInDraft) => void;
+
+const { name, phone, email, address, note } = emptyDraft;
+const { kind, machine, engine, engineModel, typeCode, engineSerial, dateCode } = emptyDraft;
+const NO_CUSTOMER = { knownCustomer: null, name, phone, email, address, note };
+const NO_MACHINE = {
+  knownMachine: null,
+  serial: '',
+  kind,
+  machine,
+  engine,
+  engineModel,
+  typeCode,
+  engineSerial,
+  dateCode,
+};
+
+/** Nothing of the machine but its number has been entered, so that a known one may take its place. */
+const onlyNumber = (draft: TakeInDraft): boolean =>
+  draft.kind === null && draft.machine.trim() === '' && draft.engine.trim() === '';
+
+/** Putting somebody or something that the store knows in the place of what would be typed. */
+export function useKnown(draft: TakeInDraft, setDraft: SetDraft) {
+  const refused = useRef<string | null>(null);
+
+  const takeCustomer = (customer: Customer) =>
+    setDraft((before) => ({
+      ...before,
+      ...NO_CUSTOMER,
+      knownCustomer: customer,
+      reachBy: customer.reachBy,
+    }));
+
+  const owner = useMutation({
+    mutationFn: (of: Machine) => desk.counter.customer({ id: of.customerId }),
+    onSuccess: ({ customer }) => takeCustomer(customer),
+  });
+
+  const takeMachine = (known: Machine) => {
+    setDraft((before) => ({ ...before, ...NO_MACHINE, knownMachine: known, serial: known.serial }));
+    // Nobody was named yet: it will be the owner who brings it.
+    if (draft.knownCustomer === null && draft.name.trim() === '') owner.mutate(known);
+  };
+
+  return {
+    takeCustomer,
+    takeMachine,
+    /** The number was looked up behind the back of who types: only an untouched page takes it. */
+    meetMachine: (known: Machine): boolean => {
+      if (refused.current === known.id || !onlyNumber(draft)) return false;
+      takeMachine(known);
+      return true;
+    },
+    takeOwner: () => {
+      if (draft.knownMachine !== null) owner.mutate(draft.knownMachine);
+    },
+    forgetCustomer: () => setDraft((before) => ({ ...before, ...NO_CUSTOMER })),
+    forgetMachine: () => {
+      refused.current = draft.knownMachine?.id ?? null;
+      setDraft((before) => ({ ...before, ...NO_MACHINE }));
+    },
+    error: owner.error,
+  };
+}

@@ -1,0 +1,114 @@
+import { type RefObject, useLayoutEffect, useRef, useState } from 'react';
+import { deskQuery } from '../../common/desk.ts';
+import { refusalOf } from '../../common/refusal.tsx';
+import { useBy } from '../../common/station.tsx';
+import { useWrite } from '../../common/use-write.ts';
+import type { Faults, TakeInDraft, TakeInField } from './draft.ts';
+import { FIELD_ORDER, focusField } from './field-order.ts';
+import { faultsOf, stillWanted, takeInCall } from './take-in-call.ts';
+import type { Taken } from './taken-panel.tsx';
+import type { usePlates } from './use-plates.ts';
+
+/** What stands above the customer's signature: when it changes, the signature is no longer worth anything. */
+const SIGNED_FOR: readonly TakeInField[] = [
+  'knownCustomer',
+  'name',
+  'complaint',
+  'condition',
+  'leftWith',
+  'diagnosisFee',
+  'spendingLimit',
+  'deposit',
+  'promisedFor',
+];
+
+interface TakeInOptions {
+  draft: TakeInDraft;
+  setDraft: (next: (draft: TakeInDraft) => TakeInDraft) => void;
+  plates: ReturnType<typeof usePlates>;
+  form: RefObject<HTMLFormElement | null>;
+  onTaken: (taken: Taken) => void;
+}
+
+/** Changing the draft, sending it, and bringing what the desk says back to the fields. */
+export function useTakeIn({ draft, setDraft, plates, form, onTaken }: TakeInOptions) {
+  const by = useBy();
+  const [faults, setFaults] = useState<Faults>({});
+  const [signatureLapsed, setSignatureLapsed] = useState(false);
+
+  const showFaults = (found: Faults) => {
+    setFaults(found);
+    const first = FIELD_ORDER.find((field) => found[field] !== undefined);
+    // A field that is opened by its fault is there only after the page has been drawn again.
+    if (first !== undefined) setTimeout(() => focusField(form.current, first));
+  };
+
+  const write = useWrite(
+    deskQuery.counter.takeIn.mutationOptions({
+      onSuccess: onTaken,
+      onError: (error) => {
+        const { code, message, issues } = refusalOf(error);
+        if (code === 'PROMISED_IN_THE_PAST') showFaults({ promisedFor: message });
+        else if (code === 'SERIAL_TAKEN') showFaults({ serial: 'Known already: see below.' });
+        else showFaults(faultsOf(issues));
+      },
+    }),
+  );
+
+  const change = (part: Partial<TakeInDraft>) => {
+    const touched = Object.keys(part) as TakeInField[];
+    const unsigned =
+      draft.signature !== null && touched.some((field) => SIGNED_FOR.includes(field));
+    if ('signature' in part) setSignatureLapsed(false);
+    else if (unsigned) setSignatureLapsed(true);
+    setDraft((before) => ({ ...before, ...(unsigned ? { signature: null } : {}), ...part }));
+    setFaults((before) =>
+      Object.fromEntries(Object.entries(before).filter(([field]) => !(field in part))),
+    );
+  };
+
+  const send = () => {
+    const { current } = form;
+    const unreadable = [...(current?.querySelectorAll('input') ?? [])].find(
+      (input) => input.validity.customError,
+    );
+    const wanted = stillWanted(draft);
+    const { signature } = draft;
+    if (unreadable !== undefined) unreadable.focus();
+    else if (Object.keys(wanted).length > 0 || signature === null) showFaults(wanted);
+    else {
+      setFaults({});
+      write.mutate(
+        takeInCall({ ...draft, signature, engineModel: plates.engineModel }, by, {
+          machine: plates.machineMakes,
+          engine: plates.engineMakes,
+        }),
+      );
+    }
+  };
+
+  const latest = useRef(send);
+  useLayoutEffect(() => {
+    latest.current = send;
+  });
+
+  return {
+    change,
+    faults,
+    signatureLapsed,
+    busy: write.isPending,
+    error: write.error,
+    serialTaken: write.error !== null && refusalOf(write.error).code === 'SERIAL_TAKEN',
+    reset: () => {
+      write.reset();
+      setFaults({});
+      setSignatureLapsed(false);
+    },
+    /** Leaves the field first, as a click on the button does: what is half chosen is then chosen. */
+    start: () => {
+      if (write.isPending) return;
+      form.current?.querySelector<HTMLElement>('[data-take-in]')?.focus();
+      setTimeout(() => latest.current());
+    },
+  };
+}
