@@ -4,7 +4,7 @@ import { demandBetween, demandFinite } from './demand.ts';
 /**
  * Exponent of the compression p·Vⁿ while the starter turns the engine. Between 1 (all heat lost)
  * and 1.4 (none lost); 1.2 to 1.3 is common practice, no source. 1.2 is the careful end: with it a
- * ratio of 5.5 to 6 gives the 90 to 110 psi that TM 5-1185 §137 states for a gasoline engine.
+ * ratio of 5.2 to 5.9 gives the 90 to 110 psi that TM 5-1185 §137 states for a gasoline engine.
  */
 export const CRANKING_EXPONENT = 1.2;
 

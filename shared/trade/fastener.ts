@@ -1,4 +1,5 @@
 import { demandFinite, demandNotNegative, demandPositive } from './demand.ts';
+import { printedInchArea } from './inch-stress-areas.ts';
 import { printedProofLoad } from './proof-load-table.ts';
 import { type PropertyClass, proofStress } from './property-class.ts';
 
@@ -45,13 +46,16 @@ export function stressArea({ diameter, pitch }: Thread): number {
 
 /**
  * Proof load of a bolt, N: for the metric threads that are kept, what ISO 898-1 prints; otherwise
- * stress area × proof stress of the class, which may differ from print by 0.6 %.
+ * stress area × proof stress of the class, which may differ from print by 0.6 %. For the inch threads
+ * that are kept the area is the printed, rounded one.
  *
  * @throws {RangeError} as {@link stressArea} does, or when the class is unknown or not standardised
  * for that diameter
  */
 export function proofLoad({ diameter, pitch, propertyClass }: Bolt): number {
-  const computed = stressArea({ diameter, pitch }) * proofStress(propertyClass, diameter);
+  const computedArea = stressArea({ diameter, pitch });
+  const area = printedInchArea(diameter, pitch) ?? computedArea;
+  const computed = area * proofStress(propertyClass, diameter);
   return printedProofLoad(diameter, pitch, propertyClass) ?? computed;
 }
 

@@ -38,8 +38,8 @@ export function judge({ value, low, high, uncertainty }: JudgeInput): Judgement 
   if (low === undefined && high === undefined) {
     throw new RangeError('There is nothing to judge by: state a low limit, a high limit or both.');
   }
-  const aboveLow = low === undefined ? Number.POSITIVE_INFINITY : margin(value, low);
-  const belowHigh = high === undefined ? Number.POSITIVE_INFINITY : margin(high, value);
+  const aboveLow = low === undefined ? Number.POSITIVE_INFINITY : value - low;
+  const belowHigh = high === undefined ? Number.POSITIVE_INFINITY : high - value;
   const nearest = Math.min(aboveLow, belowHigh);
   const dust = DUST * Math.max(Math.abs(value), Math.abs(low ?? 0), Math.abs(high ?? 0));
   return {
@@ -54,8 +54,4 @@ export function judge({ value, low, high, uncertainty }: JudgeInput): Judgement 
         ? Number(nearest >= -dust)
         : normalBetween(-aboveLow / (uncertainty / 2), belowHigh / (uncertainty / 2)),
   };
-}
-
-function margin(upper: number, lower: number): number {
-  return upper - lower;
 }

@@ -16,12 +16,13 @@ const SIGN = /^[+-]?/;
 const FRACTION = /^(?:(\d+)(?:-| ))?(\d+) ?\/ ?(\d+)(?![\d.,])/;
 const DECIMAL = /^(?:\d+(?:[.,]\d+)?|[.,]\d+)/;
 /** Units in which thousands are usual and three decimals are not. */
-const THOUSANDS_USUAL: readonly Unit[] = ['rpm', 'N', 'lbf', 'Ω'];
+const THOUSANDS_USUAL: readonly Unit[] = ['rpm', 'kPa', 'N', 'lbf', 'Ω'];
 
 /**
  * Reads what somebody typed for a measurement: a decimal (point or comma), a fraction or a mixed
  * number, with or without a unit. The unit typed wins over the one given, and the value stays in
- * it: nothing is converted. Thousands are never separated, so a lone comma is a decimal comma.
+ * it: nothing is converted. Thousands are never separated: a lone comma is a decimal
+ * comma, and is refused where it looks like thousands in a unit that usually runs into them.
  *
  * `parseReading('6 thou', 'mm')` is `{ value: 6, unit: 'thou', text: '6 thou' }`.
  *

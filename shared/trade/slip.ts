@@ -3,9 +3,8 @@ import { demandFinite } from './demand.ts';
 import { fraction, over, times, toNumber } from './exact.ts';
 
 /**
- * How a right reading was written wrong: `decimal`, the point one or two places off (a thousandth
- * of an inch read as a hundredth of a millimetre is one of these, or `inch`); `inch`, inches and
- * millimetres; `foot-inch`, feet and inches of a torque.
+ * How a right reading was written wrong: `decimal`, the point one or two places off; `inch`, inches
+ * for millimetres or the reverse; `foot-inch`, pound-feet for pound-inches or the reverse.
  */
 export type SlipKind = 'decimal' | 'inch' | 'foot-inch';
 
@@ -38,7 +37,8 @@ const DUST = 1e-9;
  * (either way) that brings it inside; the factor nearest to one wins. `null` for a value inside the
  * band (limits included), for zero, and when no factor explains it.
  *
- * A band with one limit is taken to reach a factor of four from it; a one-sided band at or below
+ * A thousandth of an inch written as a hundredth of a millimetre is off by 2.54, which honest wear
+ * reaches too, and is left alone. A band with one limit is taken to reach a factor of four from it; a one-sided band at or below
  * zero has no scale to compare with and explains nothing.
  *
  * @throws {RangeError} when the value or a limit isn't finite, or low is above high

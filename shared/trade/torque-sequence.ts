@@ -31,8 +31,8 @@ export function torqueStages(final: number, shares: readonly number[]): number[]
  * - `cross`: bolts in a ring, numbered around it; always the one opposite next, quarters, eighths
  *   and so on in between. With an odd number it is a star.
  * - `star`: the same order by its other name.
- * - `spiral`: two rows of equal length, numbered along the one row and then, from the same end, along
- *   the other; from the middle outwards, round and round.
+ * - `spiral`: two rows, numbered along the one and then, from the same end, along the other (with an
+ *   odd number the first is longer by one); from the middle outwards, round and round.
  * - `in-line`: one row, numbered from one end; from the middle outwards, side by side.
  * - `in-turn`: in the order of the numbers.
  */
@@ -47,8 +47,7 @@ const MOST_BOLTS = 64;
  * sequence from the maker goes before any of these. Common practice; `cross` agrees with the legacy
  * pattern of ASME PCC-1 for 4, 8, 12 and 16 bolts (from memory).
  *
- * @throws {RangeError} when the count isn't 1 to 64, or is odd for two rows, or the pattern is
- * unknown
+ * @throws {RangeError} when the count isn't 1 to 64 or the pattern is unknown
  */
 export function tighteningOrder(boltCount: number, pattern: TighteningPattern): number[] {
   demandWhole(boltCount, 1, MOST_BOLTS, 'the number of bolts');
@@ -80,13 +79,10 @@ function aroundRing(count: number): number[] {
 }
 
 function alongTwoRows(count: number): number[] {
-  if (count % 2 === 1) {
-    throw new RangeError(`Two rows of equal length need an even number of bolts; ${count} is odd.`);
-  }
-  const row = count / 2;
-  return fromMiddle(row).flatMap((place, index) =>
-    index % 2 === 0 ? [place, place + row] : [place + row, place],
-  );
+  const row = Math.ceil(count / 2);
+  return fromMiddle(row)
+    .flatMap((place, index) => (index % 2 === 0 ? [place, place + row] : [place + row, place]))
+    .filter((bolt) => bolt <= count);
 }
 
 function fromMiddle(count: number): number[] {
