@@ -124,14 +124,15 @@ function drawFoot(sheet: Sheet, fingerprint: string) {
 
 /** At most `count` lines; what is cut off is shown to be cut off. */
 function clipped(sheet: Sheet, text: string, style: TextStyle, count: number): TextLine[] {
-  const flat = text.replaceAll(/\s+/g, ' ');
-  const all = sheet.lines(flat, style);
-  if (all.length <= count) return all;
-  const words = flat.split(' ');
-  while (words.length > 1) {
-    words.pop();
-    const shorter = sheet.lines(`${words.join(' ')} …`, style);
-    if (shorter.length <= count) return shorter;
+  const all = sheet.lines(text.replaceAll(/\s+/g, ' '), style);
+  const kept = all.slice(0, count);
+  const last = kept.at(-1);
+  if (all.length <= count || last === undefined) return kept;
+  let words = last.runs.map((run) => run.text).join('');
+  let shortened = sheet.lines(`${words} …`, style);
+  while (shortened.length > 1) {
+    words = words.replace(/.$/u, '').trimEnd();
+    shortened = sheet.lines(`${words} …`, style);
   }
-  return all.slice(0, count);
+  return [...kept.slice(0, -1), ...shortened];
 }

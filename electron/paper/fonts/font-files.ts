@@ -13,7 +13,7 @@ export type Family = 'base' | 'japanese' | 'chinese';
  * The font files that papers are drawn with, as package and path in it. Whoever packs the program needs
  * these and no other file of the three packages. Han characters have no oblique: they stay upright.
  */
-export const FONT_FILES = {
+const FONT_FILES = {
   base: {
     package: '@expo-google-fonts/noto-sans',
     regular: '400Regular/NotoSans_400Regular.ttf',

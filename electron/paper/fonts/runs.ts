@@ -7,7 +7,7 @@ export interface Run {
 }
 
 /** Stands, visibly, where no font has the character. */
-export const REPLACEMENT = '\ufffd';
+const REPLACEMENT = '\ufffd';
 
 const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
 

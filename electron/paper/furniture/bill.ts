@@ -43,7 +43,7 @@ export function billLines(sheet: Sheet, lines: PaperLine[]): Block {
 }
 
 /** Something paid, owed or left over, below the total. */
-export interface Balance {
+interface Balance {
   label: string;
   amount: number;
   /** Set as large as the total. */

@@ -10,14 +10,14 @@ const CONTINUATION_HEIGHT = 36;
 /** Width and height in points. */
 export type PageSize = [width: number, height: number];
 
-export interface Margins {
+interface Margins {
   top: number;
   bottom: number;
   left: number;
   right: number;
 }
 
-export interface SheetOptions {
+interface SheetOptions {
   head: PaperHead;
   title: string;
   size: PageSize;

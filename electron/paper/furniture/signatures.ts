@@ -3,7 +3,7 @@ import type { TextLine, TextStyle } from '../fonts/typesetter.ts';
 import { INK, RULE, STYLE } from './ink.ts';
 import { type Block, drawLines, heightOf, type Sheet } from './sheet.ts';
 
-export interface Signatory {
+interface Signatory {
   /** `Customer`, `For the shop`. */
   label: string;
   /** Null: a line to sign on by hand. */

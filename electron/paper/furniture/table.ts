@@ -3,7 +3,7 @@ import { INK, RULE, STYLE } from './ink.ts';
 import { type Block, baselineOf, drawLines, heightOf, type Sheet } from './sheet.ts';
 import { drawSign, SIGN_SPACE, type Sign } from './signs.ts';
 
-export interface Column {
+interface Column {
   heading: string;
   /** Share of the width that the fitted columns leave, or `fit`: as wide as what stands in it. */
   width: number | 'fit';
@@ -22,7 +22,7 @@ export interface Row {
   remark?: string;
 }
 
-export interface TableOptions {
+interface TableOptions {
   columns: Column[];
   rows: Row[];
   /** Where it stands; the whole width of the sheet when left out. */

@@ -7,7 +7,7 @@ import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { prepareZXingModule, readBarcodes } from 'zxing-wasm/reader';
 
 /** A stretch of text as it stands on a page; lengths in points, y from the top. */
-export interface Placed {
+interface Placed {
   text: string;
   page: number;
   x: number;
