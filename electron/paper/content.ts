@@ -117,7 +117,8 @@ export interface PaperLine {
 export interface Totals {
   subtotal: number;
   taxes: {
-    name: string /** As written, e.g. `6.25 %` */;
+    name: string;
+    /** As written, e.g. `6.25 %`. */
     rate: string;
     base: number;
     amount: number;
