@@ -6,7 +6,7 @@ import { FEATURE_UNITS } from '../../shared/work/features.ts';
 import { PHASE_LABELS } from '../../shared/work/vocabulary.ts';
 import { VerdictBadge } from '../common/badges.tsx';
 import classes from './bench.module.css';
-import { amountWords, printedLimits } from './measure-words.ts';
+import { amountWords, printedLimits } from '../common/measure/measure-words.ts';
 
 /** Figures that follow from the readings, with their uncertainty and verdict. */
 export function DerivedList({

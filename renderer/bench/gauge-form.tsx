@@ -11,7 +11,7 @@ import { useBy } from '../common/station.tsx';
 import { useDraft } from '../common/use-draft.ts';
 import { useWrite } from '../common/use-write.ts';
 import type { BenchUnit } from './bench-habits.ts';
-import { decimal } from './decimal.ts';
+import { decimal } from '../common/measure/decimal.ts';
 
 interface GaugeDraft {
   name: string;

@@ -10,7 +10,7 @@ import {
   type Unit,
   type Verdict,
 } from '../../shared/trade/index.ts';
-import type { SheetBand } from './measure-words.ts';
+import type { SheetBand } from '../common/measure/measure-words.ts';
 
 /** What can be said of a reading while it is being typed, before the desk has it. */
 export type LiveReading =

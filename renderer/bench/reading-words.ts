@@ -1,6 +1,6 @@
 import type { Reading } from '../../shared/contract/bench.ts';
 import { display, type Unit, unitLabel } from '../../shared/trade/index.ts';
-import { likelyText } from './measure-words.ts';
+import { likelyText } from '../common/measure/measure-words.ts';
 
 /** A reading as it was typed, with its unit unless that was typed too. */
 export const asTyped = ({ text, unit }: Pick<Reading, 'text' | 'unit'>): string =>

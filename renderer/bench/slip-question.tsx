@@ -4,7 +4,7 @@ import { type KeyboardEvent, useEffect, useId, useRef } from 'react';
 import { type SlipKind, unitLabel } from '../../shared/trade/index.ts';
 import classes from './bench.module.css';
 import type { BenchUnit } from './bench-habits.ts';
-import { bandWords, likelyText, type SheetBand, slipSentence } from './measure-words.ts';
+import { bandWords, likelyText, type SheetBand, slipSentence } from '../common/measure/measure-words.ts';
 
 export interface Slip {
   readonly kind: SlipKind;

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import type { FeatureOnSheet } from '../../../shared/contract/bench.ts';
-import { BoltPicture } from './bolt-picture.tsx';
+import { BoltPicture } from '../../common/measure/bolt-picture.tsx';
 import { BorePicture, type PictureProps } from './bore-picture.tsx';
 import { CoilPicture } from './coil-picture.tsx';
 import { PinPicture } from './pin-picture.tsx';

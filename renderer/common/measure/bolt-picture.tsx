@@ -1,6 +1,6 @@
 import type { Fastener } from '../../../shared/contract/specbook.ts';
 import { boltSpots } from './bolt-layout.ts';
-import classes from './pictures.module.css';
+import classes from './bolt-picture.module.css';
 
 const RADIUS_OF = (count: number): number => (count <= 8 ? 19 : count <= 12 ? 15 : 11);
 

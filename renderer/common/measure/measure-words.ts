@@ -8,8 +8,8 @@ import {
   type Unit,
   unitLabel,
   type Verdict,
-} from '../../shared/trade/index.ts';
-import type { MeasuredFeature } from '../../shared/work/features.ts';
+} from '../../../shared/trade/index.ts';
+import type { MeasuredFeature } from '../../../shared/work/features.ts';
 
 /** A band in base units, as the sheet hands it over. */
 export interface SheetBand {

@@ -1,6 +1,6 @@
 import { useElementSize } from '@mantine/hooks';
-import type { Verdict } from '../../shared/contract/bench.ts';
-import { display, displayNumber, type Unit } from '../../shared/trade/index.ts';
+import type { Verdict } from '../../../shared/contract/bench.ts';
+import { display, displayNumber, type Unit } from '../../../shared/trade/index.ts';
 import classes from './band-bar.module.css';
 import { bandScale } from './band-scale.ts';
 import { amountWords, bandWords, type SheetBand } from './measure-words.ts';
