@@ -1,10 +1,106 @@
-import { Page, Waiting } from '../common/page.tsx';
+import { SimpleGrid, Stack, Text } from '@mantine/core';
+import { useQuery } from '@tanstack/react-query';
+import { useEffect, useRef } from 'react';
+import type { Account } from '../../shared/contract/till.ts';
+import { deskQuery } from '../common/desk.ts';
+import { useJob } from '../common/job.tsx';
+import { Page, QueryView } from '../common/page.tsx';
+import { ApprovalCard } from './approval/approval-card.tsx';
+import { Card } from './card.tsx';
+import { BillLines } from './estimate/bill-lines.tsx';
+import { EarlierRevisions } from './estimate/earlier-revisions.tsx';
+import { EstimateEditor } from './estimate/estimate-editor.tsx';
+import { TotalsList } from './estimate/totals.tsx';
+import { useEstimateDraft } from './estimate/use-estimate-draft.ts';
+import { InvoiceCard } from './invoice/invoice-card.tsx';
+import { PaymentsCard } from './payments/payments-card.tsx';
+import { Standing } from './standing.tsx';
 
-/** Stands in until the page is written. */
+/** The money side of a job: estimate, approval, invoice, payments. */
 export function TillPage() {
+  const job = useJob();
+  const query = useQuery(deskQuery.till.account.queryOptions({ input: { jobId: job.id } }));
   return (
-    <Page title="Till">
-      <Waiting />
+    <Page title={`Till, ${job.code}`} description={`${job.customerName}, ${job.machine}`}>
+      <QueryView query={query}>{(account) => <Till account={account} />}</QueryView>
     </Page>
+  );
+}
+
+function Till({ account }: { account: Account }) {
+  const job = useJob();
+  const draft = useEstimateDraft(account);
+  const approvalAmount = useRef<HTMLInputElement>(null);
+  const paymentAmount = useRef<HTMLInputElement>(null);
+  const { invoice, estimates } = account;
+  const handedOver = job.state === 'handed-over';
+  const closed = handedOver || invoice !== null;
+
+  // Once the invoice is out the money is wanted next.
+  const issued = useRef(false);
+  useEffect(() => {
+    if (issued.current && invoice !== null) {
+      issued.current = false;
+      paymentAmount.current?.focus();
+    }
+  }, [invoice]);
+
+  const approval = (
+    <ApprovalCard
+      account={account}
+      unwritten={draft.changed}
+      closed={closed}
+      amountField={approvalAmount}
+      onApproved={() => undefined}
+    />
+  );
+  const bill = (
+    <InvoiceCard
+      account={account}
+      draft={draft}
+      closed={closed}
+      onIssued={() => {
+        issued.current = true;
+      }}
+      onAskAgain={() => approvalAmount.current?.focus()}
+    />
+  );
+  const payments = <PaymentsCard account={account} amountField={paymentAmount} />;
+
+  return (
+    <Stack gap="md">
+      <Standing account={account} draft={draft} />
+      {handedOver && (
+        <Text>The job was handed over; its bill is closed. Open a new job for further work.</Text>
+      )}
+      {closed ? (
+        <>
+          <SimpleGrid cols={{ base: 1, md: 2 }} spacing="md">
+            {payments}
+            <Stack gap="md">
+              {bill}
+              {approval}
+            </Stack>
+          </SimpleGrid>
+          {invoice !== null && (
+            <Card title="What was billed">
+              <BillLines lines={invoice.lines} caption={`Lines of invoice ${invoice.number}`} />
+              <TotalsList totals={invoice.totals} />
+            </Card>
+          )}
+          <EarlierRevisions title="Estimates" estimates={estimates} />
+        </>
+      ) : (
+        <>
+          <EstimateEditor account={account} draft={draft} />
+          <SimpleGrid cols={{ base: 1, md: 3 }} spacing="md">
+            {approval}
+            {bill}
+            {payments}
+          </SimpleGrid>
+          <EarlierRevisions title="Earlier revisions" estimates={estimates.slice(0, -1)} />
+        </>
+      )}
+    </Stack>
   );
 }

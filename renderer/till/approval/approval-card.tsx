@@ -1,0 +1,71 @@
+import { Stack, Text } from '@mantine/core';
+import type { RefObject } from 'react';
+import type { Account } from '../../../shared/contract/till.ts';
+import { APPROVAL_WAY_LABELS } from '../../../shared/work/vocabulary.ts';
+import { useFormat } from '../../common/format.ts';
+import { useMoney } from '../../common/shop.tsx';
+import { Card } from '../card.tsx';
+import { EventList } from '../event-list.tsx';
+import { ApprovalForm } from './approval-form.tsx';
+
+interface ApprovalCardProps {
+  account: Account;
+  unwritten: boolean;
+  /** The bill is closed: approvals are read, not taken. */
+  closed: boolean;
+  amountField: RefObject<HTMLInputElement | null>;
+  onApproved: () => void;
+}
+
+/** What the customer agreed to, and where the next approval is taken. */
+export function ApprovalCard(props: ApprovalCardProps) {
+  const { account, unwritten, closed, amountField, onApproved } = props;
+  const money = useMoney();
+  const format = useFormat();
+  const estimate = account.estimates.at(-1);
+  return (
+    <Card title="Approval">
+      <Stack gap="md">
+        <EventList
+          label="Approvals, newest first"
+          events={[
+            ...account.approvals.toReversed().map((approval) => ({
+              key: `${approval.at} ${approval.estimateNumber}`,
+              title: `Up to ${money(approval.amount)}`,
+              detail: `${approval.approvedBy}, ${APPROVAL_WAY_LABELS[approval.how].toLowerCase()}, ${approval.estimateNumber}. Taken by ${approval.takenBy}, ${format.instant(approval.at)}.`,
+            })),
+            ...(account.spendingLimit === null
+              ? []
+              : [
+                  {
+                    key: 'intake',
+                    title: `Up to ${money(account.spendingLimit)}`,
+                    detail: 'Spending limit agreed at intake.',
+                  },
+                ]),
+          ]}
+          empty="Nothing is approved yet."
+        />
+        {!closed && estimate !== undefined && (
+          <ApprovalForm
+            key={estimate.id}
+            account={account}
+            estimate={estimate}
+            unwritten={unwritten}
+            amountField={amountField}
+            onApproved={onApproved}
+          />
+        )}
+        {!closed && estimate === undefined && (
+          <Text size="sm" c="dimmed">
+            Write an estimate first; then it can be read out and approved.
+          </Text>
+        )}
+        <Text size="xs" c="dimmed">
+          The newest approval is the limit. Local law decides what counts as an approval, and what
+          may be charged without one.
+        </Text>
+      </Stack>
+    </Card>
+  );
+}

@@ -1,0 +1,35 @@
+import { Text } from '@mantine/core';
+import { IconAlertTriangle, IconCircleCheck, IconCircleDashed } from '@tabler/icons-react';
+import { useMoney } from '../../common/shop.tsx';
+import classes from './bill-bar.module.css';
+import { againstLimit } from './limit.ts';
+
+/** The bill against what is approved: a bar, and the same in words. */
+export function BillBar({ total, limit }: { total: number; limit: number }) {
+  const money = useMoney();
+  const { over, room, within, beyond, mark } = againstLimit(total, limit);
+  const Icon = over > 0 ? IconAlertTriangle : total === 0 ? IconCircleDashed : IconCircleCheck;
+  return (
+    <div>
+      <div className={classes.bar} aria-hidden>
+        <div className={classes.within} style={{ width: `${within}%` }} />
+        <div className={classes.beyond} style={{ width: `${beyond}%` }} />
+        {limit > 0 && <div className={classes.mark} style={{ insetInlineStart: `${mark}%` }} />}
+      </div>
+      <Text component="p" m={0} mt={6} className={classes.words} data-over={over > 0}>
+        <Icon size={20} aria-hidden />
+        <span>{inWords()}</span>
+      </Text>
+    </div>
+  );
+
+  function inWords(): string {
+    if (over > 0 && limit === 0)
+      return `Nothing is approved yet, and the lines come to ${money(total)}. Ask before going on.`;
+    if (over > 0)
+      return `${money(total)} is ${money(over)} more than the approved ${money(limit)}. Ask again before going on.`;
+    if (total === 0 && limit === 0) return 'Nothing is estimated and nothing is approved yet.';
+    if (room === 0) return `${money(total)} is exactly what is approved.`;
+    return `${money(total)} is ${money(room)} below the approved ${money(limit)}.`;
+  }
+}

@@ -1,0 +1,34 @@
+import { Text } from '@mantine/core';
+import type { Totals } from '../../../shared/contract/till.ts';
+import { formatRate, roundingSentence } from '../../../shared/money/index.ts';
+import { useMoney, useShop } from '../../common/shop.tsx';
+import classes from './totals.module.css';
+
+/** Subtotal, each tax and the total, figures under each other; the rounding rule below. */
+export function TotalsList({ totals }: { totals: Totals }) {
+  const money = useMoney();
+  const { locale, rounding, taxBasis } = useShop();
+  return (
+    <div className={classes.totals}>
+      <dl className={classes.list}>
+        <dt>Subtotal</dt>
+        <dd>{money(totals.subtotal)}</dd>
+        {totals.taxes.map((tax) => (
+          <div key={`${tax.name} ${tax.ratePpm}`} className={classes.tax}>
+            <dt>
+              {tax.name} {formatRate(tax.ratePpm, locale)} on {money(tax.base)}
+            </dt>
+            <dd>{money(tax.amount)}</dd>
+          </div>
+        ))}
+        <dt className={classes.total}>Total</dt>
+        <dd className={classes.total}>{money(totals.total)}</dd>
+      </dl>
+      {totals.taxes.length > 0 && (
+        <Text size="xs" c="dimmed" ta="end">
+          {roundingSentence({ rounding, basis: taxBasis })}
+        </Text>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,31 @@
+import { Text } from '@mantine/core';
+import classes from './event-list.module.css';
+
+interface Event {
+  key: string;
+  title: string;
+  detail: string;
+}
+
+/** What happened, one below the other: approvals, payments. */
+export function EventList(props: { label: string; events: readonly Event[]; empty: string }) {
+  if (props.events.length === 0) {
+    return (
+      <Text size="sm" c="dimmed">
+        {props.empty}
+      </Text>
+    );
+  }
+  return (
+    <ul className={classes.list} aria-label={props.label}>
+      {props.events.map((event) => (
+        <li key={event.key}>
+          <Text fw={600}>{event.title}</Text>
+          <Text size="sm" c="dimmed">
+            {event.detail}
+          </Text>
+        </li>
+      ))}
+    </ul>
+  );
+}

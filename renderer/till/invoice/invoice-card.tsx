@@ -1,0 +1,171 @@
+import { Alert, Button, Group, Radio, Stack, Text, Textarea } from '@mantine/core';
+import { IconAlertTriangle, IconReceipt } from '@tabler/icons-react';
+import { useState } from 'react';
+import type { Account } from '../../../shared/contract/till.ts';
+import { deskQuery } from '../../common/desk.ts';
+import { useFormat } from '../../common/format.ts';
+import { PaperButton } from '../../common/paper-button.tsx';
+import { RefusalAlert, refusalOf } from '../../common/refusal.tsx';
+import { useMoney } from '../../common/shop.tsx';
+import { useBy } from '../../common/station.tsx';
+import { useWrite } from '../../common/use-write.ts';
+import { Card } from '../card.tsx';
+import type { EstimateDraft } from '../estimate/use-estimate-draft.ts';
+
+interface InvoiceCardProps {
+  account: Account;
+  draft: EstimateDraft;
+  closed: boolean;
+  onIssued: () => void;
+  onAskAgain: () => void;
+}
+
+/** The bill: issued once, never changed. */
+export function InvoiceCard(props: InvoiceCardProps) {
+  const { account } = props;
+  const money = useMoney();
+  const format = useFormat();
+  const { invoice } = account;
+  if (invoice !== null) {
+    return (
+      <Card title={`Invoice ${invoice.number}`} aside={<PaperButton paper={invoice.paper} />}>
+        <Text>
+          {money(invoice.totals.total)}, issued {format.instant(invoice.issuedAt)} by{' '}
+          {invoice.issuedBy}.
+        </Text>
+        <Text size="sm" c="dimmed" mt={4}>
+          An issued invoice never changes; it is corrected by a credit note.
+        </Text>
+      </Card>
+    );
+  }
+  return (
+    <Card title="Invoice">
+      {account.estimates.length === 0 || props.closed ? (
+        <Text size="sm" c="dimmed">
+          {props.closed
+            ? 'The job was handed over without an invoice.'
+            : 'There is nothing to bill from yet: write an estimate, and have it approved.'}
+        </Text>
+      ) : (
+        <IssueForm {...props} />
+      )}
+    </Card>
+  );
+}
+
+type BilledLines = 'written' | 'typed';
+
+function IssueForm({ account, draft, onIssued, onAskAgain }: InvoiceCardProps) {
+  const by = useBy();
+  const money = useMoney();
+  const [choice, setChoice] = useState<BilledLines>('typed');
+  const [note, setNote] = useState('');
+  const [confirming, setConfirming] = useState(false);
+  const latest = account.estimates.at(-1);
+  const issue = useWrite(
+    deskQuery.till.issueInvoice.mutationOptions({
+      onSuccess: () => {
+        draft.startOver();
+        onIssued();
+      },
+      onSettled: () => setConfirming(false),
+    }),
+  );
+  if (latest === undefined) return null;
+  const typed = draft.changed && draft.ready !== null;
+  const billed: BilledLines = typed ? choice : 'written';
+  const total = billed === 'typed' ? draft.totals.total : latest.totals.total;
+  const over = Math.max(0, total - account.approvedLimit);
+  const refused = issue.error !== null && refusalOf(issue.error).code === 'OVER_APPROVAL';
+
+  return (
+    <Stack gap="sm">
+      {typed && (
+        <Radio.Group
+          label="What is billed"
+          value={billed}
+          onChange={(value) => setChoice(value === 'typed' ? 'typed' : 'written')}
+        >
+          <Stack gap={6} mt={4}>
+            <Radio value="typed" label={`The lines as typed above: ${money(draft.totals.total)}`} />
+            <Radio
+              value="written"
+              label={`Revision ${latest.revision} as written: ${money(latest.totals.total)}`}
+            />
+          </Stack>
+        </Radio.Group>
+      )}
+      {draft.changed && !typed && (
+        <Text size="sm">
+          Some line above can’t be read: revision {latest.revision} would be billed as written.
+        </Text>
+      )}
+      <Textarea
+        label="Note on the invoice"
+        autosize
+        minRows={1}
+        maxRows={5}
+        maxLength={2000}
+        value={note}
+        onChange={(event) => setNote(event.currentTarget.value)}
+      />
+      {over > 0 && !refused && (
+        <Text size="sm" fw={500}>
+          {money(over)} of this is not approved. Take another approval before issuing it.
+        </Text>
+      )}
+      <RefusalAlert error={issue.error} />
+      {refused && (
+        <Alert
+          color="yellow"
+          icon={<IconAlertTriangle aria-hidden />}
+          title={`${money(total)} against the approved ${money(account.approvedLimit)}: ${money(over)} too much`}
+        >
+          <Text size="sm" mb="xs">
+            Ring the customer, read out the estimate, and take down the new amount. Or take lines
+            out until the bill fits. Local law decides what may be charged without an approval.
+          </Text>
+          <Button variant="default" size="sm" onClick={onAskAgain}>
+            Take another approval
+          </Button>
+        </Alert>
+      )}
+      {confirming ? (
+        <Stack gap="xs" role="group" aria-label="Issue the invoice?">
+          <Text fw={600}>Issue an invoice of {money(total)}? It can’t be changed afterwards.</Text>
+          <Group gap="xs">
+            <Button
+              autoFocus
+              loading={issue.isPending}
+              onClick={() =>
+                issue.mutate({
+                  by,
+                  jobId: account.jobId,
+                  lines: billed === 'typed' ? draft.ready : null,
+                  note,
+                })
+              }
+            >
+              Issue it
+            </Button>
+            <Button variant="default" onClick={() => setConfirming(false)}>
+              Not yet
+            </Button>
+          </Group>
+        </Stack>
+      ) : (
+        <Button
+          variant={over > 0 ? 'default' : 'filled'}
+          leftSection={<IconReceipt size={18} aria-hidden />}
+          onClick={() => {
+            issue.reset();
+            setConfirming(true);
+          }}
+        >
+          Issue the invoice: {money(total)}
+        </Button>
+      )}
+    </Stack>
+  );
+}

@@ -1,0 +1,152 @@
+import type { PartId } from '../../../shared/contract/ids.ts';
+import type { Part } from '../../../shared/contract/parts.ts';
+import { type Line, LineInput } from '../../../shared/contract/till.ts';
+import {
+  editableMoney,
+  editableQuantity,
+  lineAmount,
+  parseMoney,
+  parseQuantity,
+  type Rounding,
+} from '../../../shared/money/index.ts';
+import type { LineKind } from '../../../shared/work/vocabulary.ts';
+
+/** A line of a bill while it is typed: figures are text, exactly as they stand in the cells. */
+export interface DraftLine {
+  /** Tells the rows apart; never sent. */
+  key: number;
+  kind: LineKind;
+  description: string;
+  partId: PartId | null;
+  partNumber: string;
+  quantity: string;
+  unit: string;
+  unitPrice: string;
+}
+
+/** The cells of a row, in the order in which Enter goes through them. */
+export const CELLS = ['kind', 'description', 'quantity', 'unit', 'unitPrice'] as const;
+export type Cell = (typeof CELLS)[number];
+
+/** How the shop writes and rounds money. */
+export interface MoneyRules {
+  currency: string;
+  locale: string;
+  rounding: Rounding;
+  /** Minor units for an hour. */
+  labourRate: number;
+}
+
+const nextKey = (lines: readonly DraftLine[]): number =>
+  lines.reduce((highest, line) => Math.max(highest, line.key), 0) + 1;
+
+/** What a kind of line begins with: labour is by the hour at the shop's rate. */
+function beginsWith(kind: LineKind, rules: MoneyRules): Pick<DraftLine, 'unit' | 'unitPrice'> {
+  return kind === 'labour'
+    ? { unit: 'h', unitPrice: editableMoney(rules.labourRate, rules.currency, rules.locale) }
+    : { unit: 'pc', unitPrice: '' };
+}
+
+/** An empty line of a kind, to stand below the others. */
+export const emptyLine = (
+  lines: readonly DraftLine[],
+  kind: LineKind,
+  rules: MoneyRules,
+): DraftLine => ({
+  key: nextKey(lines),
+  kind,
+  description: '',
+  partId: null,
+  partNumber: '',
+  quantity: '1',
+  ...beginsWith(kind, rules),
+});
+
+/** Changes the kind; unit and price follow as long as nobody has typed others. */
+export function withKind(line: DraftLine, kind: LineKind, rules: MoneyRules): DraftLine {
+  const old = beginsWith(line.kind, rules);
+  const fresh = beginsWith(kind, rules);
+  return {
+    ...line,
+    kind,
+    unit: line.unit === old.unit ? fresh.unit : line.unit,
+    unitPrice: line.unitPrice === old.unitPrice ? fresh.unitPrice : line.unitPrice,
+  };
+}
+
+/** The line as a part from the shelf: number, description, unit and price are the part's. */
+export const withPart = (line: DraftLine, part: Part, rules: MoneyRules): DraftLine => ({
+  ...line,
+  kind: 'part',
+  description: part.description,
+  partId: part.id,
+  partNumber: part.number,
+  unit: part.unit,
+  unitPrice: editableMoney(part.price, rules.currency, rules.locale),
+});
+
+/** Whether nothing has been typed into a line: such a one is not sent. */
+export function isBlank(line: DraftLine, rules: MoneyRules): boolean {
+  const price = line.unitPrice.trim();
+  return (
+    line.description.trim() === '' &&
+    line.partId === null &&
+    (price === '' || price === beginsWith(line.kind, rules).unitPrice)
+  );
+}
+
+/** Lines of an estimate as they stand in the cells. */
+export const draftOf = (lines: readonly Line[], rules: MoneyRules): DraftLine[] =>
+  lines.map((line, index) => ({
+    key: index + 1,
+    kind: line.kind,
+    description: line.description,
+    partId: line.partId,
+    partNumber: line.partNumber,
+    quantity: editableQuantity(line.quantity, rules.locale),
+    unit: line.unit,
+    unitPrice: editableMoney(line.unitPrice, rules.currency, rules.locale),
+  }));
+
+/** What a row says: the line to be sent when all of it can be read, and what is wrong where. */
+export interface LineReading {
+  line: LineInput | null;
+  /** Minor units; null until quantity and price can be read. */
+  amount: number | null;
+  problems: Partial<Record<Cell, string>>;
+}
+
+/** Reads a row; never throws. */
+export function readLine(draft: DraftLine, rules: MoneyRules): LineReading {
+  const problems: LineReading['problems'] = {};
+  const attempt = (cell: Cell, read: () => number): number | null => {
+    try {
+      return read();
+    } catch (error) {
+      problems[cell] = error instanceof RangeError ? error.message : 'This can’t be read.';
+      return null;
+    }
+  };
+  const quantity = attempt('quantity', () => parseQuantity(draft.quantity, rules.locale));
+  const unitPrice = attempt('unitPrice', () =>
+    parseMoney(draft.unitPrice, rules.currency, rules.locale),
+  );
+  const amount =
+    quantity === null || unitPrice === null
+      ? null
+      : attempt('unitPrice', () => lineAmount({ quantity, unitPrice }, rules.rounding));
+  const checked = LineInput.safeParse({
+    kind: draft.kind,
+    description: draft.description,
+    partId: draft.partId,
+    quantity: quantity ?? 1,
+    unit: draft.unit,
+    unitPrice: unitPrice ?? 0,
+  });
+  for (const issue of checked.error?.issues ?? []) {
+    const cell = CELLS.find((name) => name === issue.path[0]);
+    if (cell !== undefined) problems[cell] ??= issue.message;
+  }
+  const sound = Object.keys(problems).length === 0 && checked.success;
+  return { line: sound ? checked.data : null, amount, problems };
+}

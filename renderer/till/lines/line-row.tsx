@@ -1,0 +1,156 @@
+import { ActionIcon, NativeSelect, Text, TextInput } from '@mantine/core';
+import { IconTrash } from '@tabler/icons-react';
+import type { KeyboardEvent } from 'react';
+import { LINE_KIND_LABELS, LINE_KINDS, type LineKind } from '../../../shared/work/vocabulary.ts';
+import { useMoney } from '../../common/shop.tsx';
+import { DescriptionCell } from './description-cell.tsx';
+import {
+  CELLS,
+  type Cell,
+  type DraftLine,
+  type LineReading,
+  type MoneyRules,
+  withKind,
+  withPart,
+} from './draft-line.ts';
+import { cellName } from './grid-focus.ts';
+import classes from './lines-grid.module.css';
+
+interface LineRowProps {
+  line: DraftLine;
+  position: number;
+  reading: LineReading;
+  rules: MoneyRules;
+  /** Also say what is missing in cells that are still empty. */
+  showMissing: boolean;
+  onChange: (line: DraftLine) => void;
+  onDelete: () => void;
+  onEnter: (cell: Cell, step: 1 | -1) => void;
+  onPartTaken: () => void;
+}
+
+const KINDS = LINE_KINDS.map((value) => ({ value, label: LINE_KIND_LABELS[value] }));
+const kindNamed = (value: string): LineKind =>
+  LINE_KINDS.find((kind) => kind === value) ?? 'labour';
+
+/** One line of the bill, a cell for each of its fields. */
+export function LineRow(props: LineRowProps) {
+  const { line, position, reading, rules, showMissing, onChange, onDelete, onEnter } = props;
+  const money = useMoney();
+  const problems = CELLS.filter(
+    (cell) => reading.problems[cell] !== undefined && (showMissing || line[cell].trim() !== ''),
+  );
+  const problemId = problems.length > 0 ? `line-${line.key}-problems` : undefined;
+  const cell = (name: Cell, words: string) => ({
+    'aria-label': `Line ${position}, ${words}`,
+    'data-cell': cellName(line.key, name),
+    'aria-describedby': problems.includes(name) ? problemId : undefined,
+    error: problems.includes(name),
+  });
+
+  const keys = (event: KeyboardEvent<HTMLTableRowElement>) => {
+    if (event.defaultPrevented || event.nativeEvent.isComposing) return;
+    const name = CELLS.find((each) =>
+      (event.target as HTMLElement).dataset.cell?.endsWith(`/${each}`),
+    );
+    if (name === undefined) return;
+    if (event.key === 'Enter') {
+      event.preventDefault();
+      onEnter(name, event.shiftKey ? -1 : 1);
+    }
+    if (event.key === 'Delete' && (event.ctrlKey || event.metaKey)) {
+      event.preventDefault();
+      onDelete();
+    }
+  };
+
+  return (
+    <>
+      <tr onKeyDown={keys} className={classes.row}>
+        <td>
+          <NativeSelect
+            {...cell('kind', 'kind')}
+            data={KINDS}
+            value={line.kind}
+            onChange={(event) =>
+              onChange(withKind(line, kindNamed(event.currentTarget.value), rules))
+            }
+          />
+        </td>
+        <td>
+          <DescriptionCell
+            line={line}
+            label={`Line ${position}, description`}
+            invalid={problems.includes('description')}
+            problemId={problems.includes('description') ? problemId : undefined}
+            onDescribe={(description) =>
+              onChange(
+                description === ''
+                  ? { ...line, description, partId: null, partNumber: '' }
+                  : { ...line, description },
+              )
+            }
+            onPart={(part) => {
+              onChange(withPart(line, part, rules));
+              props.onPartTaken();
+            }}
+            onForgetPart={() => onChange({ ...line, partId: null, partNumber: '' })}
+            onEnter={() => onEnter('description', 1)}
+          />
+        </td>
+        <td>
+          <TextInput
+            {...cell('quantity', 'quantity')}
+            classNames={{ input: classes.figure }}
+            inputMode="decimal"
+            autoComplete="off"
+            value={line.quantity}
+            onChange={(event) => onChange({ ...line, quantity: event.currentTarget.value })}
+          />
+        </td>
+        <td>
+          <TextInput
+            {...cell('unit', 'unit')}
+            autoComplete="off"
+            maxLength={12}
+            value={line.unit}
+            onChange={(event) => onChange({ ...line, unit: event.currentTarget.value })}
+          />
+        </td>
+        <td>
+          <TextInput
+            {...cell('unitPrice', 'unit price')}
+            classNames={{ input: classes.figure }}
+            inputMode="decimal"
+            autoComplete="off"
+            value={line.unitPrice}
+            onChange={(event) => onChange({ ...line, unitPrice: event.currentTarget.value })}
+          />
+        </td>
+        <td className={classes.amount}>{reading.amount === null ? '–' : money(reading.amount)}</td>
+        <td>
+          <ActionIcon
+            variant="subtle"
+            color="gray"
+            size={36}
+            aria-label={`Delete line ${position}`}
+            onClick={onDelete}
+          >
+            <IconTrash size={18} aria-hidden />
+          </ActionIcon>
+        </td>
+      </tr>
+      {problems.length > 0 && (
+        <tr>
+          <td colSpan={7} id={problemId}>
+            {problems.map((name) => (
+              <Text key={name} size="sm" c="var(--mantine-color-error)">
+                Line {position}: {reading.problems[name]}
+              </Text>
+            ))}
+          </td>
+        </tr>
+      )}
+    </>
+  );
+}

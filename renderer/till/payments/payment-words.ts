@@ -1,0 +1,24 @@
+import type { Account, PAYMENT_KINDS } from '../../../shared/contract/till.ts';
+
+export type PaymentKind = (typeof PAYMENT_KINDS)[number];
+
+export const PAYMENT_KIND_LABELS: Record<PaymentKind, string> = {
+  deposit: 'Deposit',
+  payment: 'Payment',
+  refund: 'Refund',
+};
+
+/** What can be taken or given back as the account stands, the likeliest first. */
+export function possibleKinds({ invoice, due, paid }: Account): PaymentKind[] {
+  const back: PaymentKind[] = paid > 0 ? ['refund'] : [];
+  if (invoice === null) return ['deposit', ...back];
+  return due > 0 ? ['payment', ...back] : back;
+}
+
+/** The amount that is likeliest meant, in minor units; null when nothing is to be expected. */
+export function likelyAmount(kind: PaymentKind, account: Account): number | null {
+  if (kind === 'payment') return Math.max(0, account.due);
+  if (kind === 'refund') return account.due < 0 ? -account.due : null;
+  const open = (account.depositAgreed ?? 0) - account.paid;
+  return open > 0 ? open : null;
+}

@@ -1,0 +1,69 @@
+import { Stack, Text } from '@mantine/core';
+import { type RefObject, useRef, useState } from 'react';
+import type { Account } from '../../../shared/contract/till.ts';
+import { PAYMENT_METHOD_LABELS } from '../../../shared/work/vocabulary.ts';
+import { useFormat } from '../../common/format.ts';
+import { useMoney } from '../../common/shop.tsx';
+import { Card } from '../card.tsx';
+import { EventList } from '../event-list.tsx';
+import { PaymentForm } from './payment-form.tsx';
+import { PAYMENT_KIND_LABELS } from './payment-words.ts';
+import classes from './payments.module.css';
+
+interface PaymentsCardProps {
+  account: Account;
+  amountField: RefObject<HTMLInputElement | null>;
+}
+
+/** Deposits, payments and refunds of the job, and where the next is taken. */
+export function PaymentsCard({ account, amountField }: PaymentsCardProps) {
+  const money = useMoney();
+  const format = useFormat();
+  const taken = useRef<HTMLParagraphElement>(null);
+  const [words, setWords] = useState('');
+  const { payments, invoice, due, depositAgreed, paid } = account;
+
+  return (
+    <Card title="Payments">
+      <Stack gap="md">
+        <Text
+          ref={taken}
+          role="status"
+          tabIndex={-1}
+          {...(words !== '' && { className: classes.taken })}
+        >
+          {words}
+        </Text>
+        {/* Another payment begins with what is then due. */}
+        <PaymentForm
+          key={`${payments.length} ${invoice?.id}`}
+          account={account}
+          amountField={amountField}
+          onTaken={(what) => {
+            setWords(what);
+            taken.current?.focus();
+          }}
+        />
+        {invoice !== null && due === 0 && <Text fw={600}>Paid in full.</Text>}
+        <EventList
+          label="Payments, newest first"
+          events={payments.toReversed().map((payment) => ({
+            key: payment.id,
+            title: `${PAYMENT_KIND_LABELS[payment.kind]}: ${money(payment.amount)}`,
+            detail: `${PAYMENT_METHOD_LABELS[payment.method]}, taken by ${payment.by}, ${format.instant(payment.at)}.`,
+          }))}
+          empty={
+            depositAgreed === null
+              ? 'Nothing is paid yet.'
+              : `Nothing is paid yet. A deposit of ${money(depositAgreed)} was agreed at intake.`
+          }
+        />
+        {invoice === null && paid > 0 && (
+          <Text size="xs" c="dimmed">
+            A deposit belongs to the customer until the invoice is issued; then it is applied.
+          </Text>
+        )}
+      </Stack>
+    </Card>
+  );
+}

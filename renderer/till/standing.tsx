@@ -1,0 +1,52 @@
+import { Paper } from '@mantine/core';
+import type { Account } from '../../shared/contract/till.ts';
+import { useMoney } from '../common/shop.tsx';
+import { BillBar } from './approval/bill-bar.tsx';
+import type { EstimateDraft } from './estimate/use-estimate-draft.ts';
+import classes from './standing.module.css';
+
+/** How the money of the job stands, in four figures and a bar. */
+export function Standing({ account, draft }: { account: Account; draft: EstimateDraft }) {
+  const money = useMoney();
+  const { invoice, approvedLimit, paid, due } = account;
+  const latest = account.estimates.at(-1);
+  const bill = currentBill();
+  return (
+    <Paper component="section" withBorder p="md" radius="md" aria-label="How the money stands">
+      <dl className={classes.figures}>
+        <Figure label={bill.label} value={money(bill.total)} />
+        <Figure label="Approved up to" value={money(approvedLimit)} />
+        <Figure label={invoice === null ? 'Deposit held' : 'Paid'} value={money(paid)} />
+        <Figure label={dueLabel()} value={money(Math.abs(toPay()))} large />
+      </dl>
+      <BillBar total={bill.total} limit={approvedLimit} />
+    </Paper>
+  );
+
+  function currentBill(): { label: string; total: number } {
+    if (invoice !== null)
+      return { label: `Invoice ${invoice.number}`, total: invoice.totals.total };
+    if (latest !== undefined && !draft.changed)
+      return { label: `Estimate, revision ${latest.revision}`, total: latest.totals.total };
+    return { label: 'Lines as typed', total: draft.totals.total };
+  }
+
+  /** Before there is an invoice nothing is due: then it is what would be left after the deposit. */
+  function toPay(): number {
+    return invoice === null ? bill.total - paid : due;
+  }
+
+  function dueLabel(): string {
+    if (toPay() < 0) return 'Owed to the customer';
+    return invoice === null ? 'Would be left to pay' : 'To pay';
+  }
+}
+
+function Figure({ label, value, large }: { label: string; value: string; large?: boolean }) {
+  return (
+    <div className={classes.figure} data-large={large}>
+      <dt>{label}</dt>
+      <dd>{value}</dd>
+    </div>
+  );
+}
