@@ -14,7 +14,7 @@ export { StoreRefusal } from './refusal.ts';
 export type WriteStore = BetterSQLite3Database<typeof schema>;
 
 /** A handle that only reads: to write through it is a type error. */
-export type ReadStore = Pick<WriteStore, 'select' | 'selectDistinct' | '$count'>;
+export type ReadStore = Pick<WriteStore, 'select' | 'selectDistinct'>;
 
 export interface Store {
   readonly folder: string;

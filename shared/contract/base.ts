@@ -7,34 +7,28 @@ import { z } from 'zod';
  */
 export const Issue = z.object({ path: z.string(), message: z.string() });
 
-/** What any procedure can answer. */
-const everywhere = {
-  BAD_INPUT: {
-    status: 422,
-    message: 'Some of what was entered can’t be used. Mend the fields named and try again.',
-    data: z.object({ issues: z.array(Issue) }),
-  },
-  NOT_FOUND: {
-    status: 404,
-    message: 'That is not in the store. Search for it again; it may have another number.',
-    data: z.object({ what: z.string() }),
-  },
-  STORE_BUSY: {
-    status: 503,
-    message: 'The store is closing or busy with a back-up. Wait a moment and try again.',
-  },
+export const BAD_INPUT = {
+  status: 422,
+  message: 'Some of what was entered can’t be used. Mend the fields named and try again.',
+  data: z.object({ issues: z.array(Issue) }),
 } as const;
 
-/** What any procedure that writes can answer besides. */
-const writing = {
-  STAFF_UNKNOWN: {
-    status: 409,
-    message: 'Nobody on the staff list goes by that. Choose who is at this station and try again.',
-  },
+export const NOT_FOUND = {
+  status: 404,
+  message: 'That is not in the store. Search for it again; it may have another number.',
+  data: z.object({ what: z.string() }),
+} as const;
+
+export const STAFF_UNKNOWN = {
+  status: 409,
+  message: 'Nobody on the staff list goes by that. Choose who is at this station and try again.',
 } as const;
 
 /** A procedure that only reads. */
-export const reads = oc.errors(everywhere);
+export const reads = oc.errors({ BAD_INPUT, NOT_FOUND });
 
 /** A procedure that writes: its input names who did it (`by`), and it is one transaction. */
-export const writes = oc.errors({ ...everywhere, ...writing });
+export const writes = oc.errors({ BAD_INPUT, NOT_FOUND, STAFF_UNKNOWN });
+
+/** The one procedure that writes before there is anybody who could have done it. */
+export const opens = oc.errors({ BAD_INPUT });

@@ -57,7 +57,10 @@ export const Reading = z.object({
   conformance: z.number().nullable(),
   /** A slip that was named and waved on: the likely value, in `unit`. */
   questioned: Slip.nullable(),
+  /** The revision it was held against, and the band of its place at that moment, base unit. */
   specificationId: SpecificationId.nullable(),
+  low: z.number().nullable(),
+  high: z.number().nullable(),
   by: z.string(),
   at: Instant,
   supersedes: ReadingId.nullable(),

@@ -3,7 +3,6 @@ import { z } from 'zod';
 /** Field schemas that the rooms share. Text is trimmed and brought to Unicode NFC before it is stored. */
 
 // Line feeds and tabs are what people type into a notes field; other control characters are pasted rubbish.
-// biome's noControlCharactersInRegex is satisfied by naming the class instead of listing the codes.
 const CONTROL = /[\p{Cc}--[\n\t\r]]/v;
 
 const clean = (maximum: number) =>
@@ -14,7 +13,11 @@ const clean = (maximum: number) =>
       z
         .string()
         .max(maximum, `Keep this to ${maximum} characters.`)
-        .refine((text) => !CONTROL.test(text), 'Remove the control characters from this text.'),
+        .refine((text) => !CONTROL.test(text), 'Remove the control characters from this text.')
+        .refine(
+          (text) => text.isWellFormed(),
+          'Half a character is missing in this text; type it again.',
+        ),
     );
 
 /** Text that must be there, 1 to `maximum` characters. */

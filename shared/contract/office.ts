@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { LINE_KINDS, STAFF_ROLES } from '../work/vocabulary.ts';
-import { reads, writes } from './base.ts';
+import { opens, reads, writes } from './base.ts';
 import { PaperCard } from './counter.ts';
 import { Instant, Minor, maybeText, text } from './fields.ts';
 import { JobId, PaperId, StaffId } from './ids.ts';
@@ -105,7 +105,7 @@ export const office = {
   setShop: writes.input(z.strictObject({ by: StaffId, ...shopFields })).output(Shop),
 
   /** The first person of a new shop; only while the staff list is empty. */
-  openShop: reads
+  openShop: opens
     .errors({
       SHOP_OPEN_ALREADY: {
         status: 409,

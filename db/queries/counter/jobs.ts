@@ -1,0 +1,138 @@
+import { and, asc, count, desc, eq, gte, inArray, notInArray, type SQL } from 'drizzle-orm';
+import type { JobCard, JobDossier } from '../../../shared/contract/counter.ts';
+import { CustomerId, JobId, jobCode } from '../../../shared/contract/ids.ts';
+import { type JobState, nextStates, waitsOn } from '../../../shared/work/job-state.ts';
+import { MACHINE_KIND_LABELS } from '../../../shared/work/vocabulary.ts';
+import { customer, job, jobMove, machine, staff } from '../../schema/index.ts';
+import type { ReadStore } from '../../store.ts';
+import { papersOf } from '../office.ts';
+import { matches } from '../search-text.ts';
+import { customerById } from './customers.ts';
+import { machineById } from './machines.ts';
+
+/** States in which the shop has nothing more to do. */
+const CLOSED: JobState[] = ['handed-over'];
+
+const columns = {
+  job,
+  customerName: customer.name,
+  customerPhone: customer.phone,
+  machineKind: machine.kind,
+  make: machine.make,
+  model: machine.model,
+};
+
+const rows = (store: ReadStore) =>
+  store
+    .select(columns)
+    .from(job)
+    .innerJoin(customer, eq(customer.id, job.customerId))
+    .innerJoin(machine, eq(machine.id, job.machineId));
+
+type Row = ReturnType<ReturnType<typeof rows>['all']>[number];
+
+const asCard = (row: Row): JobCard => ({
+  id: JobId.parse(row.job.id),
+  number: row.job.number,
+  code: jobCode(row.job.number),
+  state: row.job.state,
+  waitsOn: waitsOn(row.job.state),
+  customerId: CustomerId.parse(row.job.customerId),
+  customerName: row.customerName,
+  customerPhone: row.customerPhone,
+  machine: [MACHINE_KIND_LABELS[row.machineKind], row.make, row.model].filter(Boolean).join(' '),
+  machineKind: row.machineKind,
+  complaint: row.job.complaint,
+  takenInOn: row.job.takenInOn,
+  promisedFor: row.job.promisedFor,
+  stateSince: row.job.stateSince,
+  stateNote: row.job.stateNote,
+});
+
+const cards = (store: ReadStore, where: SQL | undefined, limit: number): JobCard[] =>
+  rows(store).where(where).orderBy(desc(job.number)).limit(limit).all().map(asCard);
+
+export const findJobs = (
+  store: ReadStore,
+  text: string,
+  states: readonly JobState[],
+  limit: number,
+): JobCard[] =>
+  cards(
+    store,
+    and(
+      matches(job.searchText, text),
+      states.length === 0 ? undefined : inArray(job.state, [...states]),
+    ),
+    limit,
+  );
+
+export const jobsOfCustomer = (store: ReadStore, customerId: string): JobCard[] =>
+  cards(store, eq(job.customerId, customerId), 1000);
+
+/** Every job that is still in the shop, the one promised first at the head. */
+export const openJobs = (store: ReadStore): JobCard[] =>
+  rows(store)
+    .where(notInArray(job.state, CLOSED))
+    .orderBy(asc(job.promisedFor), asc(job.number))
+    .all()
+    .map(asCard);
+
+export const takenInSince = (store: ReadStore, date: string): number =>
+  store.select({ n: count() }).from(job).where(gte(job.takenInOn, date)).get()?.n ?? 0;
+
+/** Jobs that reached a state since an instant. */
+export const movedSince = (store: ReadStore, to: JobState, instant: string): number =>
+  store
+    .select({ n: count() })
+    .from(jobMove)
+    .where(and(eq(jobMove.to, to), gte(jobMove.at, instant)))
+    .get()?.n ?? 0;
+
+export const jobRowById = (store: ReadStore, id: string) =>
+  store.select().from(job).where(eq(job.id, id)).get();
+
+export const jobIdByNumber = (store: ReadStore, number: number): string | undefined =>
+  store.select({ id: job.id }).from(job).where(eq(job.number, number)).get()?.id;
+
+export const movesOf = (store: ReadStore, jobId: string): JobDossier['moves'] =>
+  store
+    .select({ to: jobMove.to, at: jobMove.at, by: staff.name, note: jobMove.note })
+    .from(jobMove)
+    .innerJoin(staff, eq(staff.id, jobMove.by))
+    .where(eq(jobMove.jobId, jobId))
+    .orderBy(asc(jobMove.id))
+    .all();
+
+/** All that the counter knows of a job. */
+export function dossierOf(store: ReadStore, jobId: string): JobDossier | undefined {
+  const row = rows(store).where(eq(job.id, jobId)).get();
+  if (row === undefined) return undefined;
+  const owner = customerById(store, row.job.customerId);
+  const machineDetails = machineById(store, row.job.machineId);
+  if (owner === undefined || machineDetails === undefined) return undefined;
+  const takenInBy = store
+    .select({ name: staff.name })
+    .from(staff)
+    .where(eq(staff.id, row.job.takenInBy))
+    .get();
+  return {
+    ...asCard(row),
+    customer: owner,
+    machineDetails,
+    symptoms: row.job.symptoms,
+    condition: row.job.condition,
+    leftWith: row.job.leftWith,
+    fuel: row.job.fuel,
+    lastService: row.job.lastService,
+    reachBy: row.job.reachBy,
+    diagnosisFee: row.job.diagnosisFee,
+    spendingLimit: row.job.spendingLimit,
+    depositAgreed: row.job.depositAgreed,
+    takenInBy: takenInBy?.name ?? '',
+    workDone: row.job.workDone,
+    nextStates: [...nextStates(row.job.state)],
+    moves: movesOf(store, jobId),
+    papers: papersOf(store, jobId),
+  };
+}

@@ -1,0 +1,65 @@
+import { and, asc, eq, type SQL } from 'drizzle-orm';
+import type { Machine } from '../../../shared/contract/counter.ts';
+import { CustomerId, EngineId, EngineModelId, MachineId } from '../../../shared/contract/ids.ts';
+import { customer, engine, engineModel, machine } from '../../schema/index.ts';
+import type { ReadStore } from '../../store.ts';
+import { matches } from '../search-text.ts';
+
+const select = (store: ReadStore, where: SQL | undefined, limit: number): Machine[] =>
+  store
+    .select({
+      machine,
+      engine,
+      customerName: customer.name,
+      modelMake: engineModel.make,
+      modelName: engineModel.model,
+    })
+    .from(machine)
+    .innerJoin(engine, eq(engine.machineId, machine.id))
+    .innerJoin(customer, eq(customer.id, machine.customerId))
+    .leftJoin(engineModel, eq(engineModel.id, engine.engineModelId))
+    .where(where)
+    .orderBy(asc(machine.searchText))
+    .limit(limit)
+    .all()
+    .map((row) => ({
+      id: MachineId.parse(row.machine.id),
+      customerId: CustomerId.parse(row.machine.customerId),
+      customerName: row.customerName,
+      kind: row.machine.kind,
+      make: row.machine.make,
+      model: row.machine.model,
+      serial: row.machine.serial,
+      engine: {
+        id: EngineId.parse(row.engine.id),
+        make: row.engine.make,
+        model: row.engine.model,
+        typeCode: row.engine.typeCode,
+        serial: row.engine.serial,
+        dateCode: row.engine.dateCode,
+        engineModelId:
+          row.engine.engineModelId === null ? null : EngineModelId.parse(row.engine.engineModelId),
+        engineModelName: [row.modelMake, row.modelName].filter(Boolean).join(' '),
+      },
+    }));
+
+export const findMachines = (
+  store: ReadStore,
+  text: string,
+  customerId: string | null,
+  limit: number,
+): Machine[] =>
+  select(
+    store,
+    and(
+      matches(machine.searchText, text),
+      customerId === null ? undefined : eq(machine.customerId, customerId),
+    ),
+    limit,
+  );
+
+export const machineById = (store: ReadStore, id: string): Machine | undefined =>
+  select(store, eq(machine.id, id), 1)[0];
+
+export const machineBySerialKey = (store: ReadStore, serialKey: string): Machine | undefined =>
+  select(store, eq(machine.serialKey, serialKey), 1)[0];

@@ -1,0 +1,105 @@
+import { asc, desc, eq } from 'drizzle-orm';
+import type { PaperCard } from '../../shared/contract/counter.ts';
+import { PaperId, StaffId } from '../../shared/contract/ids.ts';
+import type { JournalEntry, Shop, Staff } from '../../shared/contract/office.ts';
+import { issuedPaper, journal, shop, staff } from '../schema/index.ts';
+import type { ReadStore } from '../store.ts';
+
+/** What a shop is before anybody has said so. */
+export const UNNAMED_SHOP: Shop = {
+  name: 'Our shop',
+  address: '',
+  phone: '',
+  email: '',
+  taxNumber: '',
+  currency: 'USD',
+  locale: 'en-US',
+  timeZone: 'America/New_York',
+  country: 'US',
+  paperSize: 'Letter',
+  rounding: 'half-up',
+  taxBasis: 'invoice',
+  taxes: [],
+  labourRate: 0,
+  bothUnits: true,
+  warranty: '',
+  claimTerms: '',
+  estimateTerms: '',
+  invoiceTerms: '',
+};
+
+export function shopOf(store: ReadStore): Shop & { demo: boolean } {
+  const row = store.select().from(shop).get();
+  if (row === undefined) return { ...UNNAMED_SHOP, demo: false };
+  const { only: _only, ...facts } = row;
+  return facts;
+}
+
+const asStaff = (row: typeof staff.$inferSelect): Staff => ({ ...row, id: StaffId.parse(row.id) });
+
+export const staffList = (store: ReadStore): Staff[] =>
+  store.select().from(staff).orderBy(asc(staff.name)).all().map(asStaff);
+
+export function staffById(store: ReadStore, id: string): Staff | undefined {
+  const row = store.select().from(staff).where(eq(staff.id, id)).get();
+  return row && asStaff(row);
+}
+
+// The PDF is left where it is until it is asked for: a list of papers stays light.
+const paperColumns = {
+  id: issuedPaper.id,
+  kind: issuedPaper.kind,
+  number: issuedPaper.number,
+  title: issuedPaper.title,
+  fileName: issuedPaper.fileName,
+  fingerprint: issuedPaper.fingerprint,
+  issuedAt: issuedPaper.issuedAt,
+  issuedBy: staff.name,
+};
+
+export const papersOf = (store: ReadStore, jobId: string): PaperCard[] =>
+  store
+    .select(paperColumns)
+    .from(issuedPaper)
+    .innerJoin(staff, eq(staff.id, issuedPaper.issuedBy))
+    .where(eq(issuedPaper.jobId, jobId))
+    .orderBy(asc(issuedPaper.id))
+    .all()
+    .map((row) => ({ ...row, id: PaperId.parse(row.id) }));
+
+export function paperCard(store: ReadStore, id: string): PaperCard | undefined {
+  const row = store
+    .select(paperColumns)
+    .from(issuedPaper)
+    .innerJoin(staff, eq(staff.id, issuedPaper.issuedBy))
+    .where(eq(issuedPaper.id, id))
+    .get();
+  return row && { ...row, id: PaperId.parse(row.id) };
+}
+
+/** The PDF itself, byte for byte as it was issued. */
+export const paperBytes = (
+  store: ReadStore,
+  id: string,
+): { pdf: Buffer; pdfSha256: string } | undefined =>
+  store
+    .select({ pdf: issuedPaper.pdf, pdfSha256: issuedPaper.pdfSha256 })
+    .from(issuedPaper)
+    .where(eq(issuedPaper.id, id))
+    .get();
+
+export const journalEntries = (store: ReadStore, limit: number): JournalEntry[] =>
+  store
+    .select({
+      seq: journal.seq,
+      at: journal.at,
+      by: staff.name,
+      what: journal.what,
+      detail: journal.detail,
+      hash: journal.hash,
+    })
+    .from(journal)
+    .innerJoin(staff, eq(staff.id, journal.by))
+    .orderBy(desc(journal.seq))
+    .limit(limit)
+    .all();

@@ -1,0 +1,38 @@
+import { eq } from 'drizzle-orm';
+import { jobRowById } from '../../../db/queries/counter/jobs.ts';
+import { engineModelById } from '../../../db/queries/specbook.ts';
+import { engine } from '../../../db/schema/index.ts';
+import { os } from '../implementer.ts';
+import { found } from '../refuse.ts';
+import { write } from '../writing.ts';
+import { addGauge, gauges } from './gauges.ts';
+import { overrideHoldPoint, passHoldPoint, reopenHoldPoint } from './hold-points.ts';
+import { record } from './record.ts';
+import { sheetOf } from './sheet.ts';
+
+const sheet = os.bench.sheet.handler(({ input, context }) =>
+  sheetOf(context.store.read, input.jobId),
+);
+
+const chooseEngineModel = os.bench.chooseEngineModel.handler(
+  ({ input: { by, jobId, engineModelId }, context, errors, path }) =>
+    write(context, path, by, ({ store, note }) => {
+      const job = found(jobRowById(store, jobId), 'job');
+      if (job.state === 'handed-over') throw errors.JOB_CLOSED();
+      found(engineModelById(store, engineModelId), 'engine model');
+      store.update(engine).set({ engineModelId }).where(eq(engine.id, job.engineId)).run();
+      note({ job: jobId, engine: job.engineId, engineModel: engineModelId });
+      return sheetOf(store, jobId);
+    }),
+);
+
+export const bench = {
+  sheet,
+  chooseEngineModel,
+  record,
+  passHoldPoint,
+  overrideHoldPoint,
+  reopenHoldPoint,
+  gauges,
+  addGauge,
+};

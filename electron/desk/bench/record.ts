@@ -1,0 +1,156 @@
+import { gaugeById, readingsOf } from '../../../db/queries/bench.ts';
+import { reading as readingTable } from '../../../db/schema/index.ts';
+import type { Gauge } from '../../../shared/contract/bench.ts';
+import { SPECIFICATION_UNITS } from '../../../shared/contract/specbook.ts';
+import {
+  convert,
+  dimensionOf,
+  parseReading,
+  suspectSlip,
+  toBase,
+  type Unit,
+  unitLabel,
+} from '../../../shared/trade/index.ts';
+import { FEATURE_UNITS, placesOf } from '../../../shared/work/features.ts';
+import { bandAt, verdictOn } from '../../../shared/work/reading-verdict.ts';
+import { os } from '../implementer.ts';
+import { badInput, found } from '../refuse.ts';
+import { write } from '../writing.ts';
+import { bookOf } from './sheet.ts';
+
+type BookUnit = (typeof SPECIFICATION_UNITS)[number];
+
+const isBookUnit = (unit: Unit): unit is BookUnit =>
+  SPECIFICATION_UNITS.some((known) => known === unit);
+
+/** What the paper has to say of a gauge at the moment of the reading; empty when there is nothing. */
+function remarkOn(gauge: Gauge | null, valueBase: number, baseUnit: Unit): string {
+  if (gauge === null) return 'no gauge named';
+  const inGaugeUnit = convert(valueBase, baseUnit, gauge.unit);
+  return [
+    gauge.expired ? `calibration was due ${gauge.calibrationDue}` : '',
+    inGaugeUnit < gauge.rangeLow || inGaugeUnit > gauge.rangeHigh
+      ? `outside the gauge’s range, ${gauge.rangeLow} to ${gauge.rangeHigh} ${unitLabel(gauge.unit)}`
+      : '',
+  ]
+    .filter(Boolean)
+    .join('; ');
+}
+
+/** An uncertainty is a difference: it takes the factor of a unit and never the zero of a scale. */
+const uncertaintyIn = (gauge: Gauge | null): number =>
+  gauge === null ? 0 : toBase(gauge.uncertainty, gauge.unit);
+
+function read(
+  text: string,
+  unit: BookUnit,
+): { value: number; unit: BookUnit } | { reason: string } {
+  try {
+    const parsed = parseReading(text, unit);
+    return isBookUnit(parsed.unit)
+      ? { value: parsed.value, unit: parsed.unit }
+      : { reason: `${unitLabel(parsed.unit)} is not a unit for this.` };
+  } catch (error) {
+    if (error instanceof RangeError) return { reason: error.message };
+    throw error;
+  }
+}
+
+export const record = os.bench.record.handler(({ input, context, errors, path }) =>
+  write(context, path, input.by, ({ store, staff, at, today, newId, note }) => {
+    const { job, specifications, shape } = bookOf(store, input.jobId);
+    if (job.state === 'handed-over') throw errors.JOB_CLOSED();
+
+    const places = placesOf(input.feature, shape);
+    const place = places.find(({ key }) => key === input.place);
+    if (place === undefined)
+      throw errors.PLACE_UNKNOWN({ data: { places: places.map(({ key }) => key) } });
+
+    const baseUnit = FEATURE_UNITS[input.feature];
+    if (dimensionOf(input.unit) !== dimensionOf(baseUnit))
+      throw badInput([{ path: 'unit', message: `This is measured in ${baseUnit} or the like.` }]);
+    const parsed = read(input.text, input.unit);
+    if ('reason' in parsed) throw errors.READING_UNREADABLE({ data: parsed });
+    const valueBase = convert(parsed.value, parsed.unit, baseUnit);
+
+    const specification = specifications.find(({ feature }) => feature === input.feature) ?? null;
+    const band = bandAt(specification, place.share);
+    const slip = suspectSlip(valueBase, {
+      ...(band.low === null ? {} : { low: band.low }),
+      ...(band.high === null ? {} : { high: band.high }),
+    });
+    const likely = slip && convert(slip.likely, baseUnit, parsed.unit);
+    if (slip !== null && likely !== null && !input.keepAsTyped)
+      throw errors.READING_QUESTIONED({
+        data: { kind: slip.kind, likely: Number(likely.toPrecision(6)), unit: parsed.unit },
+      });
+
+    const gauge =
+      input.gaugeId === null ? null : found(gaugeById(store, input.gaugeId, today), 'gauge');
+    if (gauge !== null && dimensionOf(gauge.unit) !== dimensionOf(baseUnit))
+      throw badInput([
+        { path: 'gaugeId', message: `${gauge.name} does not measure this. Choose another gauge.` },
+      ]);
+
+    const before = readingsOf(store, input.jobId);
+    if (input.supersedes !== null) {
+      const old = found(
+        before.find(({ id }) => id === input.supersedes),
+        'reading',
+      );
+      if (old.superseded) throw errors.SUPERSEDED_ALREADY();
+      if (old.feature !== input.feature || old.place !== input.place || old.phase !== input.phase)
+        throw badInput([
+          {
+            path: 'supersedes',
+            message: 'A correction is of the same feature, place and phase as what it corrects.',
+          },
+        ]);
+    }
+
+    const uncertaintyBase = uncertaintyIn(gauge);
+    const id = newId();
+    store
+      .insert(readingTable)
+      .values({
+        id,
+        jobId: job.id,
+        engineId: job.machineDetails.engine.id,
+        feature: input.feature,
+        place: place.key,
+        placeLabel: place.label,
+        phase: input.phase,
+        text: input.text,
+        unit: parsed.unit,
+        value: parsed.value,
+        valueBase,
+        gaugeId: gauge?.id ?? null,
+        gaugeRemark: remarkOn(gauge, valueBase, baseUnit),
+        uncertaintyBase,
+        temperature: input.temperature,
+        specificationId: specification?.id ?? null,
+        low: band.low,
+        high: band.high,
+        ...verdictOn(valueBase, band, uncertaintyBase),
+        slipKind: slip?.kind ?? null,
+        slipLikely: likely,
+        by: staff.id,
+        at,
+        supersedes: input.supersedes,
+      })
+      .run();
+    note({
+      job: job.id,
+      reading: id,
+      feature: input.feature,
+      place: place.key,
+      text: input.text,
+      unit: parsed.unit,
+      supersedes: input.supersedes,
+    });
+    return found(
+      readingsOf(store, job.id).find((reading) => reading.id === id),
+      'reading',
+    );
+  }),
+);

@@ -1,0 +1,144 @@
+import { readingsOf } from '../../../db/queries/bench.ts';
+import { dossierOf } from '../../../db/queries/counter/jobs.ts';
+import {
+  engineModelById,
+  specificationsById,
+  specificationsOf,
+} from '../../../db/queries/specbook.ts';
+import type { ReadStore } from '../../../db/store.ts';
+import type {
+  BenchSheet,
+  DerivedOnSheet,
+  FeatureOnSheet,
+  Reading,
+} from '../../../shared/contract/bench.ts';
+import type { EngineModel, Specification } from '../../../shared/contract/specbook.ts';
+import {
+  type DerivedValue,
+  derivedFrom,
+  type StandingReading,
+} from '../../../shared/work/derived.ts';
+import {
+  type EngineShape,
+  FEATURE_HINTS,
+  FEATURE_LABELS,
+  FEATURE_UNITS,
+  type Feature,
+  measuredFeaturesOf,
+  placesOf,
+} from '../../../shared/work/features.ts';
+import { bandAt, verdictOn } from '../../../shared/work/reading-verdict.ts';
+import { found } from '../refuse.ts';
+import { holdPointsOnSheet } from './build-state.ts';
+
+/** Head bolts are tightened in two steps at least when no source says how. */
+const USUAL_STAGES = [0.5, 1];
+
+/** The shape of an engine that the spec book doesn't know: the commonest, a four-stroke single. */
+const UNKNOWN_ENGINE: EngineShape = {
+  cycle: 'four-stroke',
+  cylinders: 1,
+  torqueStages: USUAL_STAGES,
+};
+
+/** What is measured on an engine, and in which torque stages. */
+export const shapeOf = (
+  model: EngineModel | null,
+  specifications: readonly Specification[],
+): EngineShape =>
+  model === null
+    ? UNKNOWN_ENGINE
+    : {
+        cycle: model.cycle,
+        cylinders: model.cylinders,
+        torqueStages:
+          specifications.find(({ feature }) => feature === 'head-bolt-torque')?.fastener?.stages ??
+          USUAL_STAGES,
+      };
+
+/** The engine's entry in the spec book with its latest specifications, and the shape that follows. */
+export function bookOf(store: ReadStore, jobId: string) {
+  const job = found(dossierOf(store, jobId), 'job');
+  const { engineModelId } = job.machineDetails.engine;
+  const model =
+    engineModelId === null ? null : found(engineModelById(store, engineModelId), 'engine model');
+  const specifications = model === null ? [] : specificationsOf(store, model.id);
+  return { job, model, specifications, shape: shapeOf(model, specifications) };
+}
+
+const forFeature = (specifications: readonly Specification[], feature: Feature) =>
+  specifications.find((specification) => specification.feature === feature) ?? null;
+
+/** Readings that stand, the latest of each place and phase, as the derived values want them. */
+export function standing(readings: readonly Reading[], shape: EngineShape): StandingReading[] {
+  const cylinders = new Map(
+    measuredFeaturesOf(shape).flatMap((feature) =>
+      placesOf(feature, shape).map((place) => [`${feature} ${place.key}`, place.cylinder] as const),
+    ),
+  );
+  const latest = new Map<string, StandingReading>();
+  for (const reading of readings) {
+    const cylinder = cylinders.get(`${reading.feature} ${reading.place}`);
+    if (reading.superseded || cylinder === undefined) continue;
+    latest.set(`${reading.feature} ${reading.place} ${reading.phase}`, {
+      feature: reading.feature,
+      place: reading.place,
+      cylinder,
+      phase: reading.phase,
+      value: reading.valueBase,
+      uncertainty: reading.uncertaintyBase,
+    });
+  }
+  return [...latest.values()];
+}
+
+const onSheet = (
+  derived: DerivedValue,
+  specifications: readonly Specification[],
+): DerivedOnSheet => {
+  const specification = forFeature(specifications, derived.feature);
+  return {
+    ...derived,
+    label: FEATURE_LABELS[derived.feature],
+    specification,
+    verdict: verdictOn(derived.value, bandAt(specification, 1), derived.uncertainty).verdict,
+  };
+};
+
+/** Everything that the bench sees of a job. */
+export function sheetOf(store: ReadStore, jobId: string): BenchSheet {
+  const { job, model, specifications, shape } = bookOf(store, jobId);
+  const readings = readingsOf(store, jobId);
+  const used = specificationsById(
+    store,
+    readings.flatMap(({ specificationId }) => specificationId ?? []),
+  );
+  const features = measuredFeaturesOf(shape).map((feature): FeatureOnSheet => {
+    const specification =
+      forFeature(specifications, feature) ?? used.find((old) => old.feature === feature) ?? null;
+    return {
+      feature,
+      label: FEATURE_LABELS[feature],
+      hint: FEATURE_HINTS[feature],
+      specification,
+      unit: specification?.unit ?? FEATURE_UNITS[feature],
+      places: placesOf(feature, shape).map((place) => ({
+        ...place,
+        ...bandAt(specification, place.share),
+        readings: readings.filter(
+          (reading) => reading.feature === feature && reading.place === place.key,
+        ),
+      })),
+    };
+  });
+  return {
+    jobId: job.id,
+    engineModel: model,
+    cycle: shape.cycle,
+    cylinders: shape.cylinders,
+    features,
+    derived: derivedFrom(standing(readings, shape)).map((value) => onSheet(value, specifications)),
+    holdPoints: holdPointsOnSheet(store, jobId, shape.cycle, readings),
+    closed: job.state === 'handed-over',
+  };
+}

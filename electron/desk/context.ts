@@ -1,0 +1,9 @@
+import type { Store } from '../../db/store.ts';
+
+/** What every call of the desk gets besides its input. */
+export type DeskContext = {
+  store: Store;
+  /** The clock, so that tests and the demo shop can set it. */
+  now: () => Date;
+  program: { version: string };
+};

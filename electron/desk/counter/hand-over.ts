@@ -1,0 +1,82 @@
+import { eq } from 'drizzle-orm';
+import { nextNumber } from '../../../db/numbers.ts';
+import { readingsOf } from '../../../db/queries/bench.ts';
+import { dossierOf } from '../../../db/queries/counter/jobs.ts';
+import { specificationsById } from '../../../db/queries/specbook.ts';
+import { accountOf } from '../../../db/queries/till.ts';
+import { job as jobTable } from '../../../db/schema/index.ts';
+import type { BenchSheet } from '../../../shared/contract/bench.ts';
+import { handoverCautions, LOCAL_LAW, RUNNING_IN_ADVICE } from '../../../shared/work/cautions.ts';
+import { canMove } from '../../../shared/work/job-state.ts';
+import type { HoldPointLine } from '../../paper/content.ts';
+import { openPointsOf } from '../bench/build-state.ts';
+import { sheetOf } from '../bench/sheet.ts';
+import { os } from '../implementer.ts';
+import { paperHead, paperNumber, signed } from '../papers/head.ts';
+import { issue } from '../papers/issue.ts';
+import { approvalLines, paperLines, paperTotals, paymentLines } from '../papers/money.ts';
+import { featureReadings } from '../papers/readings.ts';
+import { found } from '../refuse.ts';
+import { write } from '../writing.ts';
+import { moveTo } from './move.ts';
+
+const NO_BILL = { lines: [], totals: { subtotal: 0, taxes: [], total: 0 } };
+
+const holdPointLines = ({ holdPoints }: BenchSheet): HoldPointLine[] =>
+  holdPoints.map(({ label, state, by, at, reason }) => ({
+    label,
+    outcome: state,
+    by,
+    at: at ?? '',
+    reason,
+  }));
+
+export const handOver = os.counter.handOver.handler(({ input, context, errors, path }) =>
+  write(context, path, input.by, (writing) => {
+    const { store, shop, at, note } = writing;
+    const { jobId, workDone, oldParts, nextServiceOn, owingReason } = input;
+    const job = found(dossierOf(store, jobId), 'job');
+    if (!canMove(job.state, 'handed-over'))
+      throw errors.MOVE_REFUSED({ data: { from: job.state, to: 'handed-over' } });
+    const rebuilt = job.state === 'ready';
+    const open = rebuilt ? openPointsOf(store, job) : [];
+    if (open.length > 0)
+      throw errors.HOLD_POINT_OPEN({ data: { open: open.map(({ label }) => label) } });
+    const { invoice, approvals, payments, due } = found(accountOf(store, jobId), 'job');
+    if (rebuilt && invoice === null) throw errors.NOT_INVOICED();
+    if (due > 0 && owingReason === '') throw errors.PAYMENT_DUE({ data: { due } });
+
+    store.update(jobTable).set({ workDone }).where(eq(jobTable.id, jobId)).run();
+    moveTo(writing, jobId, 'handed-over', owingReason);
+    const sheet = sheetOf(store, jobId);
+    const heldAgainst = readingsOf(store, jobId).flatMap(({ specificationId }) =>
+      specificationId === null ? [] : [specificationId],
+    );
+    const bill = invoice ?? NO_BILL;
+    const number = paperNumber('W', nextNumber(store, 'work-order'));
+    const workOrder = issue(writing, jobId, {
+      kind: 'work-order',
+      ...paperHead(writing, job, number),
+      complaint: job.complaint,
+      workDone,
+      engineModel: sheet.engineModel ? `${sheet.engineModel.make} ${sheet.engineModel.model}` : '',
+      features: featureReadings(sheet, specificationsById(store, heldAgainst), shop),
+      holdPoints: rebuilt ? holdPointLines(sheet) : [],
+      lines: paperLines(bill.lines, shop),
+      totals: paperTotals(bill.totals, shop),
+      approvals: approvalLines(approvals),
+      payments: paymentLines(payments),
+      due,
+      invoiceNumber: invoice?.number ?? '',
+      oldParts,
+      warranty: shop.warranty,
+      advice: rebuilt ? RUNNING_IN_ADVICE : [],
+      nextServiceOn,
+      cautions: [...handoverCautions(job.machineDetails.kind), LOCAL_LAW],
+      customerSignature: signed(input.customerSignature, at),
+      shopSignature: signed(input.shopSignature, at),
+    });
+    note({ job: jobId, workOrder: number, fingerprint: workOrder.fingerprint, due });
+    return { job: found(dossierOf(store, jobId), 'job'), workOrder };
+  }),
+);

@@ -1,0 +1,34 @@
+import { dossierOf, findJobs, jobIdByNumber } from '../../../db/queries/counter/jobs.ts';
+import { os } from '../implementer.ts';
+import { found } from '../refuse.ts';
+import { customers } from './customers.ts';
+import { day } from './day.ts';
+import { handOver } from './hand-over.ts';
+import { machines } from './machines.ts';
+import { moveJob } from './move.ts';
+import { search } from './search.ts';
+import { takeIn } from './take-in.ts';
+
+const jobs = os.counter.jobs.handler(({ input, context }) =>
+  findJobs(context.store.read, input.text, input.states, input.limit),
+);
+
+const job = os.counter.job.handler(({ input, context: { store } }) => {
+  const id =
+    'id' in input
+      ? input.id
+      : found(jobIdByNumber(store.read, Number(input.code.slice(1))), `job ${input.code}`);
+  return found(dossierOf(store.read, id), 'job');
+});
+
+export const counter = {
+  ...customers,
+  ...machines,
+  takeIn,
+  jobs,
+  job,
+  moveJob,
+  day,
+  search,
+  handOver,
+};

@@ -1,0 +1,89 @@
+import { customerById } from '../../../db/queries/counter/customers.ts';
+import {
+  findMachines,
+  machineById,
+  machineBySerialKey,
+} from '../../../db/queries/counter/machines.ts';
+import { searchTextOf } from '../../../db/queries/search-text.ts';
+import { engineModelById } from '../../../db/queries/specbook.ts';
+import { engine as engineTable, machine as machineTable } from '../../../db/schema/index.ts';
+import type { Machine } from '../../../shared/contract/counter.ts';
+import { foldNumber } from '../../../shared/work/fold.ts';
+import { MACHINE_KIND_LABELS } from '../../../shared/work/vocabulary.ts';
+import { os } from '../implementer.ts';
+import { found } from '../refuse.ts';
+import { type Writing, write } from '../writing.ts';
+
+type Facts = Pick<Machine, 'kind' | 'make' | 'model' | 'serial'> & {
+  engine: Pick<
+    Machine['engine'],
+    'make' | 'model' | 'typeCode' | 'serial' | 'dateCode' | 'engineModelId'
+  >;
+};
+
+/** Two makers may number alike, one maker doesn't number two machines alike. */
+const serialKeyOf = ({ make, serial }: Facts): string | null => {
+  const number = foldNumber(serial);
+  return number === '' ? null : `${foldNumber(make)}|${number}`;
+};
+
+/** The machine that has this make and serial number already. */
+export function machineWithSameSerial(writing: Writing, facts: Facts): Machine | undefined {
+  const key = serialKeyOf(facts);
+  return key === null ? undefined : machineBySerialKey(writing.store, key);
+}
+
+/** Adds a machine with its engine within a transaction: intake does it too. */
+export function insertMachine(writing: Writing, customerId: string, facts: Facts): Machine {
+  const { store, newId } = writing;
+  const owner = found(customerById(store, customerId), 'customer');
+  const { engine, ...machine } = facts;
+  if (engine.engineModelId !== null)
+    found(engineModelById(store, engine.engineModelId), 'engine model');
+  const id = newId();
+  store
+    .insert(machineTable)
+    .values({
+      id,
+      customerId: owner.id,
+      ...machine,
+      serialKey: serialKeyOf(facts),
+      searchText: searchTextOf(
+        machine.serial,
+        engine.serial,
+        MACHINE_KIND_LABELS[machine.kind],
+        machine.make,
+        machine.model,
+        engine.make,
+        engine.model,
+        engine.typeCode,
+        owner.name,
+      ),
+    })
+    .run();
+  store
+    .insert(engineTable)
+    .values({ id: newId(), machineId: id, ...engine })
+    .run();
+  return found(machineById(store, id), 'machine');
+}
+
+const find = os.counter.findMachines.handler(({ input, context }) =>
+  findMachines(context.store.read, input.text, input.customerId, input.limit),
+);
+
+const add = os.counter.addMachine.handler(
+  ({ input: { by, customerId, ...facts }, context, errors, path }) =>
+    write(context, path, by, (writing) => {
+      const twin = machineWithSameSerial(writing, facts);
+      if (twin)
+        throw errors.SERIAL_TAKEN({
+          data: { machineId: twin.id, customerName: twin.customerName },
+        });
+      const added = insertMachine(writing, customerId, facts);
+      writing.note({ machine: added.id, customer: customerId });
+      return added;
+    }),
+);
+
+export const machines = { findMachines: find, addMachine: add };

@@ -1,0 +1,134 @@
+import { nextNumber } from '../../../db/numbers.ts';
+import { customerById } from '../../../db/queries/counter/customers.ts';
+import { dossierOf } from '../../../db/queries/counter/jobs.ts';
+import { machineById } from '../../../db/queries/counter/machines.ts';
+import { searchTextOf } from '../../../db/queries/search-text.ts';
+import { jobMove, job as jobTable } from '../../../db/schema/index.ts';
+import type { Customer, Machine } from '../../../shared/contract/counter.ts';
+import { jobCode } from '../../../shared/contract/ids.ts';
+import { MACHINE_KIND_LABELS } from '../../../shared/work/vocabulary.ts';
+import { os } from '../implementer.ts';
+import { signed } from '../papers/head.ts';
+import { claimTicket, tag } from '../papers/intake.ts';
+import { issue } from '../papers/issue.ts';
+import { badInput, found } from '../refuse.ts';
+import { type Writing, write } from '../writing.ts';
+import { insertCustomer } from './customers.ts';
+import { insertMachine, machineWithSameSerial } from './machines.ts';
+
+/** What a job is found by, wherever somebody searches. */
+export const jobSearchText = (
+  number: number,
+  customer: Customer,
+  machine: Machine,
+  complaint: string,
+): string =>
+  searchTextOf(
+    jobCode(number),
+    String(number),
+    customer.name,
+    customer.phone,
+    customer.phoneInternational,
+    MACHINE_KIND_LABELS[machine.kind],
+    machine.make,
+    machine.model,
+    machine.serial,
+    machine.engine.make,
+    machine.engine.model,
+    machine.engine.serial,
+    complaint,
+  );
+
+function knownMachine({ store }: Writing, id: string, customer: Customer): Machine {
+  const machine = found(machineById(store, id), 'machine');
+  if (machine.customerId !== customer.id)
+    throw badInput([
+      {
+        path: 'machine.id',
+        message: `This machine belongs to ${machine.customerName}. Choose them as the customer, or add the machine anew.`,
+      },
+    ]);
+  return machine;
+}
+
+export const takeIn = os.counter.takeIn.handler(({ input, context, errors, path }) =>
+  write(context, path, input.by, (writing) => {
+    const { store, staff, at, today, newId, note } = writing;
+    if (input.promisedFor !== null && input.promisedFor < today)
+      throw errors.PROMISED_IN_THE_PAST();
+
+    const { which: _which, ...whoFacts } = input.customer;
+    const customer =
+      'id' in whoFacts
+        ? found(customerById(store, whoFacts.id), 'customer')
+        : insertCustomer(writing, whoFacts);
+
+    const { which: _whichMachine, ...machineFacts } = input.machine;
+    const twin = 'id' in machineFacts ? undefined : machineWithSameSerial(writing, machineFacts);
+    if (twin)
+      throw errors.SERIAL_TAKEN({ data: { machineId: twin.id, customerName: twin.customerName } });
+    const machine =
+      'id' in machineFacts
+        ? knownMachine(writing, machineFacts.id, customer)
+        : insertMachine(writing, customer.id, machineFacts);
+
+    const id = newId();
+    const number = nextNumber(store, 'job');
+    const signature = signed(input.signature, at);
+    store
+      .insert(jobTable)
+      .values({
+        id,
+        number,
+        customerId: customer.id,
+        machineId: machine.id,
+        engineId: machine.engine.id,
+        state: 'taken-in',
+        stateSince: at,
+        stateNote: '',
+        complaint: input.complaint,
+        symptoms: input.symptoms,
+        condition: input.condition,
+        leftWith: input.leftWith,
+        fuel: input.fuel,
+        lastService: input.lastService,
+        reachBy: input.reachBy,
+        diagnosisFee: input.diagnosisFee,
+        spendingLimit: input.spendingLimit,
+        depositAgreed: input.deposit,
+        promisedFor: input.promisedFor,
+        takenInAt: at,
+        takenInOn: today,
+        takenInBy: staff.id,
+        intakeSignature: signature,
+        workDone: '',
+        searchText: jobSearchText(number, customer, machine, input.complaint),
+      })
+      .run();
+    store
+      .insert(jobMove)
+      .values({ id: newId(), jobId: id, to: 'taken-in', at, by: staff.id, note: '' })
+      .run();
+
+    const dossier = found(dossierOf(store, id), 'job');
+    const papers = {
+      claimTicket: issue(writing, id, claimTicket(writing, dossier, signature)),
+      tag: issue(writing, id, tag(writing, dossier)),
+    };
+    note({
+      job: id,
+      number,
+      customer: customer.id,
+      machine: machine.id,
+      claimTicket: papers.claimTicket.fingerprint,
+    });
+    return {
+      jobId: dossier.id,
+      number,
+      code: dossier.code,
+      customerId: customer.id,
+      machineId: machine.id,
+      ...papers,
+    };
+  }),
+);

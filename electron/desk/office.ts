@@ -1,0 +1,128 @@
+import { count, eq } from 'drizzle-orm';
+import { enterInJournal, verifyJournal } from '../../db/journal.ts';
+import { newId } from '../../db/new-id.ts';
+import {
+  journalEntries,
+  paperBytes,
+  paperCard,
+  papersOf,
+  shopOf,
+  staffList,
+  UNNAMED_SHOP,
+} from '../../db/queries/office.ts';
+import { shop, staff } from '../../db/schema/index.ts';
+import { StaffId } from '../../shared/contract/ids.ts';
+import { dateIn } from '../../shared/work/calendar.ts';
+import { os } from './implementer.ts';
+import { found } from './refuse.ts';
+import { write } from './writing.ts';
+
+/** There is one shop in a store. */
+const ONLY = 1;
+
+const about = os.office.about.handler(({ context: { store, now, program } }) => {
+  const { timeZone, demo } = shopOf(store.read);
+  const people = store.read.select({ n: count() }).from(staff).get()?.n ?? 0;
+  return {
+    program: 'Tappet',
+    version: program.version,
+    schema: store.migrations,
+    dataFolder: store.folder,
+    demo,
+    firstRun: people === 0,
+    today: dateIn(timeZone, now()),
+  };
+});
+
+const theShop = os.office.shop.handler(({ context }) => {
+  const { demo: _demo, ...facts } = shopOf(context.store.read);
+  return facts;
+});
+
+const setShop = os.office.setShop.handler(({ input: { by, ...facts }, context, path }) =>
+  write(context, path, by, ({ store, note }) => {
+    store
+      .insert(shop)
+      .values({ only: ONLY, demo: false, ...facts })
+      .onConflictDoUpdate({ target: shop.only, set: facts })
+      .run();
+    note({ name: facts.name, rounding: facts.rounding, taxBasis: facts.taxBasis });
+    return facts;
+  }),
+);
+
+const openShop = os.office.openShop.handler(({ input, context, errors, path }) =>
+  context.store.write((store) => {
+    if (store.select({ id: staff.id }).from(staff).limit(1).get()) throw errors.SHOP_OPEN_ALREADY();
+    const { ownerName, shopName, ...place } = input;
+    const now = context.now();
+    const owner = {
+      id: newId(now),
+      name: ownerName,
+      role: 'owner' as const,
+      active: true,
+    };
+    store.insert(staff).values(owner).run();
+    store
+      .insert(shop)
+      .values({ ...UNNAMED_SHOP, ...place, only: ONLY, name: shopName, demo: false })
+      .run();
+    enterInJournal(store, {
+      at: now.toISOString(),
+      by: owner.id,
+      what: path.join('.'),
+      detail: { shop: shopName, owner: owner.id },
+    });
+    return { ...owner, id: StaffId.parse(owner.id) };
+  }),
+);
+
+const theStaff = os.office.staff.handler(({ context }) => staffList(context.store.read));
+
+const addStaff = os.office.addStaff.handler(({ input, context, errors, path }) =>
+  write(context, path, input.by, ({ store, newId, note }) => {
+    const { name, role } = input;
+    if (store.select().from(staff).where(eq(staff.name, name)).get())
+      throw errors.STAFF_NAME_TAKEN();
+    const person = { id: StaffId.parse(newId()), name, role, active: true };
+    store.insert(staff).values(person).run();
+    note({ staff: person.id, name, role });
+    return person;
+  }),
+);
+
+const papers = os.office.papers.handler(({ input, context }) =>
+  papersOf(context.store.read, input.jobId),
+);
+
+const paper = os.office.paper.handler(({ input, context: { store } }) => {
+  const card = found(paperCard(store.read, input.id), 'paper');
+  const { pdf, pdfSha256 } = found(paperBytes(store.read, input.id), 'paper');
+  return { ...card, pdf: pdf.toString('base64'), pdfSha256 };
+});
+
+const journal = os.office.journal.handler(({ input, context }) =>
+  journalEntries(context.store.read, input.limit),
+);
+
+const verify = os.office.verifyJournal.handler(({ context }) => verifyJournal(context.store.read));
+
+const backUp = os.office.backUp.handler(({ input, context, path }) => {
+  // The entry comes first, so that the copy tells of itself.
+  write(context, path, input.by, ({ note }) => note({ asked: true }));
+  return context.store.backUp(context.now());
+});
+
+export const office = {
+  about,
+  shop: theShop,
+  setShop,
+  openShop,
+  staff: theStaff,
+  addStaff,
+  papers,
+  paper,
+  journal,
+  verifyJournal: verify,
+  backUp,
+};

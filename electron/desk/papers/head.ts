@@ -1,0 +1,74 @@
+import type { JobDossier } from '../../../shared/contract/counter.ts';
+import { MACHINE_KIND_LABELS } from '../../../shared/work/vocabulary.ts';
+import type { PaperHead, Signature } from '../../paper/content.ts';
+import type { Writing } from '../writing.ts';
+
+/** Lines of an address as people type them into one field. */
+const lines = (address: string): string[] =>
+  address
+    .split(/\n|;/)
+    .map((line) => line.trim())
+    .filter(Boolean);
+
+/** What every paper of a job carries. */
+export function paperHead(writing: Writing, job: JobDossier, number: string): PaperHead {
+  const { shop, staff, at } = writing;
+  const { customer, machineDetails } = job;
+  const { engine } = machineDetails;
+  return {
+    number,
+    issuedAt: at,
+    issuedBy: staff.name,
+    shop: {
+      name: shop.name,
+      addressLines: lines(shop.address),
+      phone: shop.phone,
+      email: shop.email,
+      taxNumber: shop.taxNumber,
+      paperSize: shop.paperSize,
+      locale: shop.locale,
+      timeZone: shop.timeZone,
+      currency: shop.currency,
+    },
+    job: {
+      number: job.number,
+      code: job.code,
+      takenInOn: job.takenInOn,
+      promisedFor: job.promisedFor,
+    },
+    customer: {
+      name: customer.name,
+      phone: customer.phone,
+      email: customer.email,
+      addressLines: lines(customer.address),
+    },
+    machine: {
+      kind: MACHINE_KIND_LABELS[machineDetails.kind],
+      make: machineDetails.make,
+      model: machineDetails.model,
+      serial: machineDetails.serial,
+      engineMake: engine.make,
+      engineModel: engine.model,
+      engineTypeCode: engine.typeCode,
+      engineSerial: engine.serial,
+      engineDateCode: engine.dateCode,
+    },
+  };
+}
+
+/** A signature as it goes on a paper: what was drawn or typed, and when. */
+export const signed = (input: Omit<Signature, 'signedAt'>, at: string): Signature => ({
+  ...input,
+  signedAt: at,
+});
+
+/** `W-000042`. */
+export const paperNumber = (letter: string, number: number): string =>
+  `${letter}-${String(number).padStart(6, '0')}`;
+
+/** Terms as people type them into one field: a line each. */
+export const termLines = (terms: string): string[] =>
+  terms
+    .split('\n')
+    .map((line) => line.trim())
+    .filter(Boolean);

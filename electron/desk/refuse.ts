@@ -1,0 +1,61 @@
+import { ORPCError } from '@orpc/contract';
+import { ValidationError } from '@orpc/server';
+import { BAD_INPUT, NOT_FOUND, STAFF_UNKNOWN } from '../../shared/contract/base.ts';
+
+/** Refusals that any procedure may answer with; those of one procedure come from its own `errors`. */
+
+export const notFound = (what: string) =>
+  new ORPCError('NOT_FOUND', {
+    status: NOT_FOUND.status,
+    message: NOT_FOUND.message,
+    data: { what },
+  });
+
+export const staffUnknown = () =>
+  new ORPCError('STAFF_UNKNOWN', {
+    status: STAFF_UNKNOWN.status,
+    message: STAFF_UNKNOWN.message,
+  });
+
+/** Input that the contract's schema lets pass and that is wrong all the same, at the field's path. */
+export const badInput = (issues: { path: string; message: string }[]) =>
+  new ORPCError('BAD_INPUT', {
+    status: BAD_INPUT.status,
+    message: BAD_INPUT.message,
+    data: { issues },
+  });
+
+/** What is there, or the refusal that it isn't. */
+export function found<T>(thing: T | undefined | null, what: string): T {
+  if (thing === undefined || thing === null) throw notFound(what);
+  return thing;
+}
+
+type Segment = PropertyKey | { key: PropertyKey };
+
+/** `lines.0.quantity`; the input as a whole is the empty path. */
+const pathText = (path: readonly Segment[] | undefined): string =>
+  (path ?? []).map((step) => String(typeof step === 'object' ? step.key : step)).join('.');
+
+/**
+ * Turns the library's answer to input that fails its schema into the declared `BAD_INPUT`, with the path
+ * of each field. It stands in front of every way in: the window's port, HTTP and the command line.
+ */
+async function nameBadInput<T>({ next }: { next: () => Promise<T> | T }): Promise<T> {
+  try {
+    return await next();
+  } catch (error) {
+    if (
+      error instanceof ORPCError &&
+      error.code === 'BAD_REQUEST' &&
+      error.cause instanceof ValidationError
+    )
+      throw badInput(
+        error.cause.issues.map(({ path, message }) => ({ path: pathText(path), message })),
+      );
+    throw error;
+  }
+}
+
+/** For `clientInterceptors` of a handler and `interceptors` of a client in process. */
+export const deskInterceptors = [nameBadInput];
