@@ -49,15 +49,20 @@ export function runsOf(text: string, face: Face, locale: string): Run[] {
   return runs;
 }
 
-const known = new Map<string, boolean>();
+/** What has been asked before, per font: every character of every paper is asked for. */
+const known: Record<Family, Record<Face, Map<string, boolean>>> = {
+  base: { regular: new Map(), strong: new Map(), oblique: new Map() },
+  japanese: { regular: new Map(), strong: new Map(), oblique: new Map() },
+  chinese: { regular: new Map(), strong: new Map(), oblique: new Map() },
+};
 
 function covers(family: Family, face: Face, text: string): boolean {
+  const answers = known[family][face];
   for (const character of text) {
-    const key = `${family} ${face} ${character}`;
-    let has = known.get(key);
+    let has = answers.get(character);
     if (has === undefined) {
       has = hasGlyph(family, face, character);
-      known.set(key, has);
+      answers.set(character, has);
     }
     if (!has) return false;
   }
