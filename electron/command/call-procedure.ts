@@ -1,8 +1,7 @@
 import { createRouterClient } from '@orpc/server';
 import { desk, deskInterceptors } from '../desk/index.ts';
 import type { DeskSession } from '../launch/desk-session.ts';
-import { PlainRefusal } from '../launch/sentence.ts';
-import { procedureNames } from './list-procedures.ts';
+import { requireProcedure } from './list-procedures.ts';
 
 type Call = (input: unknown) => Promise<unknown>;
 
@@ -15,12 +14,7 @@ export async function callProcedure(
   name: string,
   input: unknown,
 ): Promise<unknown> {
-  if (!procedureNames().includes(name)) {
-    throw new PlainRefusal(
-      'NO_SUCH_PROCEDURE',
-      `There is no procedure '${name}'. npm run -s desk -- LIST names them all.`,
-    );
-  }
+  requireProcedure(name);
   const client = createRouterClient(desk, {
     context,
     interceptors: [gate.pass, ...deskInterceptors],

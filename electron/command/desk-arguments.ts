@@ -8,7 +8,7 @@ export type DeskArguments =
   | { kind: 'call'; folder: string; procedure: string; input: unknown };
 
 const usage =
-  'Give LIST, or a procedure and its input as JSON: npm run -s desk -- --data DIR counter.search \'{"text":"tiller"}\'';
+  'Give LIST, or a procedure and its input as JSON: npm run -s desk -- --data DIR counter.findCustomers \'{"text":"Ward"}\'';
 
 function misused(sentence: string): PlainRefusal {
   return new PlainRefusal('BAD_COMMAND', `${sentence} ${usage}`);

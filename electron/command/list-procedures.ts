@@ -1,6 +1,7 @@
 import { type ErrorMap, isContractProcedure } from '@orpc/contract';
 import { z } from 'zod';
 import { contract } from '../../shared/contract/index.ts';
+import { PlainRefusal } from '../launch/sentence.ts';
 
 type JsonSchema = Record<string, unknown>;
 
@@ -54,6 +55,17 @@ function namesIn(node: object, prefix: string): string[] {
     if (isContractProcedure(value)) return [name];
     return typeof value === 'object' && value !== null ? namesIn(value, name) : [];
   });
+}
+
+/**
+ * @throws PlainRefusal when no procedure has that name
+ */
+export function requireProcedure(name: string): void {
+  if (procedureNames().includes(name)) return;
+  throw new PlainRefusal(
+    'NO_SUCH_PROCEDURE',
+    `There is no procedure '${name}'. npm run -s desk -- LIST names them all.`,
+  );
 }
 
 /** The names alone, without the work of writing out schemas. */

@@ -1,6 +1,6 @@
-import { ORPCError } from '@orpc/server';
+import { ORPCError } from '@orpc/client';
 import { z } from 'zod';
-import { StoreRefusal } from '../../db/store.ts';
+import { StoreRefusal } from '../../db/refusal.ts';
 import { PlainRefusal } from '../launch/sentence.ts';
 
 /** What the command line prints on stderr when something was refused. */

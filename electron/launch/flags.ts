@@ -50,13 +50,17 @@ function readFlags(args: readonly string[]) {
       allowPositionals: false,
     });
   } catch (cause) {
-    throw misused(cause instanceof Error ? firstSentence(cause.message) : 'That is not a flag.');
+    throw misused(whatIsWrong(cause));
   }
 }
 
-function firstSentence(message: string): string {
-  const end = message.search(/\.\s|\n|$/);
-  return `${message.slice(0, end)}.`;
+/** Node's own words for it are meant for programmers. */
+function whatIsWrong(cause: unknown): string {
+  const { code, message } = cause as NodeJS.ErrnoException;
+  const named = /'(?:-\w, )?([^' ]+)/.exec(message)?.[1] ?? '';
+  if (code === 'ERR_PARSE_ARGS_UNKNOWN_OPTION') return `There is no flag ${named}.`;
+  if (code === 'ERR_PARSE_ARGS_UNEXPECTED_POSITIONAL') return `'${named}' is not a flag.`;
+  return `${named} is not used like this.`;
 }
 
 function wanted(folder: string): string {

@@ -1,4 +1,4 @@
-import { StoreRefusal } from '../../db/store.ts';
+import { StoreRefusal } from '../../db/refusal.ts';
 import { PlainRefusal } from './sentence.ts';
 
 /** Says a refusal in its plain sentence; anything else is a fault of ours and keeps its stack. */
