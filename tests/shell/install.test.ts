@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { fingerprint } from '../../electron/launch/fingerprint.ts';
-import { ensureInstalled, isInstalled } from '../../electron/launch/install.mjs.mts';
+import { ensureInstalled, isInstalled } from '../../electron/launch/install.mjs';
 
 let root: string;
 
