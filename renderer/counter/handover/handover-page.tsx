@@ -1,10 +1,30 @@
-import { Page, Waiting } from '../../common/page.tsx';
+import { useQuery } from '@tanstack/react-query';
+import { deskQuery } from '../../common/desk.ts';
+import { useJob } from '../../common/job.tsx';
+import { Page, QueryView } from '../../common/page.tsx';
+import { HandedOver } from './handed-over.tsx';
+import { HandoverForm } from './handover-form.tsx';
 
-/** Stands in until the page is written. */
+/** The machine goes home: what is still open, what was done, and both signatures under it. */
 export function HandoverPage() {
+  const job = useJob();
+  const sheet = useQuery(deskQuery.bench.sheet.queryOptions({ input: { jobId: job.id } }));
+  const account = useQuery(deskQuery.till.account.queryOptions({ input: { jobId: job.id } }));
+  if (job.state === 'handed-over')
+    return (
+      <Page title="Handover">
+        <HandedOver job={job} />
+      </Page>
+    );
   return (
     <Page title="Handover">
-      <Waiting />
+      <QueryView query={sheet}>
+        {(known) => (
+          <QueryView query={account}>
+            {(money) => <HandoverForm key={job.id} job={job} sheet={known} account={money} />}
+          </QueryView>
+        )}
+      </QueryView>
     </Page>
   );
 }

@@ -1,10 +1,49 @@
-import { Page, Waiting } from '../../common/page.tsx';
+import { Button, Group, Stack, Text } from '@mantine/core';
+import { IconArrowRight } from '@tabler/icons-react';
+import { Link } from 'react-router';
+import { useJob } from '../../common/job.tsx';
+import { Page } from '../../common/page.tsx';
+import { AgreedCard, IntakeCard } from './intake-card.tsx';
+import { MoveOnCard } from './move-on-card.tsx';
+import { MovesCard } from './moves-card.tsx';
+import { nextStep } from './next-step.ts';
+import classes from './overview.module.css';
+import { PapersCard } from './papers-card.tsx';
+import { CustomerCard, MachineCard } from './people-and-machine.tsx';
 
-/** Stands in until the page is written. */
+/** A job's first page: all that the counter knows of it, and what it wants next. */
 export function JobOverviewPage() {
+  const job = useJob();
+  const step = nextStep(job);
   return (
     <Page title="Overview">
-      <Waiting />
+      <Stack gap="md">
+        <Group className={classes.next} justify="space-between" gap="sm">
+          <Text fw={600} style={{ flex: '1 1 20rem' }}>
+            {step.says}
+          </Text>
+          <Button
+            component={Link}
+            to={step.page}
+            rightSection={<IconArrowRight size={18} aria-hidden />}
+          >
+            {step.label}
+          </Button>
+        </Group>
+        <div className={classes.columns}>
+          <Stack gap="md">
+            <IntakeCard job={job} />
+            <MachineCard job={job} />
+            <PapersCard job={job} />
+          </Stack>
+          <Stack gap="md">
+            <MoveOnCard job={job} />
+            <CustomerCard job={job} />
+            <AgreedCard job={job} />
+            <MovesCard job={job} />
+          </Stack>
+        </div>
+      </Stack>
     </Page>
   );
 }

@@ -4,7 +4,7 @@ import { REACH_BY, REACH_BY_LABELS } from '../../../shared/work/vocabulary.ts';
 import { DateField } from '../../common/date-field.tsx';
 import { MoneyInput } from '../../common/money-input.tsx';
 import type { DraftPart } from './draft.ts';
-import { IntakeSignature } from './intake-signature.tsx';
+import { Signing } from './signing.tsx';
 
 const WAYS = REACH_BY.map((value) => ({ value, label: REACH_BY_LABELS[value] }));
 
@@ -56,7 +56,9 @@ export function AgreedFields({ draft, change, faults }: DraftPart) {
         />
         {faults.reachBy && <Input.Error>{faults.reachBy}</Input.Error>}
       </div>
-      <IntakeSignature
+      <Signing
+        label="Customer’s signature"
+        field="signature"
         value={draft.signature}
         onChange={(signature) => change({ signature })}
         suggestedName={draft.knownCustomer?.name ?? draft.name.trim()}

@@ -1,18 +1,22 @@
 import { Box } from '@mantine/core';
 import { SignatureField, type SignatureValue } from '../../common/signature-field.tsx';
 
-interface IntakeSignatureProps {
+interface SigningProps {
+  label: string;
+  /** Name by which the page finds the field to put the cursor in. */
+  field: string;
   value: SignatureValue | null;
   onChange: (signature: SignatureValue | null) => void;
   suggestedName: string;
   error?: string;
 }
 
-/** The customer's signature; Enter in the empty field signs by the customer's name, and nothing else does. */
-export function IntakeSignature({ value, onChange, suggestedName, error }: IntakeSignatureProps) {
+/** A signature among other fields: Enter in the empty one signs by the suggested name, and nothing else does. */
+export function Signing({ field, ...signature }: SigningProps) {
+  const { value, onChange, suggestedName } = signature;
   return (
     <Box
-      data-field="signature"
+      data-field={field}
       data-own-enter
       onKeyDown={(event) => {
         if (event.key !== 'Enter' || event.ctrlKey || event.metaKey) return;
@@ -22,13 +26,7 @@ export function IntakeSignature({ value, onChange, suggestedName, error }: Intak
           onChange({ name: suggestedName, strokes: [], width: 400, height: 120 });
       }}
     >
-      <SignatureField
-        label="Customer’s signature"
-        value={value}
-        onChange={onChange}
-        suggestedName={suggestedName}
-        error={error}
-      />
+      <SignatureField {...signature} />
     </Box>
   );
 }

@@ -1,0 +1,217 @@
+import { Button, Group, Kbd, Stack, Text, Textarea, TextInput } from '@mantine/core';
+import { IconCircleCheck, IconClipboardText, IconKey } from '@tabler/icons-react';
+import { useEffect, useRef } from 'react';
+import type { BenchSheet } from '../../../shared/contract/bench.ts';
+import type { JobDossier } from '../../../shared/contract/counter.ts';
+import type { Account } from '../../../shared/contract/till.ts';
+import { handoverCautions, LOCAL_LAW, RUNNING_IN_ADVICE } from '../../../shared/work/cautions.ts';
+import { DateField } from '../../common/date-field.tsx';
+import { deskQuery } from '../../common/desk.ts';
+import { RefusalAlert } from '../../common/refusal.tsx';
+import { useMoney, useShop } from '../../common/shop.tsx';
+import { useBy, useStation } from '../../common/station.tsx';
+import { useWrite } from '../../common/use-write.ts';
+import { Card } from '../job-overview/card.tsx';
+import { CautionNote } from '../take-in/caution-note.tsx';
+import { enterMovesOn } from '../take-in/move-on.ts';
+import { Signing } from '../take-in/signing.tsx';
+import { billedWork } from './billed-work.ts';
+import classes from './handover.module.css';
+import { MattersList } from './matters-list.tsx';
+import { openMatters } from './open-matters.ts';
+import { useHandOver } from './use-hand-over.ts';
+
+interface HandoverFormProps {
+  job: JobDossier;
+  sheet: BenchSheet;
+  account: Account;
+}
+
+export function HandoverForm({ job, sheet, account }: HandoverFormProps) {
+  const form = useRef<HTMLFormElement>(null);
+  const money = useMoney();
+  const matters = openMatters({ job, sheet, account, money });
+  const handover = useHandOver({ job, account, form });
+  const { draft, change, faults } = handover;
+  const { staff } = useStation();
+  const { warranty } = useShop();
+  const rebuilt = job.state !== 'stopped';
+  const billed = billedWork(account.invoice?.lines ?? account.estimates.at(-1)?.lines ?? []);
+  const start = useRef<HTMLTextAreaElement>(null);
+  useEffect(() => start.current?.focus(), []);
+
+  return (
+    <form
+      ref={form}
+      noValidate
+      aria-label="Handover"
+      onKeyDownCapture={(event) => {
+        if (event.key !== 'Enter' || !(event.ctrlKey || event.metaKey)) return;
+        event.preventDefault();
+        event.stopPropagation();
+        handover.start();
+      }}
+      onKeyDown={enterMovesOn}
+      onSubmit={(event) => {
+        event.preventDefault();
+        handover.start();
+      }}
+    >
+      <Stack gap="md">
+        <Card title="Before it goes out">
+          <MattersList
+            matters={matters}
+            actions={{ state: job.nextStates.includes('ready') && <MarkReady job={job} /> }}
+          />
+        </Card>
+        <div className={classes.columns}>
+          <Card title="What the work order says">
+            <Stack gap="xs">
+              <Textarea
+                ref={start}
+                label="What was done"
+                data-field="workDone"
+                required
+                autosize
+                minRows={4}
+                maxRows={12}
+                maxLength={4000}
+                value={draft.workDone}
+                onChange={(event) => change({ workDone: event.currentTarget.value })}
+                error={faults.workDone}
+              />
+              {draft.workDone.trim() === '' && billed !== '' && (
+                <div>
+                  <Button
+                    variant="default"
+                    size="compact-md"
+                    leftSection={<IconClipboardText size={16} aria-hidden />}
+                    onClick={() => {
+                      change({ workDone: billed });
+                      start.current?.focus();
+                    }}
+                  >
+                    Begin with what was billed
+                  </Button>
+                </div>
+              )}
+              <Group grow gap="xs" align="flex-start">
+                <TextInput
+                  label="Old parts"
+                  data-field="oldParts"
+                  placeholder="returned, kept as core, scrapped"
+                  maxLength={300}
+                  value={draft.oldParts}
+                  onChange={(event) => change({ oldParts: event.currentTarget.value })}
+                  error={faults.oldParts}
+                  autoComplete="off"
+                />
+                <DateField
+                  label="Next service"
+                  data-field="nextServiceOn"
+                  value={draft.nextServiceOn}
+                  onChange={(nextServiceOn) => change({ nextServiceOn })}
+                  error={faults.nextServiceOn}
+                />
+              </Group>
+              {account.due > 0 && (
+                <TextInput
+                  label={`Why it goes out with ${money(account.due)} owing`}
+                  data-field="owingReason"
+                  description="Leave it empty when the payment is taken first."
+                  maxLength={500}
+                  value={draft.owingReason}
+                  onChange={(event) => change({ owingReason: event.currentTarget.value })}
+                  error={faults.owingReason}
+                  autoComplete="off"
+                />
+              )}
+              {job.leftWith.length > 0 && (
+                <Text size="sm">
+                  <IconKey size={16} aria-hidden style={{ verticalAlign: '-3px' }} /> Give back what
+                  was left with it: {job.leftWith.join(', ')}.
+                </Text>
+              )}
+              {warranty !== '' && <Text size="sm">Warranty: {warranty}</Text>}
+            </Stack>
+          </Card>
+          <Stack gap="md">
+            <CautionNote
+              title="Say these, they are on the paper"
+              cautions={[...handoverCautions(job.machineKind), LOCAL_LAW]}
+            />
+            {rebuilt && (
+              <Card title="Running in">
+                <Stack component="ul" gap={2} m={0} pl="md">
+                  {RUNNING_IN_ADVICE.map((advice) => (
+                    <Text component="li" size="sm" key={advice}>
+                      {advice}
+                    </Text>
+                  ))}
+                </Stack>
+              </Card>
+            )}
+          </Stack>
+        </div>
+        <Card title="Signatures">
+          <div className={classes.columns}>
+            <Signing
+              label="The customer"
+              field="customerSignature"
+              value={draft.customerSignature}
+              onChange={(customerSignature) => change({ customerSignature })}
+              suggestedName={job.customerName}
+              error={faults.customerSignature}
+            />
+            <Signing
+              label="The shop"
+              field="shopSignature"
+              value={draft.shopSignature}
+              onChange={(shopSignature) => change({ shopSignature })}
+              suggestedName={staff?.name ?? ''}
+              error={faults.shopSignature}
+            />
+          </div>
+          {handover.lapsed && (
+            <Text role="status" size="sm" mt="xs">
+              What was signed for has changed since: both sign once more.
+            </Text>
+          )}
+        </Card>
+        <RefusalAlert error={handover.error} />
+        <Group gap="sm">
+          <Button
+            type="submit"
+            size="md"
+            loading={handover.busy}
+            leftSection={<IconCircleCheck size={20} aria-hidden />}
+          >
+            Hand over
+          </Button>
+          <Text size="sm" component="span">
+            <Kbd>Ctrl</Kbd> + <Kbd>Enter</Kbd>
+          </Text>
+        </Group>
+      </Stack>
+    </form>
+  );
+}
+
+/** The last move of the bench, made from here when only that is missing. */
+function MarkReady({ job }: { job: JobDossier }) {
+  const by = useBy();
+  const move = useWrite(deskQuery.counter.moveJob.mutationOptions());
+  return (
+    <Stack gap="xs" align="flex-end">
+      <Button
+        variant="default"
+        size="compact-md"
+        loading={move.isPending}
+        onClick={() => move.mutate({ by, jobId: job.id, to: 'ready', note: '' })}
+      >
+        Mark it ready
+      </Button>
+      <RefusalAlert error={move.error} />
+    </Stack>
+  );
+}

@@ -1,0 +1,88 @@
+import { type RefObject, useLayoutEffect, useRef, useState } from 'react';
+import type { JobDossier } from '../../../shared/contract/counter.ts';
+import type { Account } from '../../../shared/contract/till.ts';
+import { deskQuery } from '../../common/desk.ts';
+import { refusalOf } from '../../common/refusal.tsx';
+import { useBy } from '../../common/station.tsx';
+import { useDraft } from '../../common/use-draft.ts';
+import { useWrite } from '../../common/use-write.ts';
+import {
+  changed,
+  emptyHandover,
+  type HandoverDraft,
+  type HandoverFaults,
+  stillWanted,
+} from './draft.ts';
+
+interface HandOverOptions {
+  job: JobDossier;
+  account: Account;
+  form: RefObject<HTMLFormElement | null>;
+}
+
+/** The draft of a handover, and sending it. */
+export function useHandOver({ job, account, form }: HandOverOptions) {
+  const by = useBy();
+  const [draft, setDraft, clear] = useDraft(`handover.${job.code}`, emptyHandover);
+  const [faults, setFaults] = useState<HandoverFaults>({});
+  const [lapsed, setLapsed] = useState(false);
+
+  const showFaults = (found: HandoverFaults) => {
+    setFaults(found);
+    const [first] = Object.keys(found);
+    form.current?.querySelector<HTMLElement>(inField(first))?.focus();
+  };
+
+  const write = useWrite(
+    deskQuery.counter.handOver.mutationOptions({
+      onSuccess: clear,
+      onError: (error) => {
+        const { code, message, issues } = refusalOf(error);
+        if (code === 'PAYMENT_DUE') return showFaults({ owingReason: message });
+        showFaults(
+          Object.fromEntries(issues.map(({ path, message: says }) => [path.split('.')[0], says])),
+        );
+      },
+    }),
+  );
+
+  const send = () => {
+    const { customerSignature, shopSignature, ...written } = draft;
+    const wanted = stillWanted(draft, account.due);
+    const unreadable = [...(form.current?.querySelectorAll('input') ?? [])].find(
+      (input) => input.validity.customError,
+    );
+    if (unreadable !== undefined) unreadable.focus();
+    else if (Object.keys(wanted).length > 0 || !customerSignature || !shopSignature)
+      showFaults(wanted);
+    else write.mutate({ by, jobId: job.id, ...written, customerSignature, shopSignature });
+  };
+  const latest = useRef(send);
+  useLayoutEffect(() => {
+    latest.current = send;
+  });
+
+  return {
+    draft,
+    faults,
+    lapsed,
+    busy: write.isPending,
+    error: write.error,
+    change: (part: Partial<HandoverDraft>) => {
+      const next = changed(draft, part);
+      const signed = draft.customerSignature !== null || draft.shopSignature !== null;
+      const signing = 'customerSignature' in part || 'shopSignature' in part;
+      setLapsed(!signing && (lapsed || signed));
+      setDraft(next);
+      setFaults((before) =>
+        Object.fromEntries(Object.entries(before).filter(([field]) => !(field in part))),
+      );
+    },
+    start: () => {
+      if (!write.isPending) setTimeout(() => latest.current());
+    },
+  };
+}
+
+const inField = (field: string | undefined): string =>
+  `[data-field="${field}"]:is(input, textarea), [data-field="${field}"] :is(input, textarea)`;

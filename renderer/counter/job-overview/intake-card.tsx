@@ -1,0 +1,58 @@
+import type { JobDossier } from '../../../shared/contract/counter.ts';
+import { SYMPTOM_LABELS } from '../../../shared/work/vocabulary.ts';
+import { useFormat } from '../../common/format.ts';
+import { useMoney } from '../../common/shop.tsx';
+import { Card } from './card.tsx';
+import { Facts } from './facts.tsx';
+
+/** What was said and seen at the counter, and what was agreed there. */
+export function IntakeCard({ job }: { job: JobDossier }) {
+  const format = useFormat();
+  return (
+    <Card title="What came in">
+      <Facts
+        facts={[
+          { name: 'Complaint', value: job.complaint },
+          {
+            name: 'Symptoms',
+            value: job.symptoms.map((symptom) => SYMPTOM_LABELS[symptom]).join(' · '),
+          },
+          { name: 'Condition', value: job.condition },
+          { name: 'Left with it', value: job.leftWith.join(' · ') },
+          { name: 'Fuel', value: job.fuel },
+          { name: 'Last service', value: job.lastService },
+          { name: 'Taken in', value: `${format.date(job.takenInOn)} by ${job.takenInBy}` },
+        ]}
+      />
+    </Card>
+  );
+}
+
+export function AgreedCard({ job }: { job: JobDossier }) {
+  const format = useFormat();
+  const money = useMoney();
+  const amount = (minor: number | null) => (minor === null ? 'none agreed' : money(minor));
+  const open = job.state !== 'handed-over';
+  return (
+    <Card title="What was agreed">
+      <Facts
+        facts={[
+          {
+            name: 'Promised for',
+            value:
+              job.promisedFor === null
+                ? 'no date promised'
+                : `${format.date(job.promisedFor)}${open ? ` (${format.fromToday(job.promisedFor)})` : ''}`,
+          },
+          { name: 'Diagnosis fee', value: amount(job.diagnosisFee) },
+          {
+            name: 'Spending limit',
+            value:
+              job.spendingLimit === null ? 'none: call before any work' : money(job.spendingLimit),
+          },
+          { name: 'Deposit', value: amount(job.depositAgreed) },
+        ]}
+      />
+    </Card>
+  );
+}

@@ -1,0 +1,28 @@
+import { Text, Timeline } from '@mantine/core';
+import type { JobDossier } from '../../../shared/contract/counter.ts';
+import { JOB_STATE_LABELS } from '../../../shared/work/job-state.ts';
+import { useFormat } from '../../common/format.ts';
+import { Card } from './card.tsx';
+
+/** How the job went so far, the last move first. */
+export function MovesCard({ job }: { job: JobDossier }) {
+  const format = useFormat();
+  return (
+    <Card title="How it went">
+      <Timeline bulletSize={14} lineWidth={2} active={0}>
+        {job.moves.toReversed().map((move) => (
+          <Timeline.Item key={`${move.at} ${move.to}`} title={JOB_STATE_LABELS[move.to]}>
+            {move.note !== '' && (
+              <Text size="sm" style={{ overflowWrap: 'anywhere' }}>
+                {move.note}
+              </Text>
+            )}
+            <Text size="xs" c="dimmed">
+              {format.instant(move.at)}, {move.by}
+            </Text>
+          </Timeline.Item>
+        ))}
+      </Timeline>
+    </Card>
+  );
+}

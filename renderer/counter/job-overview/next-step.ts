@@ -1,0 +1,75 @@
+import type { JobDossier } from '../../../shared/contract/counter.ts';
+
+export interface NextStep {
+  /** What has to happen, in a sentence. */
+  says: string;
+  label: string;
+  /** Below the job’s own address. */
+  page: 'bench' | 'till' | 'handover';
+}
+
+type Known = Pick<JobDossier, 'state' | 'stateNote'> & {
+  machineDetails: { engine: { engineModelId: string | null } };
+};
+
+/** What the job wants next, and where that is done. */
+export function nextStep(job: Known): NextStep {
+  const noted = job.stateNote === '' ? '' : ` ${job.stateNote}`;
+  switch (job.state) {
+    case 'taken-in':
+    case 'diagnosis':
+      return job.machineDetails.engine.engineModelId === null
+        ? {
+            says: 'The bench looks at it first: choose the engine’s entry in the spec book, then measure.',
+            label: 'Choose the engine',
+            page: 'bench',
+          }
+        : {
+            says: 'The bench finds out what is wrong; what it will cost is then written at the till.',
+            label: 'Measure at the bench',
+            page: 'bench',
+          };
+    case 'customer-to-decide':
+      return {
+        says: 'The customer decides: call, and note the answer with the estimate.',
+        label: 'Estimate and approval',
+        page: 'till',
+      };
+    case 'go-ahead':
+      return {
+        says: 'The customer gave the go-ahead: it can go on the bench.',
+        label: 'Go to the bench',
+        page: 'bench',
+      };
+    case 'waits-for-parts':
+      return {
+        says: `It waits for parts.${noted}`,
+        label: 'Go to the bench',
+        page: 'bench',
+      };
+    case 'on-the-bench':
+      return {
+        says: 'Measure, build, and pass the hold points; then it is ready.',
+        label: 'Measure and pass hold points',
+        page: 'bench',
+      };
+    case 'ready':
+      return {
+        says: 'It is ready: bill it, take the payment, and hand it over.',
+        label: 'Hand over',
+        page: 'handover',
+      };
+    case 'stopped':
+      return {
+        says: `The job was stopped.${noted} Bill what is owed and hand the machine back, or take it up again.`,
+        label: 'Hand over',
+        page: 'handover',
+      };
+    case 'handed-over':
+      return {
+        says: 'The machine went home; the record is closed and the signed work order is kept.',
+        label: 'Signed work order',
+        page: 'handover',
+      };
+  }
+}

@@ -1,0 +1,28 @@
+import { Group, Stack, Text } from '@mantine/core';
+import type { JobDossier } from '../../../shared/contract/counter.ts';
+import { useFormat } from '../../common/format.ts';
+import { PaperButton } from '../../common/paper-button.tsx';
+import { Card } from './card.tsx';
+
+/** Every paper of the job; each comes out byte for byte as it was issued. */
+export function PapersCard({ job }: { job: JobDossier }) {
+  const format = useFormat();
+  return (
+    <Card title="Papers">
+      {job.papers.length === 0 ? (
+        <Text size="sm">No paper was issued yet.</Text>
+      ) : (
+        <Stack component="ul" gap="xs" p={0} m={0} style={{ listStyle: 'none' }}>
+          {job.papers.map((paper) => (
+            <Group component="li" key={paper.id} justify="space-between" gap="xs">
+              <PaperButton paper={paper} />
+              <Text size="sm" c="dimmed">
+                {format.instant(paper.issuedAt)}, {paper.issuedBy}
+              </Text>
+            </Group>
+          ))}
+        </Stack>
+      )}
+    </Card>
+  );
+}
