@@ -5,8 +5,8 @@ import { display } from '../../shared/trade/index.ts';
 import { FEATURE_UNITS } from '../../shared/work/features.ts';
 import { PHASE_LABELS } from '../../shared/work/vocabulary.ts';
 import { VerdictBadge } from '../common/badges.tsx';
-import classes from './bench.module.css';
 import { amountWords, printedLimits } from '../common/measure/measure-words.ts';
+import classes from './bench.module.css';
 
 /** Figures that follow from the readings, with their uncertainty and verdict. */
 export function DerivedList({

@@ -6,8 +6,8 @@ import type { EngineModelId, JobCode } from '../../shared/contract/ids.ts';
 import { display, unitLabel } from '../../shared/trade/index.ts';
 import { SOURCE_KIND_LABELS } from '../../shared/work/vocabulary.ts';
 import { StandingBadge } from '../common/badges.tsx';
-import classes from './bench.module.css';
 import { printedLimits } from '../common/measure/measure-words.ts';
+import classes from './bench.module.css';
 import { inOtherUnit } from './reading-words.ts';
 
 /** The band as its source prints it, where it stands there, and whether anybody checked it. */

@@ -6,12 +6,12 @@ import { dimensionOf, unitLabel } from '../../shared/trade/index.ts';
 import { GAUGE_KIND_LABELS, GAUGE_KINDS, type GaugeKind } from '../../shared/work/vocabulary.ts';
 import { DateField } from '../common/date-field.tsx';
 import { deskQuery } from '../common/desk.ts';
+import { decimal } from '../common/measure/decimal.ts';
 import { fieldErrors, RefusalAlert } from '../common/refusal.tsx';
 import { useBy } from '../common/station.tsx';
 import { useDraft } from '../common/use-draft.ts';
 import { useWrite } from '../common/use-write.ts';
 import type { BenchUnit } from './bench-habits.ts';
-import { decimal } from '../common/measure/decimal.ts';
 
 interface GaugeDraft {
   name: string;

@@ -2,15 +2,17 @@ import {
   BASE_UNIT_OF,
   convert,
   dimensionOf,
-  judge,
   parseReading,
   type Slip,
   suspectSlip,
   toBase,
   type Unit,
-  type Verdict,
 } from '../../shared/trade/index.ts';
-import type { SheetBand } from '../common/measure/measure-words.ts';
+import {
+  type PlaceBand,
+  type ReadingVerdict,
+  verdictOn,
+} from '../../shared/work/reading-verdict.ts';
 
 /** What can be said of a reading while it is being typed, before the desk has it. */
 export type LiveReading =
@@ -22,12 +24,11 @@ export type LiveReading =
       readonly unit: Unit;
       /** In the base unit. */
       readonly valueBase: number;
-      readonly verdict: Verdict | 'no-band';
+      readonly verdict: ReadingVerdict;
       readonly conformance: number | null;
+      /** `likely` in the unit typed. */
       readonly slip: Slip | null;
     };
-
-const base = (unit: Unit): Unit => BASE_UNIT_OF[dimensionOf(unit)];
 
 /**
  * Reads, converts, compares and judges what stands in the field, as the desk will when it is recorded.
@@ -37,37 +38,28 @@ const base = (unit: Unit): Unit => BASE_UNIT_OF[dimensionOf(unit)];
 export function liveReading(
   text: string,
   unit: Unit,
-  band: SheetBand,
+  band: PlaceBand,
   uncertaintyBase: number,
 ): LiveReading {
   if (text.trim() === '') return { state: 'empty' };
   try {
-    const reading = parseReading(text, unit);
-    const valueBase = toBase(reading.value, reading.unit);
-    const limits = { low: band.low ?? undefined, high: band.high ?? undefined };
-    if (limits.low === undefined && limits.high === undefined)
-      return {
-        state: 'read',
-        ...reading,
-        valueBase,
-        verdict: 'no-band',
-        conformance: null,
-        slip: null,
-      };
-    const inTyped = (limit: number | undefined) =>
-      limit === undefined ? undefined : convert(limit, base(reading.unit), reading.unit);
+    const { value, unit: typed } = parseReading(text, unit);
+    const valueBase = toBase(value, typed);
     return {
       state: 'read',
-      value: reading.value,
-      unit: reading.unit,
+      value,
+      unit: typed,
       valueBase,
-      ...judge({ value: valueBase, ...limits, uncertainty: uncertaintyBase }),
-      slip: suspectSlip(reading.value, { low: inTyped(limits.low), high: inTyped(limits.high) }),
+      ...verdictOn(valueBase, band, uncertaintyBase),
+      slip: slipOf(valueBase, typed, band),
     };
   } catch (error) {
-    return {
-      state: 'unreadable',
-      reason: error instanceof RangeError ? error.message : 'That is not a reading.',
-    };
+    if (!(error instanceof RangeError)) throw error;
+    return { state: 'unreadable', reason: error.message };
   }
+}
+
+function slipOf(valueBase: number, typed: Unit, { low, high }: PlaceBand): Slip | null {
+  const slip = suspectSlip(valueBase, { low: low ?? undefined, high: high ?? undefined });
+  return slip && { ...slip, likely: convert(slip.likely, BASE_UNIT_OF[dimensionOf(typed)], typed) };
 }

@@ -2,9 +2,9 @@ import { Group, Stack, Text } from '@mantine/core';
 import { display, unitLabel } from '../../shared/trade/index.ts';
 import { VerdictBadge } from '../common/badges.tsx';
 import { BandBar } from '../common/measure/band-bar.tsx';
+import { hasBand, likelyText, verdictSentence } from '../common/measure/measure-words.ts';
 import type { BenchUnit } from './bench-habits.ts';
 import type { LiveReading } from './live-reading.ts';
-import { hasBand, likelyText, verdictSentence } from '../common/measure/measure-words.ts';
 import { inOtherUnit } from './reading-words.ts';
 import type { PlaceOnSheet } from './sheet-reading.ts';
 

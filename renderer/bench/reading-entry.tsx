@@ -68,7 +68,8 @@ export function ReadingEntry(props: ReadingEntryProps) {
         jobId: props.jobId,
         feature: feature.feature,
         place: place.key,
-        phase: props.phase,
+        // A correction stays in the phase of what it corrects.
+        phase: correcting?.phase ?? props.phase,
         text: typed,
         unit: typedIn,
         gaugeId: gauge?.id ?? null,

@@ -30,7 +30,7 @@ export function inOtherUnit(valueBase: number, unit: Unit): string {
 /** What has to be said beside a reading: its gauge, what ails it, and a slip that was waved on. */
 export const remarksOf = (reading: Reading): string[] =>
   [
-    reading.gauge === null ? 'no gauge named' : reading.gauge.name,
+    reading.gauge?.name ?? '',
     reading.gaugeRemark,
     reading.temperature === null ? '' : `part at ${display(reading.temperature, '°C')}`,
     reading.questioned === null

@@ -2,9 +2,14 @@ import { Button, Group, Stack, Text } from '@mantine/core';
 import { IconQuestionMark } from '@tabler/icons-react';
 import { type KeyboardEvent, useEffect, useId, useRef } from 'react';
 import { type SlipKind, unitLabel } from '../../shared/trade/index.ts';
+import {
+  bandWords,
+  likelyText,
+  type SheetBand,
+  slipSentence,
+} from '../common/measure/measure-words.ts';
 import classes from './bench.module.css';
 import type { BenchUnit } from './bench-habits.ts';
-import { bandWords, likelyText, type SheetBand, slipSentence } from '../common/measure/measure-words.ts';
 
 export interface Slip {
   readonly kind: SlipKind;

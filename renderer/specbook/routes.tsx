@@ -1,13 +1,8 @@
 import type { RouteObject } from 'react-router';
-import { Page, Waiting } from '../common/page.tsx';
+import { ModelPage } from './model-page.tsx';
+import { SpecBookPage } from './spec-book-page.tsx';
 
 export const specbookRoutes: RouteObject[] = [
-  {
-    path: 'spec-book',
-    element: (
-      <Page title="Spec book">
-        <Waiting />
-      </Page>
-    ),
-  },
+  { path: 'spec-book', element: <SpecBookPage /> },
+  { path: 'spec-book/:id', element: <ModelPage /> },
 ];

@@ -1,0 +1,168 @@
+import { Anchor, Button, Group, Stack, Text, Title } from '@mantine/core';
+import { IconPlus } from '@tabler/icons-react';
+import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { Link, useParams } from 'react-router';
+import { EngineModelId } from '../../shared/contract/ids.ts';
+import type { EngineModel, Specification } from '../../shared/contract/specbook.ts';
+import { display } from '../../shared/trade/index.ts';
+import { FEATURE_LABELS, FEATURES, type Feature } from '../../shared/work/features.ts';
+import { CYCLE_LABELS } from '../../shared/work/vocabulary.ts';
+import { deskQuery } from '../common/desk.ts';
+import { Empty, Page, QueryView } from '../common/page.tsx';
+import { useErrand } from './book-errand.ts';
+import { ConfirmForm } from './confirm-form.tsx';
+import { ErrandBanner } from './errand-banner.tsx';
+import classes from './specbook.module.css';
+import { SpecificationEntry } from './specification-entry.tsx';
+import { SpecificationForm } from './specification-form.tsx';
+
+/** One engine model: its dimensions, and every specification with where it came from. */
+export function ModelPage() {
+  const { id } = useParams();
+  const known = EngineModelId.safeParse(id);
+  if (!known.success)
+    return (
+      <Page title="Spec book">
+        <Empty
+          title="There is no such entry"
+          hint="The address is not one of the spec book’s."
+          action={
+            <Anchor component={Link} to="/spec-book">
+              Open the spec book
+            </Anchor>
+          }
+        />
+      </Page>
+    );
+  return <Known key={known.data} id={known.data} />;
+}
+
+function Known({ id }: { readonly id: EngineModelId }) {
+  const query = useQuery(deskQuery.specbook.model.queryOptions({ input: { id } }));
+  return (
+    <QueryView query={query}>
+      {({ model, specifications }) => <Entry model={model} specifications={specifications} />}
+    </QueryView>
+  );
+}
+
+function Entry({
+  model,
+  specifications,
+}: {
+  readonly model: EngineModel;
+  readonly specifications: Specification[];
+}) {
+  const errand = useErrand();
+  const [adding, setAdding] = useState<Feature | null>(
+    errand.add ? (errand.feature ?? 'bore') : null,
+  );
+  const [confirming, setConfirming] = useState<Specification | null>(null);
+  const groups = FEATURES.flatMap((feature) => {
+    const revisions = specifications
+      .filter((each) => each.feature === feature)
+      .toSorted((a, b) => b.revision - a.revision);
+    const [current, ...earlier] = revisions;
+    return current === undefined ? [] : [{ current, earlier }];
+  });
+  const lacking = FEATURES.filter((feature) =>
+    groups.every(({ current }) => current.feature !== feature),
+  );
+  return (
+    <Page
+      title={`${model.make} ${model.model}`}
+      description={
+        <Anchor component={Link} to="/spec-book" size="sm">
+          Spec book
+        </Anchor>
+      }
+      actions={
+        <Button
+          leftSection={<IconPlus size={18} aria-hidden />}
+          onClick={() => setAdding(lacking[0] ?? 'bore')}
+        >
+          Add a specification
+        </Button>
+      }
+    >
+      <Stack gap="lg">
+        {errand.job !== null && <ErrandBanner job={errand.job} model={model} />}
+        <ModelFacts model={model} />
+        <section aria-label="Specifications">
+          <Title order={2} size="h3" mb="xs">
+            Specifications
+          </Title>
+          {groups.length === 0 ? (
+            <Empty
+              title="No specifications yet"
+              hint="Write down one at a time, as its source prints it, with the page. Two people or two sources confirm it."
+            />
+          ) : (
+            groups.map(({ current, earlier }) => (
+              <SpecificationEntry
+                key={current.id}
+                specification={current}
+                earlier={earlier}
+                wanted={errand.feature === current.feature}
+                onRevise={() => setAdding(current.feature)}
+                onConfirm={() => setConfirming(current)}
+              />
+            ))
+          )}
+        </section>
+        {lacking.length > 0 && (
+          <section aria-label="Not in the book yet">
+            <Title order={2} size="h4" mb="xs">
+              Not in the book yet
+            </Title>
+            <Group gap="xs">
+              {lacking.map((feature) => (
+                <Button
+                  key={feature}
+                  variant="default"
+                  leftSection={<IconPlus size={16} aria-hidden />}
+                  onClick={() => setAdding(feature)}
+                >
+                  {FEATURE_LABELS[feature]}
+                </Button>
+              ))}
+            </Group>
+          </section>
+        )}
+      </Stack>
+      <SpecificationForm
+        model={model}
+        feature={adding}
+        current={groups.find(({ current }) => current.feature === adding)?.current ?? null}
+        onFeature={setAdding}
+        onClose={() => setAdding(null)}
+      />
+      <ConfirmForm specification={confirming} onClose={() => setConfirming(null)} />
+    </Page>
+  );
+}
+
+function ModelFacts({ model }: { readonly model: EngineModel }) {
+  const facts = [
+    ['Cycle', CYCLE_LABELS[model.cycle]],
+    ['Cylinders', String(model.cylinders)],
+    ['Nominal bore', model.bore === null ? '–' : display(model.bore, 'mm')],
+    ['Stroke', model.stroke === null ? '–' : display(model.stroke, 'mm')],
+    ['Swept volume', model.displacement === null ? '–' : display(model.displacement, 'cm3')],
+    ['Unconfirmed', `${model.unconfirmed} of ${model.specifications}`],
+  ];
+  return (
+    <div>
+      <dl className={classes.facts}>
+        {facts.map(([name, value]) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>{value}</dd>
+          </div>
+        ))}
+      </dl>
+      {model.note !== '' && <Text mt="sm">{model.note}</Text>}
+    </div>
+  );
+}

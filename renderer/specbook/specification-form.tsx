@@ -1,0 +1,226 @@
+import {
+  Button,
+  Group,
+  Modal,
+  NativeSelect,
+  SimpleGrid,
+  Stack,
+  Text,
+  TextInput,
+} from '@mantine/core';
+import { isDefinedError } from '@orpc/client';
+import { type FormEvent, useState } from 'react';
+import { z } from 'zod';
+import {
+  type EngineModel,
+  SPECIFICATION_UNITS,
+  type Specification,
+} from '../../shared/contract/specbook.ts';
+import { dimensionOf, unitLabel } from '../../shared/trade/index.ts';
+import {
+  DERIVED_FEATURES,
+  FEATURE_LABELS,
+  FEATURE_UNITS,
+  FEATURES,
+  type Feature,
+  MEASURED_FEATURES,
+} from '../../shared/work/features.ts';
+import { readBand } from '../../shared/work/specification-band.ts';
+import { deskQuery } from '../common/desk.ts';
+import { fieldErrors, RefusalAlert } from '../common/refusal.tsx';
+import { useBy } from '../common/station.tsx';
+import { useDraft } from '../common/use-draft.ts';
+import { useWrite } from '../common/use-write.ts';
+import { FastenerFields } from './fastener-fields.tsx';
+import { SourceChoice } from './source-choice.tsx';
+import { draftOf, fastenerOf, type SpecificationDraft } from './specification-draft.ts';
+import { targetTorque } from './target-torque.ts';
+import { useSource } from './use-source.ts';
+
+interface SpecificationFormProps {
+  readonly model: EngineModel;
+  /** What is being specified; null while the form is closed. */
+  readonly feature: Feature | null;
+  /** The revision that a new one would follow. */
+  readonly current: Specification | null;
+  readonly onFeature: (feature: Feature) => void;
+  readonly onClose: () => void;
+}
+
+/** Adds a specification, or a new revision of one. */
+export function SpecificationForm(props: SpecificationFormProps) {
+  const { feature, current } = props;
+  return (
+    <Modal
+      opened={feature !== null}
+      onClose={props.onClose}
+      title={current === null ? 'Add a specification' : `Revise: revision ${current.revision + 1}`}
+      size="xl"
+    >
+      {feature !== null && (
+        <Fields key={`${feature} ${current?.id ?? ''}`} {...props} feature={feature} />
+      )}
+    </Modal>
+  );
+}
+
+const Unit = z.enum(SPECIFICATION_UNITS);
+const FeatureChoice = z.enum(FEATURES);
+
+function Fields({
+  model,
+  feature,
+  current,
+  onFeature,
+  onClose,
+}: SpecificationFormProps & { readonly feature: Feature }) {
+  const by = useBy();
+  const [tried, setTried] = useState(false);
+  const [draft, setDraft, clear] = useDraft<SpecificationDraft>(
+    `specification.${model.id}.${feature}.${current?.revision ?? 0}`,
+    draftOf(feature, current),
+  );
+  const add = useWrite(deskQuery.specbook.addSpecification.mutationOptions());
+  const change = (part: Partial<SpecificationDraft>) => {
+    add.reset();
+    setDraft((before) => ({ ...before, ...part }));
+  };
+  const source = useSource((sourceId) => setDraft((before) => ({ ...before, sourceId })));
+
+  const band = readBand(feature, draft);
+  const own = tried && !band.ok ? byPath(band.issues) : {};
+  const refusal = source.error ?? add.error;
+  const errors: Record<string, string> = {
+    ...(tried && draft.sourceId === '' ? { sourceId: 'Choose a source, or write one out.' } : {}),
+    ...own,
+    ...fieldErrors(refusal),
+  };
+  const questioned =
+    isDefinedError(add.error) && add.error.code === 'TORQUE_QUESTIONED' ? add.error.data : null;
+
+  const send = async (keepQuestioned: boolean) => {
+    setTried(true);
+    if (!band.ok) return;
+    const sourceId = await source.settle(draft);
+    if (sourceId === null) return;
+    const { low, high, aim, wearLimit, unit, condition, page } = draft;
+    const fastener = fastenerOf(feature, draft);
+    add.mutate(
+      {
+        by,
+        engineModelId: model.id,
+        feature,
+        low,
+        high,
+        aim,
+        wearLimit,
+        unit,
+        condition,
+        page,
+        sourceId,
+        fastener,
+        keepQuestioned,
+      },
+      {
+        onSuccess: () => {
+          clear();
+          onClose();
+        },
+      },
+    );
+  };
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    // Enter never keeps a questioned torque: that takes its own button.
+    if (questioned === null) send(false);
+  };
+  const limit = (key: 'low' | 'high' | 'aim' | 'wearLimit', label: string, description: string) => (
+    <TextInput
+      label={label}
+      description={description}
+      inputMode="decimal"
+      data-autofocus={key === 'low' ? true : undefined}
+      value={draft[key]}
+      onChange={(event) => change({ [key]: event.currentTarget.value })}
+      error={errors[key]}
+    />
+  );
+  return (
+    <form onSubmit={submit}>
+      <Stack>
+        <SimpleGrid cols={2}>
+          <NativeSelect
+            label="What"
+            data={[
+              { group: 'Measured', items: options(MEASURED_FEATURES) },
+              { group: 'Computed', items: options(DERIVED_FEATURES) },
+            ]}
+            value={feature}
+            onChange={(event) => onFeature(FeatureChoice.parse(event.currentTarget.value))}
+          />
+          <NativeSelect
+            label="Unit, as printed there"
+            data={SPECIFICATION_UNITS.filter(
+              (each) => dimensionOf(each) === dimensionOf(FEATURE_UNITS[feature]),
+            ).map((each) => ({ value: each, label: unitLabel(each) }))}
+            value={draft.unit}
+            onChange={(event) => change({ unit: Unit.parse(event.currentTarget.value) })}
+            error={errors.unit}
+          />
+        </SimpleGrid>
+        <SimpleGrid cols={{ base: 2, sm: 4 }}>
+          {limit('low', 'Low', 'or empty')}
+          {limit('high', 'High', 'or empty')}
+          {limit('aim', 'Aim', 'empty: the middle')}
+          {limit('wearLimit', 'Wear limit', 'beyond it: replace')}
+        </SimpleGrid>
+        <TextInput
+          label="Condition"
+          description="Cold, dry, oiled, at what temperature …"
+          value={draft.condition}
+          onChange={(event) => change({ condition: event.currentTarget.value })}
+          error={errors.condition}
+        />
+        {feature === 'head-bolt-torque' && (
+          <FastenerFields
+            draft={draft}
+            torque={band.ok ? targetTorque(band.band) : null}
+            onChange={change}
+            errors={errors}
+          />
+        )}
+        <SourceChoice draft={draft} onChange={change} errors={errors} />
+        <RefusalAlert error={refusal} />
+        {questioned !== null && (
+          <Text>
+            Share of the proof load: <strong>{questioned.preloadShareOfProof.toFixed(2)}</strong> (
+            {questioned.verdict}). Mend the figure, or keep it deliberately.
+          </Text>
+        )}
+        <Group justify="flex-end">
+          <Button variant="default" onClick={onClose}>
+            Close
+          </Button>
+          {questioned === null ? (
+            <Button type="submit" loading={source.pending || add.isPending}>
+              {current === null ? 'Add the specification' : 'Add the revision'}
+            </Button>
+          ) : (
+            <Button color="orange" loading={add.isPending} onClick={() => send(true)}>
+              The source really says so: keep it
+            </Button>
+          )}
+        </Group>
+      </Stack>
+    </form>
+  );
+}
+
+const options = (features: readonly Feature[]) =>
+  features.map((each) => ({ value: each, label: FEATURE_LABELS[each] }));
+
+function byPath(issues: readonly { path: string; message: string }[]): Record<string, string> {
+  const found: Record<string, string> = {};
+  for (const issue of issues) found[issue.path] ??= issue.message;
+  return found;
+}

@@ -1,0 +1,26 @@
+import type { Fastener, Source } from '../../shared/contract/specbook.ts';
+import { SOURCE_KIND_LABELS } from '../../shared/work/vocabulary.ts';
+
+/** A source in one line: kind, title, edition, page. */
+export const sourceWords = (source: Source, page: string): string =>
+  [
+    `${SOURCE_KIND_LABELS[source.kind]}: ${source.title}`,
+    source.edition,
+    page === '' ? '' : `page ${page}`,
+  ]
+    .filter((words) => words !== '')
+    .join(', ');
+
+export const PATTERN_LABELS: Record<Fastener['pattern'], string> = {
+  cross: 'cross (bolts in a ring)',
+  spiral: 'spiral (two rows)',
+  'in-line': 'in line (one row)',
+};
+
+/** Stages as shares of the final torque: `50 %, 75 %, 100 %`. */
+export const stagesWords = (stages: readonly number[]): string =>
+  stages.map((share) => `${Math.round(share * 1000) / 10} %`).join(', ');
+
+/** A fastener group in one line. */
+export const fastenerWords = (fastener: Fastener): string =>
+  `${fastener.count} bolts, ${fastener.diameter} × ${fastener.pitch} mm, class ${fastener.propertyClass}, ${PATTERN_LABELS[fastener.pattern]}, stages ${stagesWords(fastener.stages)}`;
