@@ -1,5 +1,6 @@
 import { oc } from '@orpc/contract';
 import { z } from 'zod';
+import './sentences.ts';
 
 /**
  * Every error that a user can meet is declared here or beside the procedure that raises it. The message
@@ -24,11 +25,16 @@ export const STAFF_UNKNOWN = {
   message: 'Nobody on the staff list goes by that. Choose who is at this station and try again.',
 } as const;
 
+const STORE_BUSY = {
+  status: 503,
+  message: 'Tappet is closing. Start it again, then repeat this step.',
+} as const;
+
 /** A procedure that only reads. */
-export const reads = oc.errors({ BAD_INPUT, NOT_FOUND });
+export const reads = oc.errors({ BAD_INPUT, NOT_FOUND, STORE_BUSY });
 
 /** A procedure that writes: its input names who did it (`by`), and it is one transaction. */
-export const writes = oc.errors({ BAD_INPUT, NOT_FOUND, STAFF_UNKNOWN });
+export const writes = oc.errors({ BAD_INPUT, NOT_FOUND, STORE_BUSY, STAFF_UNKNOWN });
 
 /** The one procedure that writes before there is anybody who could have done it. */
-export const opens = oc.errors({ BAD_INPUT });
+export const opens = oc.errors({ BAD_INPUT, STORE_BUSY });
