@@ -1,13 +1,9 @@
 import type { RouteObject } from 'react-router';
-import { Page, Waiting } from '../common/page.tsx';
+import { PartPage } from './part-page.tsx';
+import { PartsPage } from './parts-page.tsx';
 
+/** The parts room. */
 export const partsRoutes: RouteObject[] = [
-  {
-    path: 'parts',
-    element: (
-      <Page title="Parts">
-        <Waiting />
-      </Page>
-    ),
-  },
+  { path: 'parts', element: <PartsPage /> },
+  { path: 'part/:id', element: <PartPage /> },
 ];

@@ -1,0 +1,67 @@
+import { Table, Text } from '@mantine/core';
+import type { KeyboardEvent } from 'react';
+import { Link } from 'react-router';
+import type { Part } from '../../shared/contract/parts.ts';
+import { formatQuantity } from '../../shared/money/index.ts';
+import { useMoney, useShop } from '../common/shop.tsx';
+import classes from './parts-table.module.css';
+import { ShelfBadge } from './shelf-badge.tsx';
+
+/** Up and down go from row to row. */
+function keys(event: KeyboardEvent<HTMLTableElement>): void {
+  if (event.key !== 'ArrowDown' && event.key !== 'ArrowUp') return;
+  const links = [...event.currentTarget.querySelectorAll<HTMLElement>('a')];
+  const here = links.findIndex((link) => link.matches(':focus'));
+  if (here < 0) return;
+  event.preventDefault();
+  links[here + (event.key === 'ArrowDown' ? 1 : -1)]?.focus();
+}
+
+/** Parts, one a row; the whole row opens the part. */
+export function PartsTable({ parts }: { parts: readonly Part[] }) {
+  const money = useMoney();
+  const { locale } = useShop();
+  return (
+    <Table className={classes.parts} onKeyDown={keys} stickyHeader>
+      <Table.Thead>
+        <Table.Tr>
+          <Table.Th>Number</Table.Th>
+          <Table.Th>Part</Table.Th>
+          <Table.Th>Bin</Table.Th>
+          <Table.Th className={classes.figure}>On hand</Table.Th>
+          <Table.Th>
+            <span className={classes.hidden}>Reorder</span>
+          </Table.Th>
+          <Table.Th className={classes.figure}>Price</Table.Th>
+        </Table.Tr>
+      </Table.Thead>
+      <Table.Tbody>
+        {parts.map((part) => (
+          <Table.Tr key={part.id} className={classes.row}>
+            <Table.Td className={classes.number}>
+              <Link to={`/part/${part.id}`} className={classes.link}>
+                {part.number}
+              </Link>
+            </Table.Td>
+            <Table.Td>
+              {part.description}
+              {part.supplier !== '' && (
+                <Text size="xs" c="dimmed">
+                  {part.supplier}
+                </Text>
+              )}
+            </Table.Td>
+            <Table.Td>{part.bin === '' ? '–' : part.bin}</Table.Td>
+            <Table.Td className={classes.figure}>
+              {formatQuantity(part.onHand, locale)} {part.unit}
+            </Table.Td>
+            <Table.Td>
+              <ShelfBadge part={part} />
+            </Table.Td>
+            <Table.Td className={classes.figure}>{money(part.price)}</Table.Td>
+          </Table.Tr>
+        ))}
+      </Table.Tbody>
+    </Table>
+  );
+}

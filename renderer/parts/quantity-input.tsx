@@ -1,0 +1,51 @@
+import { TextInput, type TextInputProps } from '@mantine/core';
+import { type ReactNode, useState } from 'react';
+import { editableQuantity, parseQuantity } from '../../shared/money/index.ts';
+import { useShop } from '../common/shop.tsx';
+
+interface QuantityInputProps
+  extends Omit<TextInputProps, 'value' | 'onChange' | 'defaultValue' | 'type'> {
+  label: ReactNode;
+  /** Whole thousandths; null while nothing that can be read stands there. */
+  value: number | null;
+  onChange: (thousandths: number | null) => void;
+  /** What is counted: pc, m, L. */
+  unit: string;
+}
+
+function read(typed: string, locale: string): { quantity: number | null; error: string } {
+  if (typed.trim() === '') return { quantity: null, error: '' };
+  try {
+    return { quantity: parseQuantity(typed, locale), error: '' };
+  } catch (error) {
+    return { quantity: null, error: error instanceof RangeError ? error.message : String(error) };
+  }
+}
+
+/** A quantity, typed as people write it and held as whole thousandths. */
+export function QuantityInput({ value, onChange, unit, error, ...input }: QuantityInputProps) {
+  const { locale } = useShop();
+  const written = value === null ? '' : editableQuantity(value, locale);
+  const [typed, setTyped] = useState(written);
+  const understood = read(typed, locale);
+  const unreadable = understood.error !== '';
+  // The form set another value (cleared, or filled from elsewhere): show that one.
+  if (understood.quantity !== value && !(unreadable && value === null)) setTyped(written);
+
+  return (
+    <TextInput
+      {...input}
+      inputMode="decimal"
+      autoComplete="off"
+      value={typed}
+      error={unreadable ? understood.error : error}
+      rightSection={<span aria-hidden>{unit}</span>}
+      rightSectionWidth={52}
+      rightSectionPointerEvents="none"
+      onChange={(event) => {
+        setTyped(event.currentTarget.value);
+        onChange(read(event.currentTarget.value, locale).quantity);
+      }}
+    />
+  );
+}
