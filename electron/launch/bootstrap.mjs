@@ -4,7 +4,7 @@ import { spawn } from 'node:child_process';
 import { realpathSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { ensureInstalled, pinnedNode } from './install.mjs.mts';
+import { ensureInstalled, pinnedNode } from './install.mjs';
 
 const root = resolve(dirname(fileURLToPath(import.meta.url)), '..', '..');
 

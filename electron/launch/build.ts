@@ -49,7 +49,12 @@ export async function buildIfChanged(name: Product['name']): Promise<boolean> {
   const fresh = join(dist, `${name}.new-${process.pid}`);
   const old = join(dist, `${name}.old-${process.pid}`);
   mkdirSync(dist, { recursive: true });
-  await make(fresh);
+  try {
+    await make(fresh);
+  } catch (error) {
+    rmSync(fresh, { recursive: true, force: true });
+    throw error;
+  }
   rmSync(stamp, { force: true });
   if (existsSync(join(dist, name))) renameSync(join(dist, name), old);
   renameSync(fresh, join(dist, name));

@@ -8,21 +8,21 @@ import { createDoor } from './door.ts';
 import { closeServer, createDeskServer, listenOnLoopback } from './http-server.ts';
 import { addressFromStation, announceStation, withdrawStation } from './station.ts';
 
-export type ServeOptions = {
+type ServeOptions = {
   folder: string;
   demo: boolean;
   /** 0 for any free port. */
   port: number;
 };
 
-export type Serving = {
+type Serving = {
   /** With a one-time key in it. */
   address: string;
   close: () => Promise<void>;
 };
 
 /** Opens the data folder and serves the desk on loopback until closed. */
-export async function startServing({ folder, demo, port }: ServeOptions): Promise<Serving> {
+async function startServing({ folder, demo, port }: ServeOptions): Promise<Serving> {
   const session = await openDeskFor({ folder, demo }, programVersion());
   try {
     const door = createDoor();

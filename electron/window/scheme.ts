@@ -5,7 +5,7 @@ import { securityHeaders } from '../serve/security-headers.ts';
 
 /** The page has an address of its own, so that it is no file among the person's files. */
 export const scheme = 'tappet';
-export const pageHost = 'desk';
+const pageHost = 'desk';
 export const pageOrigin = `${scheme}://${pageHost}`;
 
 /** To be registered before the app is ready. */

@@ -1,0 +1,36 @@
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { buildMain } from '../../electron/launch/build-main.ts';
+
+const root = resolve(import.meta.dirname, '..', '..');
+// As deep below the root as the real one, since the bundle finds its files from there.
+const bundle = join(root, 'dist', `bundle-${process.pid}`);
+const data = mkdtempSync(join(tmpdir(), 'tappet-bundle-'));
+
+beforeAll(() => buildMain(root, bundle), 60_000);
+afterAll(() => {
+  rmSync(bundle, { recursive: true, force: true });
+  rmSync(data, { recursive: true, force: true });
+});
+
+test('what Electron is given to run opens a store, with its migrations, and one window', () => {
+  const { stdout, stderr, status } = spawnSync(
+    process.execPath,
+    [join(import.meta.dirname, 'run-bundle.ts'), join(bundle, 'main.js'), '--data', data],
+    { encoding: 'utf8', timeout: 60_000 },
+  );
+  expect({ stderr, status }).toEqual({ stderr: '', status: 0 });
+  const told = JSON.parse(stdout) as { windows: { loaded: string[] }[]; status: number };
+  expect(told.windows.map(({ loaded }) => loaded)).toEqual([['tappet://desk/']]);
+  expect(told.status).toBe(404);
+  expect(existsSync(join(data, 'tappet.db'))).toBe(true);
+}, 90_000);
+
+test('the preload is one file that asks for nothing but electron, as the sandbox wants it', () => {
+  const preload = readFileSync(join(bundle, 'preload.cjs'), 'utf8');
+  const asked = [...preload.matchAll(/require\("([^"]+)"\)/g)].map(([, name]) => name);
+  expect(asked).toEqual(['electron']);
+});
