@@ -37,6 +37,13 @@ describe('judge', () => {
     expect(judge({ value: 0.3, low: 0.1 + 0.2, uncertainty: 0 }).verdict).toBe('within');
   });
 
+  it('holds at the ends of what a number can be', () => {
+    const tiny = { value: 5, high: 5, uncertainty: Number.MIN_VALUE };
+    expect(judge(tiny)).toEqual({ verdict: 'within', conformance: 0.5 });
+    expect(judge({ ...tiny, value: 4, low: 3 })).toEqual({ verdict: 'within', conformance: 1 });
+    expect(judge({ ...tiny, value: 6 })).toEqual({ verdict: 'outside', conformance: 0 });
+  });
+
   it('never finds a part within a band narrower than twice the uncertainty', () => {
     expect(judge({ value: 10, low: 9.9, high: 10.1, uncertainty: 0.2 }).verdict).toBe('too-close');
   });

@@ -52,6 +52,6 @@ export function judge({ value, low, high, uncertainty }: JudgeInput): Judgement 
     conformance:
       uncertainty === 0
         ? Number(nearest >= -dust)
-        : normalBetween(-aboveLow / (uncertainty / 2), belowHigh / (uncertainty / 2)),
+        : normalBetween((-2 * aboveLow) / uncertainty, (2 * belowHigh) / uncertainty),
   };
 }

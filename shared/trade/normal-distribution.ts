@@ -31,7 +31,10 @@ export function normalBetween(low: number, high: number): number {
   if (low > high) {
     throw new RangeError(`The low end, ${low}, is above the high end, ${high}.`);
   }
-  return low > 0 ? normalBelow(-low) - normalBelow(-high) : normalBelow(high) - normalBelow(low);
+  // The same in the mirror, to the last digit.
+  return low + high > 0
+    ? normalBelow(-low) - normalBelow(-high)
+    : normalBelow(high) - normalBelow(low);
 }
 
 function density(z: number): number {

@@ -20,6 +20,7 @@ describe('parseReading', () => {
     ['17 ft lbs', 'N·m', 17, 'lbf·ft'],
     ['17 ft.lbs.', 'N·m', 17, 'lbf·ft'],
     ['17 lb-ft', 'N·m', 17, 'lbf·ft'],
+    ['17 ft/lbs', 'N·m', 17, 'lbf·ft'],
     ['17 foot-pounds', 'N·m', 17, 'lbf·ft'],
     ['200 in-lb', 'N·m', 200, 'lbf·in'],
     ['200 inch pounds', 'lbf·ft', 200, 'lbf·in'],

@@ -7,8 +7,9 @@ const SPELLINGS: Record<Unit, string> = {
   in: "in ins inch inches \" ''",
   thou: 'thou thous thousandth thousandths',
   N·m: 'nm newtonmetre newtonmetres newtonmeter newtonmeters',
-  lbf·ft: 'lbfft lbft lbsft ftlb ftlbf ftlbs footpound footpounds poundfoot poundfeet',
-  lbf·in: 'lbfin lbin lbsin inlb inlbf inlbs inchpound inchpounds poundinch poundinches',
+  lbf·ft: 'lbfft lbft lbsft ftlb ftlbf ftlbs ft/lb ft/lbs footpound footpounds poundfoot poundfeet',
+  lbf·in:
+    'lbfin lbin lbsin inlb inlbf inlbs in/lb in/lbs inchpound inchpounds poundinch poundinches',
   kgf·m: 'kgfm kgm mkg mkgf',
   kgf·cm: 'kgfcm kgcm cmkg cmkgf',
   kPa: 'kpa kilopascal kilopascals',

@@ -45,9 +45,7 @@ export function fitLine(points: readonly Point[]): FittedLine {
 }
 
 function mean(values: readonly number[]): number {
-  const first = exactSum(values) / values.length;
-  // The second pass takes back what rounding left in the first.
-  return first + exactSum(values.map((value) => value - first)) / values.length;
+  return exactSum(values) / values.length;
 }
 
 /** Neumaier's sum: what each addition loses is added at the end. */

@@ -25,16 +25,11 @@ export function wrenchSetting({ torque, wrench, extension, angle = 0 }: Extended
   demandPositive(wrench, 'the length of the wrench');
   demandNotNegative(extension, 'the length of the extension');
   demandBetween(angle, -180, 180, 'the angle of the extension in degrees');
-  const lever = wrench + extension * cosineOfDegrees(angle);
+  const lever = wrench + extension * Math.cos((angle * Math.PI) / 180);
   if (lever <= 0) {
     throw new RangeError(
       `An extension of ${extension} mm folded back leaves no lever on a wrench of ${wrench} mm.`,
     );
   }
   return (torque * wrench) / lever;
-}
-
-/** Exactly zero at a right angle, where Math.cos leaves 6e-17. */
-function cosineOfDegrees(angle: number): number {
-  return Math.abs(angle) === 90 ? 0 : Math.cos((angle * Math.PI) / 180);
 }
