@@ -1,17 +1,16 @@
-import { useEffect, useState } from 'react';
+import '@mantine/core/styles.css';
+import '@mantine/dates/styles.css';
+import '@mantine/notifications/styles.css';
+import './fonts.css';
+import './base.css';
+import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { desk } from './common/connection/desk.ts';
-
-function About() {
-  const [text, setText] = useState('Asking the desk …');
-  useEffect(() => {
-    desk.office.about({}).then(
-      ({ program, version }) => setText(`${program} ${version}`),
-      (error: Error) => setText(error.message),
-    );
-  }, []);
-  return <main>{text}</main>;
-}
+import { App } from './app.tsx';
 
 const root = document.getElementById('root');
-if (root) createRoot(root).render(<About />);
+if (root !== null)
+  createRoot(root).render(
+    <StrictMode>
+      <App />
+    </StrictMode>,
+  );

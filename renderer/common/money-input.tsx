@@ -1,6 +1,6 @@
 import { TextInput, type TextInputProps } from '@mantine/core';
 import { type ReactNode, useEffect, useRef, useState } from 'react';
-import { minorDigits, minorToDecimal, parseMoney } from '../../shared/money/index.ts';
+import { editableMoney, parseMoney } from '../../shared/money/index.ts';
 import { useShop } from './shop.tsx';
 
 interface MoneyInputProps
@@ -9,14 +9,6 @@ interface MoneyInputProps
   /** Whole minor units; null while nothing that can be read stands there. */
   value: number | null;
   onChange: (minor: number | null) => void;
-}
-
-/** How an amount stands in the field: as one would type it, with the locale's decimal mark. */
-function written(minor: number, currency: string, locale: string): string {
-  const mark = new Intl.NumberFormat(locale)
-    .formatToParts(1.5)
-    .find((part) => part.type === 'decimal')?.value;
-  return minorToDecimal(minor, minorDigits(currency)).replace('.', mark ?? '.');
 }
 
 type Read = { minor: number | null; error: string };
@@ -34,7 +26,7 @@ function read(typed: string, currency: string, locale: string): Read {
 export function MoneyInput({ value, onChange, error, onBlur, ...input }: MoneyInputProps) {
   const { currency, locale } = useShop();
   const field = useRef<HTMLInputElement>(null);
-  const asWritten = value === null ? '' : written(value, currency, locale);
+  const asWritten = value === null ? '' : editableMoney(value, currency, locale);
   const [typed, setTyped] = useState(asWritten);
   const understood = read(typed, currency, locale);
   const unreadable = understood.error !== '';

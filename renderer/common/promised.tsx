@@ -1,0 +1,47 @@
+import { Text } from '@mantine/core';
+import { IconAlarm } from '@tabler/icons-react';
+import type { JobState } from '../../shared/work/job-state.ts';
+import { daysBetween, useFormat } from './format.ts';
+import classes from './promised.module.css';
+import { useToday } from './shop.tsx';
+
+/** A job that is ready, stopped or gone is no longer owed by a date; any other is late after it. */
+export function daysLate(
+  job: { promisedFor: string | null; state: JobState },
+  today: string,
+): number {
+  const done = job.state === 'ready' || job.state === 'handed-over' || job.state === 'stopped';
+  if (done || job.promisedFor === null) return 0;
+  return Math.max(0, daysBetween(job.promisedFor, today));
+}
+
+/** The promised date, and by how much it is past. */
+export function Promised({ job }: { job: { promisedFor: string | null; state: JobState } }) {
+  const format = useFormat();
+  const late = daysLate(job, useToday());
+  if (job.promisedFor === null)
+    return (
+      <Text span size="sm" c="dimmed">
+        No date
+      </Text>
+    );
+  return (
+    <span className={classes.promised} data-late={late > 0}>
+      {late > 0 && <IconAlarm size={17} aria-hidden />}
+      <span>
+        {format.shortDate(job.promisedFor)}
+        <span className={classes.hint}>
+          {late > 0 ? `${late} ${late === 1 ? 'day' : 'days'} late` : remark(job, format)}
+        </span>
+      </span>
+    </span>
+  );
+}
+
+function remark(
+  job: { promisedFor: string | null; state: JobState },
+  format: ReturnType<typeof useFormat>,
+): string {
+  if (job.promisedFor === null || job.state === 'handed-over') return '';
+  return format.fromToday(job.promisedFor);
+}

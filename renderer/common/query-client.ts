@@ -1,0 +1,32 @@
+import { ORPCError } from '@orpc/client';
+import { MutationCache, QueryCache, QueryClient } from '@tanstack/react-query';
+import { deskQuery } from './desk.ts';
+
+/** A refusal stays the same however often one asks; a lost connection may come back. */
+const mayComeBack = (error: unknown): boolean => !(error instanceof ORPCError);
+
+export function makeQueryClient(): QueryClient {
+  const pulse = deskQuery.office.about.key();
+  // When a call finds nobody at the other end, the frame's own question finds out at once.
+  const askForPulse = (error: unknown, kind: unknown): void => {
+    if (!mayComeBack(error) || JSON.stringify(kind) === JSON.stringify(pulse[0])) return;
+    void client.invalidateQueries({ queryKey: pulse });
+  };
+  const client: QueryClient = new QueryClient({
+    queryCache: new QueryCache({
+      onError: (error, query) => askForPulse(error, query.queryKey[0]),
+    }),
+    mutationCache: new MutationCache({ onError: (error) => askForPulse(error, null) }),
+    defaultOptions: {
+      queries: {
+        // The desk is on this machine: whether there is an internet says nothing.
+        networkMode: 'always',
+        retry: (count, error) => count < 1 && mayComeBack(error),
+        retryDelay: 300,
+        staleTime: 2_000,
+      },
+      mutations: { networkMode: 'always', retry: false },
+    },
+  });
+  return client;
+}

@@ -1,0 +1,45 @@
+import { Anchor } from '@mantine/core';
+import type { Customer } from '../../../shared/contract/counter.ts';
+import { REACH_BY_LABELS } from '../../../shared/work/vocabulary.ts';
+import { useFormat } from '../../common/format.ts';
+import classes from './customers.module.css';
+
+export function CustomerFacts({ customer }: { customer: Customer }) {
+  const format = useFormat();
+  const international = customer.phoneInternational;
+  return (
+    <dl className={classes.facts}>
+      <dt>Telephone</dt>
+      <dd>
+        {customer.phone === '' ? '–' : customer.phone}
+        {international !== '' && international !== customer.phone && (
+          <span className={classes.small}>{international}</span>
+        )}
+      </dd>
+      <dt>E-mail</dt>
+      <dd>
+        {customer.email === '' ? (
+          '–'
+        ) : (
+          <Anchor href={`mailto:${customer.email}`}>{customer.email}</Anchor>
+        )}
+      </dd>
+      <dt>Reach by</dt>
+      <dd>{REACH_BY_LABELS[customer.reachBy]}</dd>
+      {customer.address !== '' && (
+        <>
+          <dt>Address</dt>
+          <dd>{customer.address}</dd>
+        </>
+      )}
+      {customer.note !== '' && (
+        <>
+          <dt>Note</dt>
+          <dd>{customer.note}</dd>
+        </>
+      )}
+      <dt>Customer since</dt>
+      <dd>{format.instant(customer.since)}</dd>
+    </dl>
+  );
+}

@@ -1,0 +1,37 @@
+import { Text } from '@mantine/core';
+import type { Machine } from '../../../shared/contract/counter.ts';
+import { MACHINE_KIND_LABELS } from '../../../shared/work/vocabulary.ts';
+import classes from './customers.module.css';
+
+const joined = (...words: string[]): string => words.filter((word) => word !== '').join(' ');
+
+/** Machines with their engines, each by what stands on its plate. */
+export function MachineList({ machines }: { machines: readonly Machine[] }) {
+  if (machines.length === 0)
+    return (
+      <Text c="dimmed" size="sm" px="md" pb="md">
+        None yet: a machine is added as it is taken in.
+      </Text>
+    );
+  return (
+    <ul className={classes.machines}>
+      {machines.map((machine) => (
+        <li key={machine.id}>
+          <span className={classes.machine}>
+            {joined(MACHINE_KIND_LABELS[machine.kind], machine.make, machine.model)}
+          </span>
+          <span className={classes.small}>
+            {machine.serial === '' ? 'No serial number' : `Serial ${machine.serial}`}
+          </span>
+          <span className={classes.small}>{engineWords(machine.engine)}</span>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function engineWords(engine: Machine['engine']): string {
+  const name = joined(engine.make, engine.model, engine.typeCode);
+  if (name === '' && engine.serial === '') return 'Engine not identified';
+  return `Engine ${joined(name, engine.serial === '' ? '' : `no. ${engine.serial}`)}`;
+}

@@ -1,0 +1,76 @@
+import { Anchor } from '@mantine/core';
+import {
+  IconClipboardText,
+  IconCoins,
+  IconSignature,
+  IconTool,
+  type TablerIcon,
+} from '@tabler/icons-react';
+import { Link, useLocation } from 'react-router';
+import type { JobDossier } from '../../shared/contract/counter.ts';
+import { StateBadge } from '../common/badges.tsx';
+import { useFormat } from '../common/format.ts';
+import { Promised } from '../common/promised.tsx';
+import classes from './job-header.module.css';
+import { MoveMenu } from './move-menu.tsx';
+
+const PAGES: readonly { path: string; label: string; icon: TablerIcon; key: string }[] = [
+  { path: '', label: 'Overview', icon: IconClipboardText, key: 'G V' },
+  { path: '/bench', label: 'Bench', icon: IconTool, key: 'G B' },
+  { path: '/till', label: 'Till', icon: IconCoins, key: 'G T' },
+  { path: '/handover', label: 'Handover', icon: IconSignature, key: 'G H' },
+];
+
+/** On top of each of a job's pages. */
+export function JobHeader({ job }: { job: JobDossier }) {
+  const { pathname } = useLocation();
+  const format = useFormat();
+  const base = `/job/${job.code}`;
+  return (
+    <section aria-label={`Job ${job.code}`} className={classes.header}>
+      <div className={classes.facts}>
+        <span className={classes.code}>{job.code}</span>
+        <span className={classes.who}>
+          <Anchor component={Link} to={`/customer/${job.customerId}`} className={classes.name}>
+            {job.customerName}
+          </Anchor>
+          <span className={classes.quiet}>{job.customerPhone}</span>
+        </span>
+        <span className={classes.who}>
+          <span className={classes.machine}>{job.machine}</span>
+          <span className={classes.quiet}>
+            {job.machineDetails.serial === ''
+              ? 'no serial number'
+              : `serial ${job.machineDetails.serial}`}
+          </span>
+        </span>
+        <span className={classes.when}>
+          <span className={classes.quiet}>Promised</span>
+          <Promised job={job} />
+        </span>
+        <span className={classes.state}>
+          <StateBadge state={job.state} />
+          <span className={classes.quiet} title={format.instant(job.stateSince)}>
+            for {format.since(job.stateSince)}
+          </span>
+        </span>
+        <MoveMenu job={job} />
+      </div>
+      {job.stateNote !== '' && <p className={classes.note}>{job.stateNote}</p>}
+      <nav aria-label="Pages of this job" className={classes.pages}>
+        {PAGES.map((page) => (
+          <Link
+            key={page.path}
+            to={base + page.path}
+            className={classes.page}
+            title={page.key}
+            aria-current={pathname === base + page.path ? 'page' : undefined}
+          >
+            <page.icon size={20} stroke={1.7} aria-hidden />
+            {page.label}
+          </Link>
+        ))}
+      </nav>
+    </section>
+  );
+}

@@ -1,0 +1,40 @@
+import {
+  IconBuildingStore,
+  IconDatabase,
+  IconFileText,
+  IconInfoCircle,
+  IconUsersGroup,
+  type TablerIcon,
+} from '@tabler/icons-react';
+import { Link, Outlet, useLocation } from 'react-router';
+import classes from './office.module.css';
+
+const PAGES: readonly { to: string; label: string; icon: TablerIcon }[] = [
+  { to: '/office', label: 'Shop', icon: IconBuildingStore },
+  { to: '/office/paper-texts', label: 'Words on papers', icon: IconFileText },
+  { to: '/office/staff', label: 'Staff', icon: IconUsersGroup },
+  { to: '/office/store', label: 'Back-up and journal', icon: IconDatabase },
+  { to: '/office/about', label: 'About', icon: IconInfoCircle },
+];
+
+export function OfficeFrame() {
+  const { pathname } = useLocation();
+  return (
+    <>
+      <nav aria-label="Office" className={classes.pages}>
+        {PAGES.map((page) => (
+          <Link
+            key={page.to}
+            to={page.to}
+            className={classes.page}
+            aria-current={pathname === page.to ? 'page' : undefined}
+          >
+            <page.icon size={20} stroke={1.7} aria-hidden />
+            {page.label}
+          </Link>
+        ))}
+      </nav>
+      <Outlet />
+    </>
+  );
+}

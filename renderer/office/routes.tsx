@@ -1,0 +1,21 @@
+import type { RouteObject } from 'react-router';
+import { AboutPage } from './about-page.tsx';
+import { OfficeFrame } from './office-frame.tsx';
+import { PaperTextsPage } from './paper-texts-page.tsx';
+import { ShopPage } from './shop-page.tsx';
+import { StaffPage } from './staff-page.tsx';
+import { StorePage } from './store-page.tsx';
+
+export const officeRoutes: RouteObject[] = [
+  {
+    path: 'office',
+    element: <OfficeFrame />,
+    children: [
+      { index: true, element: <ShopPage /> },
+      { path: 'paper-texts', element: <PaperTextsPage /> },
+      { path: 'staff', element: <StaffPage /> },
+      { path: 'store', element: <StorePage /> },
+      { path: 'about', element: <AboutPage /> },
+    ],
+  },
+];

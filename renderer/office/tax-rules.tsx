@@ -1,0 +1,128 @@
+import { ActionIcon, Button, Checkbox, Fieldset, Text, TextInput } from '@mantine/core';
+import { IconPlus, IconTrash } from '@tabler/icons-react';
+import { useEffect, useRef, useState } from 'react';
+import type { TaxRule } from '../../shared/contract/office.ts';
+import { LINE_KIND_LABELS, LINE_KINDS } from '../../shared/work/vocabulary.ts';
+import classes from './office.module.css';
+import { readRate, writeRate } from './rate-text.ts';
+
+const MOST = 6;
+
+interface TaxRulesProps {
+  taxes: readonly TaxRule[];
+  errors: Record<string, string>;
+  onChange: (taxes: TaxRule[]) => void;
+}
+
+/** The taxes of the place: each with its rate and the kinds of line that it falls on. */
+export function TaxRules({ taxes, errors, onChange }: TaxRulesProps) {
+  const change = (index: number, rule: TaxRule) =>
+    onChange(taxes.map((one, at) => (at === index ? rule : one)));
+  return (
+    <Fieldset variant="unstyled" legend="Taxes" mt="md">
+      <Text size="sm" c="dimmed" mb="xs">
+        Local law says which kinds of line are taxed, and at what rate.
+      </Text>
+      {taxes.map((rule, index) => (
+        <TaxRow
+          // biome's noArrayIndexKey does not apply: a rule has no identity but its place.
+          key={`tax-${String(index)}`}
+          place={index + 1}
+          rule={rule}
+          nameError={errors[`taxes.${index}.name`]}
+          onChange={(next) => change(index, next)}
+          onRemove={() => onChange(taxes.filter((_, at) => at !== index))}
+        />
+      ))}
+      {taxes.length < MOST && (
+        <Button
+          variant="default"
+          mt="xs"
+          leftSection={<IconPlus size={18} aria-hidden />}
+          onClick={() => onChange([...taxes, { name: '', ratePpm: 0, kinds: ['part'] }])}
+        >
+          Add a tax
+        </Button>
+      )}
+    </Fieldset>
+  );
+}
+
+interface TaxRowProps {
+  place: number;
+  rule: TaxRule;
+  nameError: string | undefined;
+  onChange: (rule: TaxRule) => void;
+  onRemove: () => void;
+}
+
+function TaxRow({ place, rule, nameError, onChange, onRemove }: TaxRowProps) {
+  return (
+    <div className={classes.tax}>
+      <TextInput
+        label={`Tax ${place}`}
+        required
+        value={rule.name}
+        error={nameError}
+        onChange={(event) => onChange({ ...rule, name: event.currentTarget.value })}
+      />
+      <RateInput
+        label="Rate, %"
+        value={rule.ratePpm}
+        onChange={(ratePpm) => onChange({ ...rule, ratePpm })}
+      />
+      <Fieldset variant="unstyled" aria-label={`Tax ${place} falls on`} className={classes.kinds}>
+        {LINE_KINDS.map((kind) => (
+          <Checkbox
+            key={kind}
+            label={LINE_KIND_LABELS[kind]}
+            checked={rule.kinds.includes(kind)}
+            onChange={(event) =>
+              onChange({
+                ...rule,
+                kinds: LINE_KINDS.filter((one) =>
+                  one === kind ? event.currentTarget.checked : rule.kinds.includes(one),
+                ),
+              })
+            }
+          />
+        ))}
+      </Fieldset>
+      <ActionIcon
+        variant="default"
+        size={42}
+        aria-label={`Remove tax ${place}${rule.name === '' ? '' : `, ${rule.name}`}`}
+        onClick={onRemove}
+      >
+        <IconTrash size={20} aria-hidden />
+      </ActionIcon>
+    </div>
+  );
+}
+
+const HINT = 'Type a rate from 0 to 100.';
+
+function RateInput(props: { label: string; value: number; onChange: (ppm: number) => void }) {
+  const field = useRef<HTMLInputElement>(null);
+  const [typed, setTyped] = useState(writeRate(props.value));
+  const read = readRate(typed);
+  if (read !== null && read !== props.value) setTyped(writeRate(props.value));
+  useEffect(() => {
+    field.current?.setCustomValidity(read === null ? HINT : '');
+  }, [read]);
+  return (
+    <TextInput
+      ref={field}
+      label={props.label}
+      inputMode="decimal"
+      value={typed}
+      error={read === null ? HINT : undefined}
+      onChange={(event) => {
+        const next = event.currentTarget.value;
+        setTyped(next);
+        const ppm = readRate(next);
+        if (ppm !== null) props.onChange(ppm);
+      }}
+    />
+  );
+}
