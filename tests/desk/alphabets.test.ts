@@ -1,0 +1,47 @@
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { openTestShop, plainIntake, type TestShop, typed } from './shop.ts';
+
+let shop: TestShop;
+beforeAll(async () => {
+  shop = await openTestShop();
+});
+afterAll(() => shop.close());
+
+async function textOf(base64: string): Promise<string> {
+  const pdf = await getDocument({ data: new Uint8Array(Buffer.from(base64, 'base64')) }).promise;
+  const page = await pdf.getPage(1);
+  const { items } = await page.getTextContent();
+  return items.map((item) => ('str' in item ? item.str : '')).join(' ');
+}
+
+describe.each([
+  ['Łucja Żółkiewska', 'lucja zolk'],
+  ['Sigrid Ødegård', 'odegard'],
+  ['Ελένη Παπαδοπούλου', 'ελενη παπα'],
+  ['山田 太郎', '山田'],
+  ['Zoë D’Aubigné-Núñez', 'nunez'],
+  ['Київська Оксана', 'київська'],
+])('%s', (name, search) => {
+  test('comes through store, search and paper', async () => {
+    const { desk, by } = shop;
+    const intake = plainIntake(by);
+    const { claimTicket, customerId } = await desk.counter.takeIn({
+      ...intake,
+      customer: { ...intake.customer, name },
+      machine: { ...intake.machine, serial: `${name} 1` },
+      signature: typed(name),
+    });
+    expect((await desk.counter.customer({ id: customerId })).customer.name).toBe(name);
+    const hits = await desk.counter.search({ text: search });
+    expect(hits.map(({ kind, title }) => `${kind} ${title}`)).toContain(`customer ${name}`);
+    expect(hits.some(({ kind }) => kind === 'job')).toBe(true);
+    const { pdf } = await desk.office.paper({ id: claimTicket.id });
+    expect((await textOf(pdf)).replace(/\s+/g, ' ')).toContain(name);
+  });
+});
+
+test('what people type is not a pattern: % finds a percent sign and nothing else', async () => {
+  expect(await shop.desk.counter.findCustomers({ text: '%' })).toEqual([]);
+  expect(await shop.desk.counter.findCustomers({ text: '_' })).toEqual([]);
+});

@@ -1,0 +1,318 @@
+import { createHash } from 'node:crypto';
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import type { EstimateId, JobId } from '../../shared/contract/ids.ts';
+import { addCorvane, openTestShop, plainIntake, type TestShop, typed } from './shop.ts';
+
+/** One job from the counter to the signed work order, and everything that keeps it from cutting corners. */
+
+let shop: TestShop;
+beforeAll(async () => {
+  shop = await openTestShop();
+});
+afterAll(() => shop.close());
+
+const labour = (unitPrice: number) => ({
+  kind: 'labour' as const,
+  description: 'Rebuild',
+  quantity: 1_500,
+  unit: 'h',
+  unitPrice,
+});
+
+let serial = 0;
+let jobId: JobId;
+beforeEach(async () => {
+  serial += 1;
+  const intake = plainIntake(shop.by);
+  const taken = await shop.desk.counter.takeIn({
+    ...intake,
+    machine: { ...intake.machine, serial: `FM-5 ${serial}` },
+  });
+  jobId = taken.jobId;
+});
+
+const estimated = async (unitPrice = 8_000): Promise<EstimateId> => {
+  const { estimates } = await shop.desk.till.writeEstimate({
+    by: shop.by,
+    jobId,
+    lines: [labour(unitPrice)],
+  });
+  const last = estimates.at(-1);
+  if (last === undefined) throw new Error('No estimate was written.');
+  return last.id;
+};
+
+const approved = async (amount: number, unitPrice?: number) =>
+  shop.desk.till.approve({
+    by: shop.by,
+    jobId,
+    estimateId: await estimated(unitPrice),
+    how: 'telephone',
+    approvedBy: 'Greta Lindqvist',
+    amount,
+  });
+
+const overrideEverything = async () => {
+  const { holdPoints } = await shop.desk.bench.sheet({ jobId });
+  for (const { key } of holdPoints)
+    await shop.desk.bench.overrideHoldPoint({
+      by: shop.by,
+      jobId,
+      key,
+      reason: 'Only the carburettor was off',
+    });
+};
+
+const readyAndPaid = async () => {
+  const { desk, by } = shop;
+  await approved(12_000);
+  await desk.counter.moveJob({ by, jobId, to: 'on-the-bench' });
+  await overrideEverything();
+  await desk.counter.moveJob({ by, jobId, to: 'ready' });
+  await desk.till.issueInvoice({ by, jobId });
+  await desk.till.takePayment({ by, jobId, kind: 'payment', method: 'cash', amount: 12_000 });
+};
+
+const handOver = () =>
+  shop.desk.counter.handOver({
+    by: shop.by,
+    jobId,
+    workDone: 'New rings, valves ground in.',
+    customerSignature: typed('Greta Lindqvist'),
+    shopSignature: typed('Ruth Okafor'),
+  });
+
+describe('intake', () => {
+  test('makes customer, machine, job and both papers in one', async () => {
+    const job = await shop.desk.counter.job({ id: jobId });
+    expect(job).toMatchObject({
+      state: 'taken-in',
+      waitsOn: 'bench',
+      machine: 'Tiller Furrowmaster F5',
+      customer: { name: 'Greta Lindqvist', phoneInternational: '+13125550142' },
+      papers: [{ kind: 'claim-ticket' }, { kind: 'tag' }],
+    });
+  });
+
+  test('a machine known by its serial number is not added twice, however it is typed', async () => {
+    const intake = plainIntake(shop.by);
+    const before = shop.contents();
+    await expect(
+      shop.desk.counter.takeIn({
+        ...intake,
+        machine: { ...intake.machine, make: 'FURROWMASTER', serial: `fm5-${serial}` },
+      }),
+    ).rejects.toMatchObject({ code: 'SERIAL_TAKEN', defined: true });
+    expect(shop.contents()).toBe(before);
+  });
+
+  test('a date that is past can’t be promised, and the customer is not added by halves', async () => {
+    const intake = plainIntake(shop.by);
+    const before = shop.contents();
+    await expect(
+      shop.desk.counter.takeIn({
+        ...intake,
+        machine: { ...intake.machine, serial: 'another' },
+        promisedFor: '2026-03-01',
+      }),
+    ).rejects.toMatchObject({ code: 'PROMISED_IN_THE_PAST', defined: true });
+    expect(shop.contents()).toBe(before);
+  });
+
+  test('somebody who doesn’t work here takes nothing in', async () => {
+    const stranger = '01900000-0000-7000-8000-000000000000' as typeof shop.by;
+    await expect(shop.desk.counter.takeIn(plainIntake(stranger))).rejects.toMatchObject({
+      code: 'STAFF_UNKNOWN',
+      defined: true,
+    });
+  });
+});
+
+describe('the approved amount is a limit', () => {
+  test('the spending limit agreed at intake counts as the first approval', async () => {
+    await estimated(6_000);
+    const account = await shop.desk.till.issueInvoice({ by: shop.by, jobId });
+    expect(account).toMatchObject({ approvedLimit: 10_000, invoice: { totals: { total: 9_000 } } });
+  });
+
+  test('a bill above it is refused, and no invoice number is used up', async () => {
+    await approved(11_999);
+    const before = shop.contents();
+    await expect(shop.desk.till.issueInvoice({ by: shop.by, jobId })).rejects.toMatchObject({
+      code: 'OVER_APPROVAL',
+      defined: true,
+      data: { total: 12_000, limit: 11_999, over: 1 },
+    });
+    expect(shop.contents()).toBe(before);
+  });
+
+  test('the latest approval holds, higher or lower', async () => {
+    await approved(20_000);
+    const account = await approved(9_000);
+    expect(account.approvedLimit).toBe(9_000);
+  });
+
+  test('an old revision can’t be approved once there is a newer one', async () => {
+    const first = await estimated();
+    await estimated(9_000);
+    await expect(
+      shop.desk.till.approve({
+        by: shop.by,
+        jobId,
+        estimateId: first,
+        how: 'telephone',
+        approvedBy: 'Greta Lindqvist',
+        amount: 12_000,
+      }),
+    ).rejects.toMatchObject({ code: 'ESTIMATE_SUPERSEDED', defined: true });
+  });
+
+  test('in person it is signed', async () => {
+    await expect(
+      shop.desk.till.approve({
+        by: shop.by,
+        jobId,
+        estimateId: await estimated(),
+        how: 'in-person',
+        approvedBy: 'Greta Lindqvist',
+        amount: 12_000,
+      }),
+    ).rejects.toMatchObject({ code: 'SIGNATURE_WANTED', defined: true });
+  });
+});
+
+describe('hold points', () => {
+  test('keep a built job from being called ready', async () => {
+    const { desk, by } = shop;
+    await approved(12_000);
+    await desk.counter.moveJob({ by, jobId, to: 'on-the-bench' });
+    await expect(desk.counter.moveJob({ by, jobId, to: 'ready' })).rejects.toMatchObject({
+      code: 'HOLD_POINT_OPEN',
+      defined: true,
+      data: { open: expect.arrayContaining([expect.stringContaining('Flywheel key')]) },
+    });
+    await overrideEverything();
+    expect(await desk.counter.moveJob({ by, jobId, to: 'ready' })).toMatchObject({
+      state: 'ready',
+    });
+  });
+
+  test('one that asks for readings is not passed without them', async () => {
+    await expect(
+      shop.desk.bench.passHoldPoint({ by: shop.by, jobId, key: 'air-gap' }),
+    ).rejects.toMatchObject({
+      code: 'READINGS_MISSING',
+      defined: true,
+      data: { features: ['Coil air gap'] },
+    });
+  });
+
+  test('reopened after ready, the job is not handed over', async () => {
+    const { desk, by } = shop;
+    await readyAndPaid();
+    await desk.bench.reopenHoldPoint({ by, jobId, key: 'oil', reason: 'Level was low' });
+    await expect(handOver()).rejects.toMatchObject({ code: 'HOLD_POINT_OPEN', defined: true });
+  });
+});
+
+describe('handover', () => {
+  test('wants the invoice and the money first', async () => {
+    const { desk, by } = shop;
+    await approved(12_000);
+    await desk.counter.moveJob({ by, jobId, to: 'on-the-bench' });
+    await expect(handOver()).rejects.toMatchObject({ code: 'MOVE_REFUSED', defined: true });
+    await overrideEverything();
+    await desk.counter.moveJob({ by, jobId, to: 'ready' });
+    await expect(handOver()).rejects.toMatchObject({ code: 'NOT_INVOICED', defined: true });
+    await desk.till.issueInvoice({ by, jobId });
+    await expect(handOver()).rejects.toMatchObject({
+      code: 'PAYMENT_DUE',
+      defined: true,
+      data: { due: 12_000 },
+    });
+  });
+
+  test('leaves a work order that comes out byte for byte the same', async () => {
+    const { desk, by } = shop;
+    await readyAndPaid();
+    const { job, workOrder } = await handOver();
+    expect(job.state).toBe('handed-over');
+    const first = await desk.office.paper({ id: workOrder.id });
+    // The heading of the shop changes; what was signed doesn't.
+    const { ...facts } = await desk.office.shop({});
+    await desk.office.setShop({ by, ...facts, name: 'Millbrook Engines & Sons' });
+    const second = await desk.office.paper({ id: workOrder.id });
+    expect(second.pdf).toBe(first.pdf);
+    expect(createHash('sha256').update(Buffer.from(second.pdf, 'base64')).digest('hex')).toBe(
+      first.pdfSha256,
+    );
+  });
+
+  test('closes the record: nothing is measured, estimated or moved afterwards', async () => {
+    const { desk, by } = shop;
+    await readyAndPaid();
+    await handOver();
+    const closed = [
+      desk.bench.record({
+        by,
+        jobId,
+        feature: 'plug-gap',
+        place: 'c1-only',
+        phase: 'final',
+        text: '0.7',
+        unit: 'mm',
+      }),
+      desk.bench.overrideHoldPoint({ by, jobId, key: 'oil', reason: 'too late' }),
+      desk.till.writeEstimate({ by, jobId, lines: [labour(1)] }),
+    ];
+    for (const call of closed) await expect(call).rejects.toMatchObject({ code: 'JOB_CLOSED' });
+    await expect(
+      desk.counter.moveJob({ by, jobId, to: 'on-the-bench', note: 'again' }),
+    ).rejects.toMatchObject({ code: 'MOVE_REFUSED' });
+  });
+
+  test('a job that was stopped goes out unbuilt, with what is owed settled or explained', async () => {
+    const { desk, by } = shop;
+    await desk.counter.moveJob({ by, jobId, to: 'stopped', note: 'Not worth it' });
+    const { workOrder } = await handOver();
+    expect(workOrder.kind).toBe('work-order');
+  });
+});
+
+describe('payments', () => {
+  test('a deposit is held before the invoice and comes off what is due', async () => {
+    const { desk, by } = shop;
+    await desk.till.takePayment({ by, jobId, kind: 'deposit', method: 'card', amount: 5_000 });
+    await approved(12_000);
+    expect(await desk.till.issueInvoice({ by, jobId })).toMatchObject({ due: 7_000 });
+    await expect(
+      desk.till.takePayment({ by, jobId, kind: 'payment', method: 'cash', amount: 7_001 }),
+    ).rejects.toMatchObject({ code: 'OVERPAID', data: { due: 7_000 } });
+    await expect(
+      desk.till.takePayment({ by, jobId, kind: 'refund', method: 'cash', amount: 5_001 }),
+    ).rejects.toMatchObject({ code: 'NOTHING_TO_REFUND', data: { paid: 5_000 } });
+  });
+
+  test('nothing is paid on an invoice that isn’t there', async () => {
+    await expect(
+      shop.desk.till.takePayment({
+        by: shop.by,
+        jobId,
+        kind: 'payment',
+        method: 'cash',
+        amount: 1,
+      }),
+    ).rejects.toMatchObject({ code: 'NOT_INVOICED', defined: true });
+  });
+});
+
+test('the journal tells of all of it, and its chain holds', async () => {
+  expect(await shop.desk.office.verifyJournal({})).toMatchObject({
+    intact: true,
+    firstBroken: null,
+  });
+});
+test('every specification that a test shop holds has its source', async () => {
+  const { airGap } = await addCorvane(shop);
+  expect(airGap).toMatchObject({ standing: 'single-source', page: '41' });
+});
