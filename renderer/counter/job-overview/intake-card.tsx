@@ -1,8 +1,8 @@
 import type { JobDossier } from '../../../shared/contract/counter.ts';
 import { SYMPTOM_LABELS } from '../../../shared/work/vocabulary.ts';
+import { Card } from '../../common/card.tsx';
 import { useFormat } from '../../common/format.ts';
 import { useMoney } from '../../common/shop.tsx';
-import { Card } from './card.tsx';
 import { Facts } from './facts.tsx';
 
 /** What was said and seen at the counter, and what was agreed there. */

@@ -9,12 +9,12 @@ import {
   WAITS_ON_LABELS,
 } from '../../../shared/work/job-state.ts';
 import { StateBadge } from '../../common/badges.tsx';
+import { Card } from '../../common/card.tsx';
 import { deskQuery } from '../../common/desk.ts';
 import { useFormat } from '../../common/format.ts';
 import { RefusalAlert, refusalOf } from '../../common/refusal.tsx';
 import { useBy } from '../../common/station.tsx';
 import { useWrite } from '../../common/use-write.ts';
-import { Card } from './card.tsx';
 
 /** Moves that are chosen here; the go-ahead and the handover are made by their own action. */
 const movesOffered = (job: JobDossier): JobState[] =>

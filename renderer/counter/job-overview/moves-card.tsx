@@ -1,8 +1,8 @@
 import { Text, Timeline } from '@mantine/core';
 import type { JobDossier } from '../../../shared/contract/counter.ts';
 import { JOB_STATE_LABELS } from '../../../shared/work/job-state.ts';
+import { Card } from '../../common/card.tsx';
 import { useFormat } from '../../common/format.ts';
-import { Card } from './card.tsx';
 
 /** How the job went so far, the last move first. */
 export function MovesCard({ job }: { job: JobDossier }) {

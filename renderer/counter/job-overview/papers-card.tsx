@@ -1,8 +1,8 @@
 import { Group, Stack, Text } from '@mantine/core';
 import type { JobDossier } from '../../../shared/contract/counter.ts';
+import { Card } from '../../common/card.tsx';
 import { useFormat } from '../../common/format.ts';
 import { PaperButton } from '../../common/paper-button.tsx';
-import { Card } from './card.tsx';
 
 /** Every paper of the job; each comes out byte for byte as it was issued. */
 export function PapersCard({ job }: { job: JobDossier }) {

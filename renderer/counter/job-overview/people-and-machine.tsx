@@ -2,7 +2,7 @@ import { Anchor, Stack, Text } from '@mantine/core';
 import { Link } from 'react-router';
 import type { JobDossier } from '../../../shared/contract/counter.ts';
 import { MACHINE_KIND_LABELS, REACH_BY_LABELS } from '../../../shared/work/vocabulary.ts';
-import { Card } from './card.tsx';
+import { Card } from '../../common/card.tsx';
 import { Facts } from './facts.tsx';
 
 /** Who to call, and how they asked to be reached. */

@@ -1,22 +1,25 @@
-import { Alert, List } from '@mantine/core';
+import { List, Text } from '@mantine/core';
 import { IconAlertTriangle } from '@tabler/icons-react';
+import classes from './take-in.module.css';
 
 /** Cautions in a box of their own; told by the sign and the heading, not by the colour alone. */
 export function CautionNote({ title, cautions }: { title: string; cautions: readonly string[] }) {
   return (
-    <Alert
-      role="note"
-      variant="light"
-      color="orange"
-      icon={<IconAlertTriangle aria-hidden />}
-      title={title}
-      p="sm"
-    >
-      <List size="sm" spacing={2}>
+    <div role="note" aria-label={title} className={classes.cautions}>
+      <Text size="sm" fw={700} mb={2}>
+        <IconAlertTriangle
+          size={18}
+          aria-hidden
+          color="var(--mantine-color-orange-light-color)"
+          style={{ verticalAlign: '-3px' }}
+        />{' '}
+        {title}
+      </Text>
+      <List size="sm" spacing={1}>
         {cautions.map((caution) => (
           <List.Item key={caution}>{caution}</List.Item>
         ))}
       </List>
-    </Alert>
+    </div>
   );
 }

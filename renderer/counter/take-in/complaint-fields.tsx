@@ -5,6 +5,7 @@ import { SYMPTOM_LABELS } from '../../../shared/work/vocabulary.ts';
 import type { DraftPart } from './draft.ts';
 import type { Suggestion } from './suggesting-input.tsx';
 import { pieces, readSymptoms, symptomsFor } from './symptom-words.ts';
+import classes from './take-in.module.css';
 import { TokenField } from './token-field.tsx';
 
 /** What people usually leave with a machine; anything else is typed. */
@@ -70,7 +71,7 @@ export function ComplaintFields({ draft, change, faults }: DraftPart) {
         placeholder="key, bag, charger"
         error={faults.leftWith}
       />
-      <Group grow gap="xs" align="flex-start">
+      <div className={classes.wideAndShort}>
         <TextInput
           label="Fuel and its age"
           data-field="fuel"
@@ -89,7 +90,7 @@ export function ComplaintFields({ draft, change, faults }: DraftPart) {
           maxLength={200}
           autoComplete="off"
         />
-      </Group>
+      </div>
     </Stack>
   );
 }

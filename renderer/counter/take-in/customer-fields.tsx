@@ -40,26 +40,24 @@ export function CustomerFields({ draft, change, faults, onKnown, onForget }: Cus
         placeholder="Name or telephone number"
         maxLength={120}
       />
-      <Group grow gap="xs" align="flex-start">
-        <TextInput
-          label="Telephone"
-          data-field="phone"
-          type="tel"
-          value={draft.phone}
-          onChange={(event) => change({ phone: event.currentTarget.value })}
-          error={faults.phone}
-          autoComplete="off"
-        />
-        <TextInput
-          label="E-mail"
-          data-field="email"
-          inputMode="email"
-          value={draft.email}
-          onChange={(event) => change({ email: event.currentTarget.value })}
-          error={faults.email}
-          autoComplete="off"
-        />
-      </Group>
+      <TextInput
+        label="Telephone"
+        data-field="phone"
+        type="tel"
+        value={draft.phone}
+        onChange={(event) => change({ phone: event.currentTarget.value })}
+        error={faults.phone}
+        autoComplete="off"
+      />
+      <TextInput
+        label="E-mail"
+        data-field="email"
+        inputMode="email"
+        value={draft.email}
+        onChange={(event) => change({ email: event.currentTarget.value })}
+        error={faults.email}
+        autoComplete="off"
+      />
       {same && <KnownCustomerHint customer={same} onTake={() => onKnown(same)} />}
     </Stack>
   );

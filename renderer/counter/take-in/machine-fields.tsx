@@ -1,4 +1,4 @@
-import { Group, Stack, TextInput } from '@mantine/core';
+import { Stack, TextInput } from '@mantine/core';
 import { useQueryClient } from '@tanstack/react-query';
 import { type KeyboardEvent, useRef } from 'react';
 import type { Machine } from '../../../shared/contract/counter.ts';
@@ -10,6 +10,7 @@ import { useMachinesLike, withSerial } from './lookups.ts';
 import { machineInWords } from './machine-in-words.ts';
 import { PlateInput, platesLike } from './plate-input.tsx';
 import { SuggestingInput } from './suggesting-input.tsx';
+import classes from './take-in.module.css';
 
 interface MachineFieldsProps extends DraftPart {
   /** Somebody chose it. */
@@ -29,7 +30,7 @@ export function MachineFields(props: MachineFieldsProps) {
   const lookUp = useSerialLookUp(onMet);
   return (
     <Stack gap="xs">
-      <Group grow gap="xs" align="flex-start" preventGrowOverflow={false}>
+      <div className={classes.pair}>
         <SuggestingInput
           label="Serial number"
           data-field="serial"
@@ -55,7 +56,7 @@ export function MachineFields(props: MachineFieldsProps) {
           error={faults.kind}
           onEnter={onKindEnter}
         />
-      </Group>
+      </div>
       <PlateInput
         label="Make and model of the machine"
         field="machine"
@@ -119,7 +120,7 @@ export function EngineFields(props: EngineFieldsProps) {
         understood={understood}
         error={faults.engine}
       />
-      <Group grow gap="xs" align="flex-start">
+      <div className={classes.pair}>
         <TextInput
           label="Type code"
           data-field="typeCode"
@@ -138,7 +139,7 @@ export function EngineFields(props: EngineFieldsProps) {
           maxLength={80}
           autoComplete="off"
         />
-      </Group>
+      </div>
     </Stack>
   );
 }

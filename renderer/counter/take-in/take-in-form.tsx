@@ -1,13 +1,13 @@
 import { Button, Group, Kbd, Stack, Text } from '@mantine/core';
-import { IconClipboardCheck, IconEraser } from '@tabler/icons-react';
+import { IconClipboardCheck } from '@tabler/icons-react';
 import { type KeyboardEvent, useEffect, useRef } from 'react';
+import { Card } from '../../common/card.tsx';
 import { RefusalAlert } from '../../common/refusal.tsx';
 import { AgreedFields } from './agreed-fields.tsx';
 import { CautionNote } from './caution-note.tsx';
 import { ComplaintFields } from './complaint-fields.tsx';
 import { CustomerFields } from './customer-fields.tsx';
-import { emptyDraft, type TakeInDraft } from './draft.ts';
-import { FieldGroup } from './field-group.tsx';
+import type { TakeInDraft } from './draft.ts';
 import { focusField } from './field-order.ts';
 import { intakeCautions } from './intake-cautions.ts';
 import { KnownMachine } from './known-machine.tsx';
@@ -25,11 +25,10 @@ import { useTakeIn } from './use-take-in.ts';
 interface TakeInFormProps {
   draft: TakeInDraft;
   setDraft: (next: (draft: TakeInDraft) => TakeInDraft) => void;
-  onClear: () => void;
   onTaken: (taken: Taken) => void;
 }
 
-export function TakeInForm({ draft, setDraft, onClear, onTaken }: TakeInFormProps) {
+export function TakeInForm({ draft, setDraft, onTaken }: TakeInFormProps) {
   const form = useRef<HTMLFormElement>(null);
   const plates = usePlates(draft);
   const known = useKnown(draft, setDraft);
@@ -61,7 +60,7 @@ export function TakeInForm({ draft, setDraft, onClear, onTaken }: TakeInFormProp
     >
       <div className={classes.columns}>
         <Stack gap="sm">
-          <FieldGroup title="Customer">
+          <Card title="Customer">
             <CustomerFields
               {...part}
               onKnown={(customer) => {
@@ -73,8 +72,8 @@ export function TakeInForm({ draft, setDraft, onClear, onTaken }: TakeInFormProp
                 goTo('name');
               }}
             />
-          </FieldGroup>
-          <FieldGroup title="Machine and engine">
+          </Card>
+          <Card title="Machine and engine">
             {draft.knownMachine === null ? (
               <Stack gap="xs">
                 <MachineFields
@@ -133,59 +132,46 @@ export function TakeInForm({ draft, setDraft, onClear, onTaken }: TakeInFormProp
                 }}
               />
             )}
-          </FieldGroup>
+          </Card>
         </Stack>
-        <FieldGroup title="What is wrong">
-          <ComplaintFields {...part} />
-        </FieldGroup>
         <Stack gap="sm">
-          <FieldGroup title="What is agreed">
-            <AgreedFields {...part} />
-            {takingIn.signatureLapsed && (
-              <Text role="status" size="sm" mt="xs">
-                What was signed for has changed since: let the customer sign once more.
-              </Text>
-            )}
-            <RefusalAlert error={takingIn.serialTaken ? null : takingIn.error} />
-            <RefusalAlert error={known.error} />
-            <Group gap="sm" mt="sm">
-              <Button
-                type="submit"
-                size="md"
-                data-take-in
-                loading={takingIn.busy}
-                leftSection={<IconClipboardCheck size={20} aria-hidden />}
-              >
-                Take in
-              </Button>
-              <Text size="sm" component="span">
-                <Kbd>Ctrl</Kbd> + <Kbd>Enter</Kbd>
-              </Text>
-              {draft !== emptyDraft && (
-                <Button
-                  variant="subtle"
-                  ml="auto"
-                  leftSection={<IconEraser size={18} aria-hidden />}
-                  onClick={() => {
-                    takingIn.reset();
-                    onClear();
-                    goTo('name');
-                  }}
-                >
-                  Clear all
-                </Button>
-              )}
-            </Group>
-          </FieldGroup>
+          <Card title="What is wrong">
+            <ComplaintFields {...part} />
+          </Card>
+          <CautionNote
+            title="While it comes in"
+            cautions={intakeCautions(draft.knownMachine?.kind ?? draft.kind)}
+          />
         </Stack>
+        <div className={classes.last}>
+          <Card title="What is agreed">
+            <AgreedFields {...part}>
+              {takingIn.signatureLapsed && (
+                <Text role="status" size="sm" mt="xs">
+                  What was signed for has changed since: let the customer sign once more.
+                </Text>
+              )}
+              <RefusalAlert error={takingIn.serialTaken ? null : takingIn.error} />
+              <RefusalAlert error={known.error} />
+              <Group gap="sm" mt="sm">
+                <Button
+                  type="submit"
+                  size="md"
+                  data-take-in
+                  loading={takingIn.busy}
+                  leftSection={<IconClipboardCheck size={20} aria-hidden />}
+                >
+                  Take in
+                </Button>
+                <Text size="sm" component="span">
+                  <Kbd>Ctrl</Kbd> + <Kbd>Enter</Kbd>
+                </Text>
+              </Group>
+            </AgreedFields>
+          </Card>
+        </div>
       </div>
-      <Stack gap="sm" mt="sm">
-        <MoreFields {...part} />
-        <CautionNote
-          title="While it comes in"
-          cautions={intakeCautions(draft.knownMachine?.kind ?? draft.kind)}
-        />
-      </Stack>
+      <MoreFields {...part} />
     </form>
   );
 }

@@ -1,3 +1,5 @@
+import { Button } from '@mantine/core';
+import { IconEraser } from '@tabler/icons-react';
 import { useState } from 'react';
 import { Page } from '../../common/page.tsx';
 import { useDraft } from '../../common/use-draft.ts';
@@ -10,18 +12,33 @@ import { usePrefill } from './use-prefill.ts';
 export function TakeInPage() {
   const [draft, setDraft, clear] = useDraft('take-in', emptyDraft);
   const [taken, setTaken] = useState<Taken | null>(null);
+  const [fresh, setFresh] = useState(0);
   usePrefill(setDraft);
 
   if (taken !== null) return <TakenPanel taken={taken} onNext={() => setTaken(null)} />;
   return (
     <Page
       title="Take in a machine"
-      description="Enter or Tab goes on, Ctrl+Enter takes it in. What is typed is kept when the window closes."
+      description="Enter or Tab goes on; in the signature, Enter signs by the customer’s name. What is typed is kept."
+      actions={
+        draft !== emptyDraft && (
+          <Button
+            variant="subtle"
+            leftSection={<IconEraser size={18} aria-hidden />}
+            onClick={() => {
+              clear();
+              setFresh(fresh + 1);
+            }}
+          >
+            Clear all
+          </Button>
+        )
+      }
     >
       <TakeInForm
+        key={fresh}
         draft={draft}
         setDraft={setDraft}
-        onClear={clear}
         onTaken={(result) => {
           clear();
           setTaken(result);
