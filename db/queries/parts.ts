@@ -10,9 +10,11 @@ const rows = (store: ReadStore) =>
     .select({
       part,
       // On hand is never kept: it is the sum of what moved.
-      onHand: sql<number>`coalesce((select sum(${stockMovement.quantity}) from ${stockMovement} where ${stockMovement.partId} = ${part.id}), 0)`,
+      onHand: sql<number>`coalesce(sum(${stockMovement.quantity}), 0)`,
     })
-    .from(part);
+    .from(part)
+    .leftJoin(stockMovement, eq(stockMovement.partId, part.id))
+    .groupBy(part.id);
 
 type Row = ReturnType<ReturnType<typeof rows>['all']>[number];
 
