@@ -1,9 +1,13 @@
-import { Button } from '@mantine/core';
+import { Anchor, SegmentedControl } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
+import { Link } from 'react-router';
+import { PHASE_LABELS, PHASES } from '../../shared/work/vocabulary.ts';
 import { deskQuery } from '../common/desk.ts';
 import { useJob } from '../common/job.tsx';
 import { Page, QueryView } from '../common/page.tsx';
+import classes from './bench.module.css';
+import { usePhase } from './bench-habits.ts';
 import { BenchView } from './bench-view.tsx';
 import { ChooseEngine } from './choose-engine.tsx';
 
@@ -12,17 +16,45 @@ export function BenchPage() {
   const job = useJob();
   const sheet = useQuery(deskQuery.bench.sheet.queryOptions({ input: { jobId: job.id } }));
   const [changing, setChanging] = useState(false);
+  const [phase, setPhase] = usePhase();
   const model = sheet.data?.engineModel ?? null;
   const choosing = changing || model === null;
   return (
     <Page
       title="Bench"
-      description={model === null ? undefined : `Measured against ${model.make} ${model.model}`}
+      description={
+        model === null ? undefined : (
+          <>
+            Measured against{' '}
+            <Anchor component={Link} to={`/spec-book/${model.id}?for=${job.code}`} inherit>
+              {model.make} {model.model}
+            </Anchor>
+            {sheet.data?.closed === false && (
+              <>
+                {' · '}
+                <Anchor
+                  component="button"
+                  type="button"
+                  inherit
+                  onClick={() => setChanging(!changing)}
+                >
+                  {changing ? `Stay with ${model.model}` : 'Another engine'}
+                </Anchor>
+              </>
+            )}
+          </>
+        )
+      }
       actions={
-        model === null || sheet.data?.closed === true ? undefined : (
-          <Button variant="default" onClick={() => setChanging(!changing)}>
-            {changing ? `Stay with ${model.model}` : 'Another engine'}
-          </Button>
+        choosing ? undefined : (
+          <SegmentedControl
+            aria-label="Phase"
+            value={phase}
+            onChange={setPhase}
+            data={PHASES.map((each) => ({ value: each, label: PHASE_LABELS[each] }))}
+            size="md"
+            classNames={{ label: classes.segment }}
+          />
         )
       }
     >
@@ -31,7 +63,13 @@ export function BenchPage() {
           choosing || data.engineModel === null ? (
             <ChooseEngine job={job} onDone={() => setChanging(false)} />
           ) : (
-            <BenchView sheet={data} engineModelId={data.engineModel.id} jobCode={job.code} />
+            <BenchView
+              sheet={data}
+              engineModelId={data.engineModel.id}
+              jobCode={job.code}
+              phase={phase}
+              onPhase={setPhase}
+            />
           )
         }
       </QueryView>

@@ -1,15 +1,14 @@
-import { Alert, SegmentedControl, Stack, Title } from '@mantine/core';
+import { Alert, Stack, Title } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { useSearchParams } from 'react-router';
 import type { BenchSheet } from '../../shared/contract/bench.ts';
 import type { EngineModelId, JobCode } from '../../shared/contract/ids.ts';
 import type { MeasuredFeature } from '../../shared/work/features.ts';
-import { PHASE_LABELS, PHASES } from '../../shared/work/vocabulary.ts';
+import type { Phase } from '../../shared/work/vocabulary.ts';
 import { deskQuery } from '../common/desk.ts';
 import { Empty, QueryView } from '../common/page.tsx';
 import classes from './bench.module.css';
-import { usePhase } from './bench-habits.ts';
 import { Cautions } from './cautions.tsx';
 import { DerivedList } from './derived-list.tsx';
 import { FeaturePanel } from './feature-panel.tsx';
@@ -22,12 +21,15 @@ export function BenchView({
   sheet,
   engineModelId,
   jobCode,
+  phase,
+  onPhase,
 }: {
   readonly sheet: BenchSheet;
   readonly engineModelId: EngineModelId;
   readonly jobCode: JobCode;
+  readonly phase: Phase;
+  readonly onPhase: (phase: Phase) => void;
 }) {
-  const [phase, setPhase] = usePhase();
   const [parameters, setParameters] = useSearchParams();
   // Fixed for the visit: recording the last place of a feature must not pull the page to the next one.
   const [start] = useState(() => stationOf(sheet, null, phase));
@@ -35,7 +37,7 @@ export function BenchView({
   const at = asked === null ? start : stationOf(sheet, asked, phase);
   const go = (to: Station) => setParameters({ at: to });
   const measureFinally = (feature: MeasuredFeature) => {
-    setPhase('final');
+    onPhase('final');
     go(feature);
   };
   return (
@@ -46,16 +48,6 @@ export function BenchView({
         </Alert>
       )}
       <Cautions />
-      <SegmentedControl
-        aria-label="Phase"
-        value={phase}
-        onChange={setPhase}
-        data={PHASES.map((each) => ({ value: each, label: PHASE_LABELS[each] }))}
-        size="md"
-        fullWidth
-        maw={560}
-        classNames={{ label: classes.segment }}
-      />
       <div className={classes.layout}>
         <SheetList sheet={sheet} phase={phase} at={at} onGo={go} />
         <section aria-label="At the bench">
@@ -75,11 +67,7 @@ export function BenchView({
 }
 
 /** Where the address says, else the first feature that still wants a reading. */
-function stationOf(
-  sheet: BenchSheet,
-  asked: string | null,
-  phase: Parameters<typeof nextPlace>[1],
-): Station {
+function stationOf(sheet: BenchSheet, asked: string | null, phase: Phase): Station {
   if (asked === 'computed' || asked === 'hold-points') return asked;
   const known = sheet.features.find(({ feature }) => feature === asked);
   const open = sheet.features.find(({ places }) => nextPlace(places, phase) !== null);
@@ -91,7 +79,7 @@ function At(props: {
   readonly engineModelId: EngineModelId;
   readonly jobCode: JobCode;
   readonly at: Station;
-  readonly phase: Parameters<typeof nextPlace>[1];
+  readonly phase: Phase;
   readonly onGo: (to: Station) => void;
   readonly onMeasure: (feature: MeasuredFeature) => void;
 }) {

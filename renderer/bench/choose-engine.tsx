@@ -70,7 +70,7 @@ export function ChooseEngine({
               title="The spec book has no such engine yet"
               hint="Search with fewer letters, or add the engine; you come back here when it is done."
               action={
-                <Button component={Link} to={addNew} size="md">
+                <Button component={Link} to={addNew} size="md" h={48}>
                   Add to the spec book
                 </Button>
               }
@@ -125,6 +125,7 @@ function Found(props: {
         </div>
         <Button
           size="md"
+          h={48}
           variant="light"
           disabled={props.busy}
           onClick={props.onUse}

@@ -1,11 +1,10 @@
 import { Alert, Button, Paper, Stack, Text, Title } from '@mantine/core';
 import { IconArrowRight } from '@tabler/icons-react';
-import { useEffect, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
 import type { BenchSheet, FeatureOnSheet, Gauge, Reading } from '../../shared/contract/bench.ts';
 import type { EngineModelId, JobCode } from '../../shared/contract/ids.ts';
 import { FEATURE_LABELS, type Feature, type MeasuredFeature } from '../../shared/work/features.ts';
 import { PHASE_LABELS, type Phase } from '../../shared/work/vocabulary.ts';
-import classes from './bench.module.css';
 import { useFeatureHabit } from './bench-habits.ts';
 import { DerivedList } from './derived-list.tsx';
 import { FeatureSpecification } from './feature-specification.tsx';
@@ -69,33 +68,26 @@ export function FeaturePanel(props: FeaturePanelProps) {
       />
       {!sheet.closed && (
         <Paper withBorder p="md">
-          <div className={picture === null ? classes.measuringAlone : classes.measuring}>
-            <Stack gap="sm">
-              {place === null ? (
-                <AllMeasured
-                  feature={feature}
-                  phase={phase}
-                  next={props.next}
-                  onNext={props.onNext}
-                />
-              ) : (
-                <ReadingEntry
-                  jobId={sheet.jobId}
-                  feature={feature}
-                  place={place}
-                  phase={phase}
-                  gauge={habit.gauge}
-                  unit={habit.unit}
-                  onUnit={habit.chooseUnit}
-                  temperature={temperature}
-                  correcting={correcting}
-                  onRecorded={() => {
-                    setCorrecting(null);
-                    setAt(nextPlace(feature.places, phase, place.key)?.key ?? null);
-                  }}
-                  onCancelCorrection={() => setCorrecting(null)}
-                />
-              )}
+          {place === null ? (
+            <AllMeasured feature={feature} phase={phase} next={props.next} onNext={props.onNext} />
+          ) : (
+            <ReadingEntry
+              jobId={sheet.jobId}
+              feature={feature}
+              place={place}
+              phase={phase}
+              gauge={habit.gauge}
+              unit={habit.unit}
+              onUnit={habit.chooseUnit}
+              temperature={temperature}
+              correcting={correcting}
+              onRecorded={() => {
+                setCorrecting(null);
+                setAt(nextPlace(feature.places, phase, place.key)?.key ?? null);
+              }}
+              onCancelCorrection={() => setCorrecting(null)}
+              picture={picture === null ? null : <WithOrder feature={feature}>{picture}</WithOrder>}
+            >
               <GaugeChoice
                 gauges={habit.suited}
                 gauge={habit.gauge}
@@ -103,9 +95,8 @@ export function FeaturePanel(props: FeaturePanelProps) {
                 temperature={temperature}
                 onTemperature={setTemperature}
               />
-            </Stack>
-            {picture !== null && <BoltOrder feature={feature}>{picture}</BoltOrder>}
-          </div>
+            </ReadingEntry>
+          )}
         </Paper>
       )}
       <PlaceList
@@ -135,12 +126,13 @@ export function FeaturePanel(props: FeaturePanelProps) {
   );
 }
 
-function BoltOrder({
+/** The picture, and for bolts what their numbers mean. */
+function WithOrder({
   feature,
   children,
 }: {
   readonly feature: FeatureOnSheet;
-  readonly children: React.ReactNode;
+  readonly children: ReactNode;
 }) {
   const fastener = feature.specification?.fastener ?? null;
   return (

@@ -63,10 +63,13 @@ export function FeatureSpecification({
         </Anchor>
       </Group>
       {specification.standing === 'unconfirmed' && (
-        <Alert color="orange" variant="light" p="xs" icon={<IconProgressHelp aria-hidden />}>
-          Unconfirmed: nobody has checked this figure against a source that carries weight. The
-          paper will say so.
-        </Alert>
+        <div className={classes.unconfirmed}>
+          <IconProgressHelp size={20} aria-hidden />
+          <Text size="sm">
+            <strong>Unconfirmed:</strong> nobody has checked this figure against a source that
+            carries weight. The paper will say so.
+          </Text>
+        </div>
       )}
     </Stack>
   );

@@ -137,12 +137,14 @@ function Fields({ onClose }: { readonly onClose: () => void }) {
         />
         <SimpleGrid cols={2}>
           <NativeSelect
+            size="md"
             label="Kind"
             data={GAUGE_KINDS.map((kind) => ({ value: kind, label: GAUGE_KIND_LABELS[kind] }))}
             value={draft.kind}
             onChange={(event) => chooseKind(Kind.parse(event.currentTarget.value))}
           />
           <NativeSelect
+            size="md"
             label="Reads in"
             data={SPECIFICATION_UNITS.map((each) => ({ value: each, label: unitLabel(each) }))}
             value={draft.unit}

@@ -73,16 +73,16 @@ function GaugeRow({ gauge }: { readonly gauge: Gauge }) {
           {GAUGE_KIND_LABELS[gauge.kind]}
         </Text>
       </Table.Td>
-      <Table.Td>
+      <Table.Td style={{ whiteSpace: 'nowrap' }}>
         {gauge.rangeLow}–{gauge.rangeHigh} {unit}
       </Table.Td>
-      <Table.Td>
+      <Table.Td style={{ whiteSpace: 'nowrap' }}>
         {gauge.resolution} {unit}
       </Table.Td>
-      <Table.Td>
+      <Table.Td style={{ whiteSpace: 'nowrap' }}>
         {gauge.maxError} {unit}
       </Table.Td>
-      <Table.Td>
+      <Table.Td style={{ whiteSpace: 'nowrap' }}>
         ±{Number(gauge.uncertainty.toPrecision(2))} {unit}
       </Table.Td>
       <Table.Td>

@@ -96,10 +96,10 @@ function ReasonForm({
         />
         {write.isError && <RefusalAlert error={write.error} />}
         <Group justify="flex-end">
-          <Button variant="default" size="md" onClick={onClose}>
+          <Button variant="default" size="md" h={48} onClick={onClose}>
             Leave it
           </Button>
-          <Button type="submit" size="md" loading={write.isPending}>
+          <Button type="submit" size="md" h={48} loading={write.isPending}>
             {words.button}
           </Button>
         </Group>

@@ -27,6 +27,7 @@ interface HoldPointsProps {
 
 /** The steps of the build that nobody walks past, in build order. */
 export function HoldPoints({ sheet, onMeasure }: HoldPointsProps) {
+  const next = sheet.holdPoints.find(({ state }) => state === 'open')?.key;
   const [reasonFor, setReasonFor] = useState<ReasonFor | null>(null);
   return (
     <Stack gap="sm">
@@ -44,6 +45,7 @@ export function HoldPoints({ sheet, onMeasure }: HoldPointsProps) {
             sheet={sheet}
             point={point}
             number={index + 1}
+            next={point.key === next}
             onMeasure={onMeasure}
             onReason={(what) => setReasonFor({ point, what })}
           />
@@ -58,6 +60,8 @@ function HoldPoint(props: {
   readonly sheet: BenchSheet;
   readonly point: HoldPointOnSheet;
   readonly number: number;
+  /** The first one that is open: its turn in the build. */
+  readonly next: boolean;
   readonly onMeasure: (feature: MeasuredFeature) => void;
   readonly onReason: (what: ReasonFor['what']) => void;
 }) {
@@ -108,6 +112,8 @@ function HoldPoint(props: {
             <>
               <Button
                 size="md"
+                h={48}
+                variant={props.next ? 'filled' : 'light'}
                 loading={pass.isPending}
                 onClick={() => pass.mutate({ by, jobId: sheet.jobId, key: point.key })}
                 aria-label={`Pass: ${point.label}`}
@@ -116,6 +122,7 @@ function HoldPoint(props: {
               </Button>
               <Button
                 size="md"
+                h={48}
                 variant="default"
                 onClick={() => {
                   pass.reset();
@@ -129,6 +136,7 @@ function HoldPoint(props: {
           ) : (
             <Button
               size="md"
+              h={48}
               variant="default"
               onClick={() => props.onReason('reopen')}
               aria-label={`Reopen: ${point.label}`}

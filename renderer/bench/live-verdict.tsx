@@ -47,7 +47,9 @@ export function LiveVerdict({
         )}
         {read !== null && (
           <Group gap="xs" align="flex-start" wrap="nowrap">
-            <VerdictBadge verdict={read.verdict} />
+            <span style={{ flex: 'none' }}>
+              <VerdictBadge verdict={read.verdict} />
+            </span>
             <Text size="sm">
               {read.verdict === 'no-band'
                 ? 'No specification: recorded without a verdict.'
@@ -61,10 +63,10 @@ export function LiveVerdict({
                     },
                     unit,
                   )}{' '}
-              {read.unit !== unit && `${display(read.valueBase, unit)}. `}
+              {read.unit !== unit && `That is ${display(read.valueBase, unit)}. `}
               {read.unit === unit &&
                 inOtherUnit(read.valueBase, unit) !== '' &&
-                `(${inOtherUnit(read.valueBase, unit)}) `}
+                `That is ${inOtherUnit(read.valueBase, unit)}. `}
               {read.verdict !== 'no-band' && !gaugeNamed && 'No gauge chosen: taken as exact. '}
               {read.slip !== null && (
                 <strong>

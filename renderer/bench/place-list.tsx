@@ -115,15 +115,19 @@ function ReadingLine({
         </span>
       ) : (
         <>
-          <span className={classes.value}>{asTyped(reading)}</span>
-          {other !== '' && <Text c="dimmed">({other})</Text>}
-          <VerdictBadge verdict={reading.verdict} />
-          {reading.phase !== phase && (
-            <Text size="sm">{PHASE_LABELS[reading.phase].toLowerCase()}</Text>
-          )}
-          <Text size="sm" c="dimmed" flex={1} miw="10rem">
-            {[...remarksOf(reading), by].join(' · ')}
-          </Text>
+          <div>
+            <div className={classes.readingFacts}>
+              <span className={classes.value}>{asTyped(reading)}</span>
+              {other !== '' && <Text c="dimmed">({other})</Text>}
+              <VerdictBadge verdict={reading.verdict} />
+              {reading.phase !== phase && (
+                <Text size="sm">{PHASE_LABELS[reading.phase].toLowerCase()}</Text>
+              )}
+            </div>
+            <Text size="sm" c="dimmed">
+              {[...remarksOf(reading), by].join(' · ')}
+            </Text>
+          </div>
           {onCorrect !== null && (
             <Button
               variant="subtle"

@@ -1,7 +1,7 @@
 import { Button, Group, SegmentedControl, Stack, Text, TextInput } from '@mantine/core';
 import { isDefinedError } from '@orpc/client';
 import { IconCornerDownLeft } from '@tabler/icons-react';
-import { type FormEvent, useEffect, useRef, useState } from 'react';
+import { type FormEvent, type ReactNode, useEffect, useRef, useState } from 'react';
 import type { FeatureOnSheet, Gauge, Reading } from '../../shared/contract/bench.ts';
 import type { JobId } from '../../shared/contract/ids.ts';
 import { SPECIFICATION_UNITS } from '../../shared/contract/specbook.ts';
@@ -32,6 +32,10 @@ interface ReadingEntryProps {
   readonly correcting: Reading | null;
   readonly onRecorded: (reading: Reading) => void;
   readonly onCancelCorrection: () => void;
+  /** Where to measure now, drawn; null for a feature that needs no picture. */
+  readonly picture: ReactNode;
+  /** What belongs below the verdict: the gauge in hand. */
+  readonly children: ReactNode;
 }
 
 /** The one field: a reading for the place wanted next. Enter records it and moves on. */
@@ -138,45 +142,19 @@ export function ReadingEntry(props: ReadingEntryProps) {
         <Button
           type="submit"
           size="lg"
-          className={classes.record}
+          h={64}
           loading={record.isPending}
           rightSection={<IconCornerDownLeft size={20} aria-hidden />}
         >
           Record
         </Button>
-      </form>
-      <Group gap="xs">
-        <SegmentedControl
-          aria-label="Unit of the reading"
-          value={unit}
-          onChange={props.onUnit}
-          data={SPECIFICATION_UNITS.filter(
-            (candidate) => dimensionOf(candidate) === dimensionOf(unit),
-          ).map((candidate) => ({ value: candidate, label: unitLabel(candidate) }))}
-          size="md"
-          classNames={{ label: classes.segment }}
-        />
-        <Text size="sm" c="dimmed">
-          A unit typed with the reading wins.
-        </Text>
         {correcting !== null && (
-          <Button variant="subtle" color="gray" onClick={props.onCancelCorrection}>
-            Leave it as it was
+          <Button variant="default" h={64} onClick={props.onCancelCorrection}>
+            Leave it
           </Button>
         )}
-      </Group>
-      {slip === null ? (
-        <>
-          <LiveVerdict
-            live={live}
-            place={place}
-            unit={unit}
-            uncertainty={uncertainty}
-            gaugeNamed={gauge !== null}
-          />
-          {record.isError && <RefusalAlert error={record.error} />}
-        </>
-      ) : (
+      </form>
+      {slip !== null && (
         <SlipQuestion
           slip={slip}
           band={place}
@@ -186,6 +164,37 @@ export function ReadingEntry(props: ReadingEntryProps) {
           onBack={backToField}
         />
       )}
+      {slip === null && record.isError && <RefusalAlert error={record.error} />}
+      <div className={props.picture === null ? undefined : classes.measuring}>
+        <Stack gap="sm">
+          <Group gap="xs">
+            <SegmentedControl
+              aria-label="Unit of the reading"
+              value={unit}
+              onChange={props.onUnit}
+              data={SPECIFICATION_UNITS.filter(
+                (candidate) => dimensionOf(candidate) === dimensionOf(unit),
+              ).map((candidate) => ({ value: candidate, label: unitLabel(candidate) }))}
+              size="md"
+              classNames={{ label: classes.segment }}
+            />
+            <Text size="sm" c="dimmed">
+              A unit typed with the reading wins.
+            </Text>
+          </Group>
+          {slip === null && (
+            <LiveVerdict
+              live={live}
+              place={place}
+              unit={unit}
+              uncertainty={uncertainty}
+              gaugeNamed={gauge !== null}
+            />
+          )}
+          {props.children}
+        </Stack>
+        {props.picture}
+      </div>
     </Stack>
   );
 }

@@ -1,5 +1,6 @@
 import { Text, UnstyledButton } from '@mantine/core';
 import { IconLock, IconMathFunction } from '@tabler/icons-react';
+import type { ReactNode } from 'react';
 import type { BenchSheet } from '../../shared/contract/bench.ts';
 import { PHASE_LABELS, type Phase } from '../../shared/work/vocabulary.ts';
 import classes from './bench.module.css';
@@ -80,7 +81,7 @@ export function SheetList({
 function Item(props: {
   readonly current: boolean;
   readonly onGo: () => void;
-  readonly children: React.ReactNode;
+  readonly children: ReactNode;
 }) {
   return (
     <UnstyledButton

@@ -79,11 +79,12 @@ export function SlipQuestion({
           neither.
         </Text>
         <Group gap="sm">
-          <Button size="lg" onClick={onTake} loading={busy} aria-keyshortcuts="T">
+          <Button size="lg" h={48} onClick={onTake} loading={busy} aria-keyshortcuts="T">
             Take {likely} {unit}
           </Button>
           <Button
             size="lg"
+            h={48}
             variant="default"
             onClick={onKeep}
             disabled={busy}
@@ -91,13 +92,15 @@ export function SlipQuestion({
           >
             Keep {slip.text} as typed
           </Button>
-          <Button size="lg" variant="subtle" color="gray" onClick={onBack} disabled={busy}>
+        </Group>
+        <Group gap="sm" justify="space-between">
+          <Text size="sm" c="inherit">
+            Keys: T takes, K keeps, Esc goes back to the field.
+          </Text>
+          <Button variant="subtle" color="gray" onClick={onBack} disabled={busy}>
             Type again
           </Button>
         </Group>
-        <Text size="sm" c="inherit">
-          Keys: T takes, K keeps, Esc goes back to the field.
-        </Text>
       </Stack>
     </fieldset>
   );

@@ -57,6 +57,7 @@ export function FastenerFields({
         <Stack gap="sm">
           <SimpleGrid cols={2}>
             <NativeSelect
+              size="md"
               label="Thread"
               data={[...THREADS.map(({ name }) => name), 'another']}
               value={thread?.name ?? 'another'}
@@ -68,6 +69,7 @@ export function FastenerFields({
               }}
             />
             <NativeSelect
+              size="md"
               label="Class, as marked on the head"
               data={[...PROPERTY_CLASSES]}
               value={draft.propertyClass}
@@ -78,6 +80,7 @@ export function FastenerFields({
             {figure('pitch', 'Pitch, mm')}
             {figure('count', 'How many')}
             <NativeSelect
+              size="md"
               label="Pattern"
               data={Pattern.options.map((each) => ({ value: each, label: PATTERN_LABELS[each] }))}
               value={draft.pattern}

@@ -130,12 +130,14 @@ function Fields({ make, model, onClose, onAdded }: ModelFormProps) {
             error={errors.model}
           />
           <NativeSelect
+            size="md"
             label="Cycle"
             data={CYCLES.map((cycle) => ({ value: cycle, label: CYCLE_LABELS[cycle] }))}
             value={draft.cycle}
             onChange={(event) => set({ cycle: CycleChoice.parse(event.currentTarget.value) })}
           />
           <NativeSelect
+            size="md"
             label="Cylinders"
             data={['1', '2', '3', '4']}
             value={draft.cylinders}

@@ -47,6 +47,7 @@ export function SourceChoice({
       <Stack gap="sm">
         <SimpleGrid cols={{ base: 1, xs: 2 }}>
           <NativeSelect
+            size="md"
             label="Source"
             required
             data={[
@@ -68,6 +69,7 @@ export function SourceChoice({
         {draft.sourceId === 'new' && (
           <SimpleGrid cols={{ base: 1, xs: 2 }}>
             <NativeSelect
+              size="md"
               label="Kind of source"
               description="Common practice and hearsay confirm nothing"
               data={SOURCE_KINDS.map((kind) => ({ value: kind, label: SOURCE_KIND_LABELS[kind] }))}

@@ -1,4 +1,4 @@
-import { Button, Text } from '@mantine/core';
+import { Button, Group, Text } from '@mantine/core';
 import type { Specification } from '../../shared/contract/specbook.ts';
 import { unitLabel } from '../../shared/trade/index.ts';
 import { FEATURE_LABELS } from '../../shared/work/features.ts';
@@ -60,12 +60,14 @@ export function SpecificationEntry({
       </div>
       <div className={classes.actions}>
         <StandingBadge standing={specification.standing} />
-        <Button size="sm" variant="default" onClick={onConfirm} aria-label={`Confirm: ${label}`}>
-          Confirm…
-        </Button>
-        <Button size="sm" variant="subtle" onClick={onRevise} aria-label={`Revise: ${label}`}>
-          Revise…
-        </Button>
+        <Group gap={6} wrap="nowrap">
+          <Button size="sm" variant="subtle" onClick={onRevise} aria-label={`Revise: ${label}`}>
+            Revise…
+          </Button>
+          <Button size="sm" variant="default" onClick={onConfirm} aria-label={`Confirm: ${label}`}>
+            Confirm…
+          </Button>
+        </Group>
       </div>
       {earlier.length > 0 && (
         <details className={classes.earlier}>

@@ -150,6 +150,7 @@ function Fields({
       <Stack>
         <SimpleGrid cols={2}>
           <NativeSelect
+            size="md"
             label="What"
             data={[
               { group: 'Measured', items: options(MEASURED_FEATURES) },
@@ -159,6 +160,7 @@ function Fields({
             onChange={(event) => onFeature(FeatureChoice.parse(event.currentTarget.value))}
           />
           <NativeSelect
+            size="md"
             label="Unit, as printed there"
             data={SPECIFICATION_UNITS.filter(
               (each) => dimensionOf(each) === dimensionOf(FEATURE_UNITS[feature]),

@@ -33,7 +33,7 @@ export function BorePicture({ done, now }: PictureProps) {
   const words = now === null ? 'Every spot measured' : `Measure now: ${now.replace('-', ', ')}`;
   return (
     <svg
-      viewBox="0 0 220 262"
+      viewBox="0 0 220 284"
       className={classes.picture}
       role="img"
       aria-label={`Bore. ${words}.`}
@@ -66,8 +66,8 @@ export function BorePicture({ done, now }: PictureProps) {
           </text>
         </g>
       ))}
-      <line x1={14} x2={206} y1={254} y2={254} className={classes.shaft} />
-      <text x={CENTRE} y={250} textAnchor="middle" className={classes.small}>
+      <line x1={14} x2={206} y1={258} y2={258} className={classes.shaft} />
+      <text x={CENTRE} y={277} textAnchor="middle" className={classes.small}>
         crankshaft
       </text>
     </svg>
