@@ -31,7 +31,16 @@ export async function printPaper(bytes: Uint8Array<ArrayBuffer>): Promise<boolea
   const address = URL.createObjectURL(pdfBlob(bytes));
   const frame = document.createElement('iframe');
   frame.title = 'Paper to be printed';
-  frame.hidden = true;
+  // One that is not laid out at all prints an empty page.
+  Object.assign(frame.style, {
+    position: 'fixed',
+    right: '0',
+    bottom: '0',
+    width: '1px',
+    height: '1px',
+    border: '0',
+    opacity: '0',
+  });
   frame.src = address;
   await new Promise((resolve) => {
     frame.addEventListener('load', resolve, { once: true });
