@@ -1,8 +1,9 @@
-import { Paper, SimpleGrid, Stack, Table, Title } from '@mantine/core';
+import { Anchor, Paper, SimpleGrid, Table, Title } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
 import { Link, useParams } from 'react-router';
 import type { Movement, Part } from '../../shared/contract/parts.ts';
 import { formatQuantity } from '../../shared/money/index.ts';
+import { Card } from '../common/card.tsx';
 import { deskQuery } from '../common/desk.ts';
 import { useFormat } from '../common/format.ts';
 import { Empty, Page, QueryView } from '../common/page.tsx';
@@ -24,20 +25,18 @@ export function PartPage() {
           title={part.description}
           description={
             <>
-              Part {part.number} · <Link to="/parts">All parts</Link>
+              Part {part.number} ·{' '}
+              <Anchor inherit component={Link} to="/parts">
+                All parts
+              </Anchor>
             </>
           }
         >
           <SimpleGrid cols={{ base: 1, md: 2 }} spacing="md">
-            <Stack gap="md">
-              <Facts part={part} />
-            </Stack>
-            <Paper component="section" withBorder p="md" aria-labelledby="movement-heading">
-              <Title order={2} mb="sm" id="movement-heading">
-                On and off the shelf
-              </Title>
+            <Facts part={part} />
+            <Card title="On and off the shelf">
               <MovementForm key={part.id} part={part} />
-            </Paper>
+            </Card>
           </SimpleGrid>
           <Movements movements={movements} part={part} />
         </Page>
@@ -58,7 +57,7 @@ function Facts({ part }: { part: Part }) {
     ['Reorder at', part.reorderPoint === 0 ? '' : amount(part.reorderPoint)],
   ].filter(([, value]) => value !== '');
   return (
-    <Paper component="section" withBorder p="md" aria-label="Facts">
+    <Paper component="section" withBorder p="md" bg="var(--tappet-surface)" aria-label="Facts">
       <div className={classes.shelf}>
         <div>
           <div className={classes.label}>On hand</div>
@@ -82,6 +81,10 @@ function Facts({ part }: { part: Part }) {
     return `${formatQuantity(thousandths, locale)} ${part.unit}`;
   }
 }
+
+/** With its sign, so that what came and what went are told apart: +3, −1. */
+const signed = (thousandths: number, locale: string): string =>
+  `${thousandths < 0 ? '−' : '+'}${formatQuantity(Math.abs(thousandths), locale)}`;
 
 function Movements({ movements, part }: { movements: readonly Movement[]; part: Part }) {
   const format = useFormat();
@@ -115,14 +118,15 @@ function Movements({ movements, part }: { movements: readonly Movement[]; part: 
                 <Table.Td>{format.instant(movement.at)}</Table.Td>
                 <Table.Td>{MOVEMENT_KIND_LABELS[movement.kind]}</Table.Td>
                 <Table.Td className={classes.figure}>
-                  {movement.quantity > 0 ? '+' : ''}
-                  {formatQuantity(movement.quantity, locale)} {part.unit}
+                  {signed(movement.quantity, locale)} {part.unit}
                 </Table.Td>
                 <Table.Td>
                   {movement.jobCode === '' ? (
                     '–'
                   ) : (
-                    <Link to={`/job/${movement.jobCode}`}>{movement.jobCode}</Link>
+                    <Anchor inherit component={Link} to={`/job/${movement.jobCode}`}>
+                      {movement.jobCode}
+                    </Anchor>
                   )}
                 </Table.Td>
                 <Table.Td>{movement.reason === '' ? '–' : movement.reason}</Table.Td>

@@ -1,5 +1,5 @@
 import { Badge } from '@mantine/core';
-import { IconArrowDownCircle, IconCircleX } from '@tabler/icons-react';
+import { IconAlertCircle, IconCircleX } from '@tabler/icons-react';
 import { shelfLevel } from './stock.ts';
 
 /** Says in a word, a shape and a colour that a shelf wants filling; nothing while there is enough. */
@@ -7,7 +7,7 @@ export function ShelfBadge({ part }: { part: { onHand: number; reorderPoint: num
   const level = shelfLevel(part);
   if (level === 'enough') return null;
   const none = level === 'none-left';
-  const Icon = none ? IconCircleX : IconArrowDownCircle;
+  const Icon = none ? IconCircleX : IconAlertCircle;
   return (
     <Badge
       variant="light"

@@ -12,7 +12,13 @@ export function Standing({ account, draft }: { account: Account; draft: Estimate
   const latest = account.estimates.at(-1);
   const bill = currentBill();
   return (
-    <Paper component="section" withBorder p="md" radius="md" aria-label="How the money stands">
+    <Paper
+      component="section"
+      withBorder
+      p="md"
+      bg="var(--tappet-surface)"
+      aria-label="How the money stands"
+    >
       <dl className={classes.figures}>
         <Figure label={bill.label} value={money(bill.total)} />
         <Figure label="Approved up to" value={money(approvedLimit)} />

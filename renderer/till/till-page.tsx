@@ -2,17 +2,18 @@ import { SimpleGrid, Stack, Text } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
 import { useEffect, useRef } from 'react';
 import type { Account } from '../../shared/contract/till.ts';
+import { Card } from '../common/card.tsx';
 import { deskQuery } from '../common/desk.ts';
 import { useJob } from '../common/job.tsx';
 import { Page, QueryView } from '../common/page.tsx';
 import { ApprovalCard } from './approval/approval-card.tsx';
-import { Card } from './card.tsx';
 import { BillLines } from './estimate/bill-lines.tsx';
 import { EarlierRevisions } from './estimate/earlier-revisions.tsx';
 import { EstimateEditor } from './estimate/estimate-editor.tsx';
 import { TotalsList } from './estimate/totals.tsx';
 import { useEstimateDraft } from './estimate/use-estimate-draft.ts';
 import { InvoiceCard } from './invoice/invoice-card.tsx';
+import { focusFirstLine } from './lines/grid-focus.ts';
 import { PaymentsCard } from './payments/payments-card.tsx';
 import { Standing } from './standing.tsx';
 
@@ -21,7 +22,7 @@ export function TillPage() {
   const job = useJob();
   const query = useQuery(deskQuery.till.account.queryOptions({ input: { jobId: job.id } }));
   return (
-    <Page title={`Till, ${job.code}`} description={`${job.customerName}, ${job.machine}`}>
+    <Page title={`Till, ${job.code}`}>
       <QueryView query={query}>{(account) => <Till account={account} />}</QueryView>
     </Page>
   );
@@ -32,7 +33,7 @@ function Till({ account }: { account: Account }) {
   const draft = useEstimateDraft(account);
   const approvalAmount = useRef<HTMLInputElement>(null);
   const paymentAmount = useRef<HTMLInputElement>(null);
-  const { invoice, estimates } = account;
+  const { invoice, estimates, due } = account;
   const handedOver = job.state === 'handed-over';
   const closed = handedOver || invoice !== null;
 
@@ -44,6 +45,15 @@ function Till({ account }: { account: Account }) {
       paymentAmount.current?.focus();
     }
   }, [invoice]);
+
+  // The field wanted first, unless somebody is in one already.
+  const page = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (document.activeElement?.matches('input, textarea, select, button') === true) return;
+    if (estimates.length === 0 && !closed) focusFirstLine(page.current);
+    else if (due > 0 && invoice !== null) paymentAmount.current?.focus();
+    // Only as the page opens: later the focus goes where the work goes.
+  }, []);
 
   const approval = (
     <ApprovalCard
@@ -68,14 +78,14 @@ function Till({ account }: { account: Account }) {
   const payments = <PaymentsCard account={account} amountField={paymentAmount} />;
 
   return (
-    <Stack gap="md">
+    <Stack gap="md" ref={page}>
       <Standing account={account} draft={draft} />
       {handedOver && (
         <Text>The job was handed over; its bill is closed. Open a new job for further work.</Text>
       )}
       {closed ? (
         <>
-          <SimpleGrid cols={{ base: 1, md: 2 }} spacing="md">
+          <SimpleGrid cols={{ base: 1, md: 2 }} spacing="md" style={{ alignItems: 'start' }}>
             {payments}
             <Stack gap="md">
               {bill}
@@ -93,10 +103,12 @@ function Till({ account }: { account: Account }) {
       ) : (
         <>
           <EstimateEditor account={account} draft={draft} />
-          <SimpleGrid cols={{ base: 1, md: 3 }} spacing="md">
+          <SimpleGrid cols={{ base: 1, md: 2 }} spacing="md" style={{ alignItems: 'start' }}>
             {approval}
-            {bill}
-            {payments}
+            <Stack gap="md">
+              {bill}
+              {payments}
+            </Stack>
           </SimpleGrid>
           <EarlierRevisions title="Earlier revisions" estimates={estimates.slice(0, -1)} />
         </>

@@ -2,9 +2,9 @@ import { Stack, Text } from '@mantine/core';
 import type { RefObject } from 'react';
 import type { Account } from '../../../shared/contract/till.ts';
 import { APPROVAL_WAY_LABELS } from '../../../shared/work/vocabulary.ts';
+import { Card } from '../../common/card.tsx';
 import { useFormat } from '../../common/format.ts';
 import { useMoney } from '../../common/shop.tsx';
-import { Card } from '../card.tsx';
 import { EventList } from '../event-list.tsx';
 import { ApprovalForm } from './approval-form.tsx';
 

@@ -26,7 +26,10 @@ interface ApprovalFormProps {
   onApproved: () => void;
 }
 
-const WAYS = APPROVAL_WAYS.map((value) => ({ value, label: APPROVAL_WAY_LABELS[value] }));
+/** Without the 'by' that the heading says already; capital first. */
+const short = (words: string): string =>
+  words.replace(/^By (.)/, (_, first: string) => first.toUpperCase());
+const WAYS = APPROVAL_WAYS.map((value) => ({ value, label: short(APPROVAL_WAY_LABELS[value]) }));
 
 /** Takes down what the customer agreed to: who, how, and up to what amount. */
 export function ApprovalForm(props: ApprovalFormProps) {
@@ -81,6 +84,12 @@ export function ApprovalForm(props: ApprovalFormProps) {
           maxLength={120}
           error={errors.approvedBy ?? (asked && nameless ? 'Say who approved it.' : undefined)}
           onChange={(event) => draft.setApprovedBy(event.currentTarget.value)}
+          onKeyDown={(event) => {
+            // A name alone is no approval: how much comes next.
+            if (event.key !== 'Enter') return;
+            event.preventDefault();
+            amountField.current?.focus();
+          }}
         />
         <Input.Wrapper label="How" labelElement="div" labelProps={{ id: howLabel }}>
           <SegmentedControl<ApprovalWay>

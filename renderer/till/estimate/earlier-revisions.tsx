@@ -1,9 +1,9 @@
 import { Accordion, Group, Text } from '@mantine/core';
 import type { Estimate } from '../../../shared/contract/till.ts';
+import { Card } from '../../common/card.tsx';
 import { useFormat } from '../../common/format.ts';
 import { PaperButton } from '../../common/paper-button.tsx';
 import { useMoney } from '../../common/shop.tsx';
-import { Card } from '../card.tsx';
 import { BillLines } from './bill-lines.tsx';
 import { TotalsList } from './totals.tsx';
 

@@ -1,14 +1,14 @@
-import { Alert, Button, Group, Text, Textarea } from '@mantine/core';
+import { Alert, Box, Button, Group, Text, Textarea } from '@mantine/core';
 import { IconAlertTriangle, IconFileInvoice } from '@tabler/icons-react';
 import { useRef, useState } from 'react';
 import type { Account } from '../../../shared/contract/till.ts';
+import { Card } from '../../common/card.tsx';
 import { DateField } from '../../common/date-field.tsx';
 import { deskQuery } from '../../common/desk.ts';
 import { PaperButton } from '../../common/paper-button.tsx';
 import { RefusalAlert } from '../../common/refusal.tsx';
 import { useBy } from '../../common/station.tsx';
 import { useWrite } from '../../common/use-write.ts';
-import { Card } from '../card.tsx';
 import { LinesGrid } from '../lines/lines-grid.tsx';
 import { useMoneyRules } from '../lines/use-money-rules.ts';
 import { TotalsList } from './totals.tsx';
@@ -81,8 +81,10 @@ export function EstimateEditor({ account, draft }: { account: Account; draft: Es
         </div>
         <TotalsList totals={draft.totals} />
       </Group>
-      <RefusalAlert error={write.error} />
-      <Group justify="space-between" mt="md">
+      <Box mt="md">
+        <RefusalAlert error={write.error} />
+      </Box>
+      <Group justify="space-between" mt="sm">
         <Text size="sm" ref={written} tabIndex={-1} role="status">
           {statusWords(latest?.revision, draft, showMissing)}
         </Text>

@@ -54,6 +54,9 @@ export interface EstimateDraft {
   keepTyped: () => void;
 }
 
+/** A line that nobody has filled in costs nothing and is not sent. */
+const BLANK: LineReading = { line: null, amount: null, problems: {} };
+
 const inputOf = (estimate: Estimate): LineInput[] =>
   estimate.lines.map(({ kind, description, partId, quantity, unit, unitPrice }) => ({
     kind,
@@ -85,11 +88,11 @@ export function useEstimateDraft(account: Account): EstimateDraft {
   const note = kept.note ?? latest?.note ?? '';
   const validUntil = kept.validUntilTyped ? kept.validUntil : (latest?.validUntil ?? null);
 
-  const readings = useMemo(() => lines.map((line) => readLine(line, rules)), [lines, rules]);
-  const sent = readings.filter((_, index) => {
-    const line = lines[index];
-    return line !== undefined && !isBlank(line, rules);
-  });
+  const readings = useMemo(
+    () => lines.map((line) => (isBlank(line, rules) ? BLANK : readLine(line, rules))),
+    [lines, rules],
+  );
+  const sent = readings.filter((reading) => reading !== BLANK);
   const inputs = sent.flatMap(({ line }) => (line === null ? [] : [line]));
   const ready = inputs.length > 0 && inputs.length === sent.length ? inputs : null;
 

@@ -1,7 +1,8 @@
-import { Alert, Button, Group, Radio, Stack, Text, Textarea } from '@mantine/core';
+import { Alert, Button, Group, Modal, Radio, Stack, Text, Textarea } from '@mantine/core';
 import { IconAlertTriangle, IconReceipt } from '@tabler/icons-react';
 import { useState } from 'react';
 import type { Account } from '../../../shared/contract/till.ts';
+import { Card } from '../../common/card.tsx';
 import { deskQuery } from '../../common/desk.ts';
 import { useFormat } from '../../common/format.ts';
 import { PaperButton } from '../../common/paper-button.tsx';
@@ -9,7 +10,6 @@ import { RefusalAlert, refusalOf } from '../../common/refusal.tsx';
 import { useMoney } from '../../common/shop.tsx';
 import { useBy } from '../../common/station.tsx';
 import { useWrite } from '../../common/use-write.ts';
-import { Card } from '../card.tsx';
 import type { EstimateDraft } from '../estimate/use-estimate-draft.ts';
 
 interface InvoiceCardProps {
@@ -131,41 +131,45 @@ function IssueForm({ account, draft, onIssued, onAskAgain }: InvoiceCardProps) {
           </Button>
         </Alert>
       )}
-      {confirming ? (
-        <Stack gap="xs" role="group" aria-label="Issue the invoice?">
-          <Text fw={600}>Issue an invoice of {money(total)}? It can’t be changed afterwards.</Text>
-          <Group gap="xs">
-            <Button
-              autoFocus
-              loading={issue.isPending}
-              onClick={() =>
-                issue.mutate({
-                  by,
-                  jobId: account.jobId,
-                  lines: billed === 'typed' ? draft.ready : null,
-                  note,
-                })
-              }
-            >
-              Issue it
-            </Button>
-            <Button variant="default" onClick={() => setConfirming(false)}>
-              Not yet
-            </Button>
-          </Group>
-        </Stack>
-      ) : (
-        <Button
-          variant={over > 0 ? 'default' : 'filled'}
-          leftSection={<IconReceipt size={18} aria-hidden />}
-          onClick={() => {
-            issue.reset();
-            setConfirming(true);
-          }}
-        >
-          Issue the invoice: {money(total)}
-        </Button>
-      )}
+      <Button
+        variant={over > 0 ? 'default' : 'filled'}
+        leftSection={<IconReceipt size={18} aria-hidden />}
+        onClick={() => {
+          issue.reset();
+          setConfirming(true);
+        }}
+      >
+        Issue the invoice: {money(total)}
+      </Button>
+      <Modal
+        opened={confirming}
+        onClose={() => setConfirming(false)}
+        title={`Issue an invoice of ${money(total)}?`}
+      >
+        <Text mb="md">
+          It takes the next invoice number, and can’t be changed afterwards: only a credit note
+          corrects it.
+        </Text>
+        <Group gap="xs" justify="flex-end">
+          <Button variant="default" onClick={() => setConfirming(false)}>
+            Not yet
+          </Button>
+          <Button
+            data-autofocus
+            loading={issue.isPending}
+            onClick={() =>
+              issue.mutate({
+                by,
+                jobId: account.jobId,
+                lines: billed === 'typed' ? draft.ready : null,
+                note,
+              })
+            }
+          >
+            Issue it
+          </Button>
+        </Group>
+      </Modal>
     </Stack>
   );
 }

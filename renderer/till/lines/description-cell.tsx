@@ -1,4 +1,4 @@
-import { ActionIcon, Combobox, Group, Text, TextInput, useCombobox } from '@mantine/core';
+import { ActionIcon, Combobox, Group, Text, Textarea, useCombobox } from '@mantine/core';
 import { useDebouncedValue } from '@mantine/hooks';
 import { IconX } from '@tabler/icons-react';
 import { type KeyboardEvent, useState } from 'react';
@@ -43,7 +43,7 @@ export function DescriptionCell(props: DescriptionCellProps) {
     onPart(part);
   };
 
-  const enter = async (event: KeyboardEvent<HTMLInputElement>) => {
+  const enter = async (event: KeyboardEvent<HTMLTextAreaElement>) => {
     const chosen = combobox.dropdownOpened && combobox.getSelectedOptionIndex() !== -1;
     if (event.key !== 'Enter' || event.shiftKey || event.nativeEvent.isComposing || chosen) return;
     event.preventDefault();
@@ -67,7 +67,10 @@ export function DescriptionCell(props: DescriptionCellProps) {
         }}
       >
         <Combobox.Target autoComplete="off">
-          <TextInput
+          <Textarea
+            minRows={1}
+            maxRows={4}
+            classNames={{ input: classes.cell }}
             aria-label={label}
             placeholder="Work, or a part’s number or name"
             value={line.description}
@@ -75,7 +78,8 @@ export function DescriptionCell(props: DescriptionCellProps) {
             aria-describedby={problemId}
             data-cell={cellName(line.key, 'description')}
             onChange={(event) => {
-              onDescribe(event.currentTarget.value);
+              // One line of the bill is one paragraph, also when it was pasted.
+              onDescribe(event.currentTarget.value.replace(/\s*\n\s*/g, ' '));
               combobox.resetSelectedOption();
               combobox.openDropdown();
             }}

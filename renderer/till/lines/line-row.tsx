@@ -70,6 +70,8 @@ export function LineRow(props: LineRowProps) {
         <td>
           <NativeSelect
             {...cell('kind', 'kind')}
+            size="md"
+            classNames={{ input: classes.kindCell }}
             data={KINDS}
             value={line.kind}
             onChange={(event) =>
@@ -101,7 +103,7 @@ export function LineRow(props: LineRowProps) {
         <td>
           <TextInput
             {...cell('quantity', 'quantity')}
-            classNames={{ input: classes.figure }}
+            classNames={{ input: classes.figureCell }}
             inputMode="decimal"
             autoComplete="off"
             value={line.quantity}
@@ -111,6 +113,7 @@ export function LineRow(props: LineRowProps) {
         <td>
           <TextInput
             {...cell('unit', 'unit')}
+            classNames={{ input: classes.cell }}
             autoComplete="off"
             maxLength={12}
             value={line.unit}
@@ -120,7 +123,7 @@ export function LineRow(props: LineRowProps) {
         <td>
           <TextInput
             {...cell('unitPrice', 'unit price')}
-            classNames={{ input: classes.figure }}
+            classNames={{ input: classes.figureCell }}
             inputMode="decimal"
             autoComplete="off"
             value={line.unitPrice}

@@ -99,7 +99,7 @@ export function LinesGrid(props: LinesGridProps) {
               position={index + 1}
               reading={readings[index] ?? { line: null, amount: null, problems: {} }}
               rules={rules}
-              showMissing={showMissing && !isBlank(line, rules)}
+              showMissing={showMissing}
               onChange={change}
               onDelete={() => remove(index, 'description')}
               onEnter={(cell, step) => enter(index, cell, step)}

@@ -1,6 +1,6 @@
 import { Button, Input, SegmentedControl, Stack, Text } from '@mantine/core';
 import { IconCash, IconCoins } from '@tabler/icons-react';
-import { type FormEvent, type RefObject, useId, useState } from 'react';
+import { type FormEvent, type RefObject, useId, useRef, useState } from 'react';
 import type { Account } from '../../../shared/contract/till.ts';
 import {
   PAYMENT_METHOD_LABELS,
@@ -44,6 +44,7 @@ export function PaymentForm({ account, amountField, onTaken }: PaymentFormProps)
   const by = useBy();
   const money = useMoney();
   const methodLabel = useId();
+  const givenField = useRef<HTMLInputElement>(null);
   const kinds = possibleKinds(account);
   const [kind, setKind] = useState<PaymentKind>(kinds[0] ?? 'deposit');
   const [method, setMethod] = useState<PaymentMethod>('cash');
@@ -93,6 +94,12 @@ export function PaymentForm({ account, amountField, onTaken }: PaymentFormProps)
           label={kinds.length > 1 ? 'Amount' : `${PAYMENT_KIND_LABELS[kind]}, amount`}
           value={amount}
           onChange={setAmount}
+          onKeyDown={(event) => {
+            // With cash there is one more thing to ask before the money is taken.
+            if (event.key !== 'Enter' || !inCash) return;
+            event.preventDefault();
+            givenField.current?.focus();
+          }}
           error={asked && !amount ? 'Say how much, more than zero.' : undefined}
         />
         <Input.Wrapper label="By" labelElement="div" labelProps={{ id: methodLabel }}>
@@ -106,6 +113,7 @@ export function PaymentForm({ account, amountField, onTaken }: PaymentFormProps)
         </Input.Wrapper>
         {inCash && (
           <MoneyInput
+            ref={givenField}
             label="Cash given"
             description="Leave it empty when it is exact"
             value={given}

@@ -2,9 +2,9 @@ import { Stack, Text } from '@mantine/core';
 import { type RefObject, useRef, useState } from 'react';
 import type { Account } from '../../../shared/contract/till.ts';
 import { PAYMENT_METHOD_LABELS } from '../../../shared/work/vocabulary.ts';
+import { Card } from '../../common/card.tsx';
 import { useFormat } from '../../common/format.ts';
 import { useMoney } from '../../common/shop.tsx';
-import { Card } from '../card.tsx';
 import { EventList } from '../event-list.tsx';
 import { PaymentForm } from './payment-form.tsx';
 import { PAYMENT_KIND_LABELS } from './payment-words.ts';
@@ -25,15 +25,15 @@ export function PaymentsCard({ account, amountField }: PaymentsCardProps) {
 
   return (
     <Card title="Payments">
+      <Text
+        ref={taken}
+        role="status"
+        tabIndex={-1}
+        {...(words !== '' && { className: classes.taken })}
+      >
+        {words}
+      </Text>
       <Stack gap="md">
-        <Text
-          ref={taken}
-          role="status"
-          tabIndex={-1}
-          {...(words !== '' && { className: classes.taken })}
-        >
-          {words}
-        </Text>
         {/* Another payment begins with what is then due. */}
         <PaymentForm
           key={`${payments.length} ${invoice?.id}`}
