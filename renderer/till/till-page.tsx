@@ -1,6 +1,6 @@
 import { SimpleGrid, Stack, Text } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
-import { useEffect, useRef } from 'react';
+import { useRef } from 'react';
 import type { Account } from '../../shared/contract/till.ts';
 import { Card } from '../common/card.tsx';
 import { deskQuery } from '../common/desk.ts';
@@ -13,9 +13,9 @@ import { EstimateEditor } from './estimate/estimate-editor.tsx';
 import { TotalsList } from './estimate/totals.tsx';
 import { useEstimateDraft } from './estimate/use-estimate-draft.ts';
 import { InvoiceCard } from './invoice/invoice-card.tsx';
-import { focusFirstLine } from './lines/grid-focus.ts';
 import { PaymentsCard } from './payments/payments-card.tsx';
 import { Standing } from './standing.tsx';
+import { useWantedField } from './use-wanted-field.ts';
 
 /** The money side of a job: estimate, approval, invoice, payments. */
 export function TillPage() {
@@ -32,28 +32,11 @@ function Till({ account }: { account: Account }) {
   const job = useJob();
   const draft = useEstimateDraft(account);
   const approvalAmount = useRef<HTMLInputElement>(null);
-  const paymentAmount = useRef<HTMLInputElement>(null);
-  const { invoice, estimates, due } = account;
+  const { invoice, estimates } = account;
   const handedOver = job.state === 'handed-over';
   const closed = handedOver || invoice !== null;
 
-  // Once the invoice is out the money is wanted next.
-  const issued = useRef(false);
-  useEffect(() => {
-    if (issued.current && invoice !== null) {
-      issued.current = false;
-      paymentAmount.current?.focus();
-    }
-  }, [invoice]);
-
-  // The field wanted first, unless somebody is in one already.
-  const page = useRef<HTMLDivElement>(null);
-  useEffect(() => {
-    if (document.activeElement?.matches('input, textarea, select, button') === true) return;
-    if (estimates.length === 0 && !closed) focusFirstLine(page.current);
-    else if (due > 0 && invoice !== null) paymentAmount.current?.focus();
-    // Only as the page opens: later the focus goes where the work goes.
-  }, []);
+  const { page, paymentAmount, expectPayment } = useWantedField(account, closed);
 
   const approval = (
     <ApprovalCard
@@ -61,7 +44,6 @@ function Till({ account }: { account: Account }) {
       unwritten={draft.changed}
       closed={closed}
       amountField={approvalAmount}
-      onApproved={() => undefined}
     />
   );
   const bill = (
@@ -69,9 +51,7 @@ function Till({ account }: { account: Account }) {
       account={account}
       draft={draft}
       closed={closed}
-      onIssued={() => {
-        issued.current = true;
-      }}
+      onIssued={expectPayment}
       onAskAgain={() => approvalAmount.current?.focus()}
     />
   );

@@ -14,12 +14,11 @@ interface ApprovalCardProps {
   /** The bill is closed: approvals are read, not taken. */
   closed: boolean;
   amountField: RefObject<HTMLInputElement | null>;
-  onApproved: () => void;
 }
 
 /** What the customer agreed to, and where the next approval is taken. */
 export function ApprovalCard(props: ApprovalCardProps) {
-  const { account, unwritten, closed, amountField, onApproved } = props;
+  const { account, unwritten, closed, amountField } = props;
   const money = useMoney();
   const format = useFormat();
   const estimate = account.estimates.at(-1);
@@ -53,7 +52,6 @@ export function ApprovalCard(props: ApprovalCardProps) {
             estimate={estimate}
             unwritten={unwritten}
             amountField={amountField}
-            onApproved={onApproved}
           />
         )}
         {!closed && estimate === undefined && (

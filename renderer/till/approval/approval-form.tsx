@@ -23,7 +23,6 @@ interface ApprovalFormProps {
   /** Lines are typed that the customer would not hear of: the estimate is read out as it is written. */
   unwritten: boolean;
   amountField: RefObject<HTMLInputElement | null>;
-  onApproved: () => void;
 }
 
 /** Without the 'by' that the heading says already; capital first. */
@@ -33,7 +32,7 @@ const WAYS = APPROVAL_WAYS.map((value) => ({ value, label: short(APPROVAL_WAY_LA
 
 /** Takes down what the customer agreed to: who, how, and up to what amount. */
 export function ApprovalForm(props: ApprovalFormProps) {
-  const { account, estimate, unwritten, amountField, onApproved } = props;
+  const { account, estimate, unwritten, amountField } = props;
   const by = useBy();
   const job = useJob();
   const money = useMoney();
@@ -45,7 +44,6 @@ export function ApprovalForm(props: ApprovalFormProps) {
       onSuccess: () => {
         draft.clear();
         setAsked(false);
-        onApproved();
       },
     }),
   );

@@ -1,0 +1,36 @@
+import { useEffect, useRef } from 'react';
+import type { Account } from '../../shared/contract/till.ts';
+import { focusFirstLine } from './lines/grid-focus.ts';
+
+type Wants = 'opening' | 'payment' | 'nothing';
+
+/**
+ * Brings the focus to the field wanted next: the first line of a job without an estimate, the amount of
+ * a payment that is due, the payment once an invoice is issued. Otherwise it stays where it is.
+ */
+export function useWantedField({ estimates, invoice, due }: Account, closed: boolean) {
+  const page = useRef<HTMLDivElement>(null);
+  const paymentAmount = useRef<HTMLInputElement>(null);
+  const wants = useRef<Wants>('opening');
+  const unpaid = invoice !== null && due > 0;
+  const unestimated = estimates.length === 0 && !closed;
+
+  useEffect(() => {
+    const wanted = wants.current;
+    if (wanted === 'payment' && !unpaid) return;
+    wants.current = 'nothing';
+    const busy = document.activeElement?.matches('input, textarea, select') === true;
+    if (wanted === 'opening' && busy) return;
+    if (wanted !== 'nothing' && unpaid) paymentAmount.current?.focus();
+    else if (wanted === 'opening' && unestimated) focusFirstLine(page.current);
+  }, [unpaid, unestimated]);
+
+  return {
+    page,
+    paymentAmount,
+    /** The invoice is on its way: then the money is wanted. */
+    expectPayment: () => {
+      wants.current = 'payment';
+    },
+  };
+}
