@@ -22,11 +22,17 @@ function runUnderPinnedNode(script, rest) {
     // A terminal sends Ctrl+C to both; passing it on covers a signal sent to this process alone.
     process.on(signal, () => child.kill(signal));
   }
+  // npm's shell passes no signal on; when it is gone, npm has been stopped.
+  const parent = process.ppid;
+  const watch = setInterval(() => {
+    if (process.env.npm_lifecycle_event && process.ppid !== parent) child.kill('SIGTERM');
+  }, 500);
   child.on('error', (error) => {
     process.stderr.write(`Tappet's own Node could not be started: ${error.message}\n`);
     process.exitCode = 1;
   });
   child.on('exit', (code, signal) => {
+    clearInterval(watch);
     process.exitCode = code ?? (signal === 'SIGINT' ? 130 : 1);
   });
 }

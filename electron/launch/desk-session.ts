@@ -45,6 +45,7 @@ export async function openDeskFor(
   const session = openDesk(folder, version);
   if (!demo || hasCustomers(session.context)) return session;
   try {
+    process.stderr.write('Filling the invented shop. This takes a moment, this once.\n');
     const { fillDemoShop } = await import('../../db/demo/index.ts');
     await fillDemoShop(session.context);
     return session;

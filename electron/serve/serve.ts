@@ -7,6 +7,7 @@ import { createDeskCalls } from './desk-calls.ts';
 import { createDoor } from './door.ts';
 import { closeServer, createDeskServer, listenOnLoopback } from './http-server.ts';
 import { addressFromStation, announceStation, withdrawStation } from './station.ts';
+import { untilStopped } from './until-stopped.ts';
 
 type ServeOptions = {
   folder: string;
@@ -63,11 +64,7 @@ export async function serveUntilStopped(options: ServeOptions): Promise<void> {
     return;
   }
   const serving = await startServing(options);
-  const stopped = new Promise<void>((resolve) => {
-    for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) {
-      process.on(signal, () => resolve());
-    }
-  });
+  const stopped = untilStopped();
   announce(serving.address);
   process.stdout.write('The address works once, in one browser. Ctrl+C stops Tappet.\n');
   await stopped;

@@ -32,7 +32,7 @@ function usablePlaywrightChromium(): boolean {
 async function provideChromium(): Promise<string | undefined> {
   if (systemChromium() !== undefined || usablePlaywrightChromium()) return undefined;
   process.stdout.write('No Chromium here: fetching one.\n');
-  const args = ['install', 'chromium', '--only-shell'];
+  const args = ['install', 'chromium'];
   await runStep({ name: 'chromium', command: 'playwright', args, limit: 180_000 });
   if (usablePlaywrightChromium()) return undefined;
   if ((await installPackage('chromium')) && systemChromium() !== undefined) return undefined;
