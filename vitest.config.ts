@@ -11,5 +11,8 @@ export default defineConfig({
       'tests/{standards,unit,desk,shell,crash}/**/*.test.ts',
     ],
     pool: 'threads',
+    // Some tests start processes of their own, and two cores may have other work besides.
+    testTimeout: 20_000,
+    hookTimeout: 30_000,
   },
 });
