@@ -1,0 +1,50 @@
+import { setImmediate as breath } from 'node:timers/promises';
+import { createRouterClient } from '@orpc/server';
+import { openStore } from '../../db/store.ts';
+import { desk, deskInterceptors } from '../../electron/desk/index.ts';
+
+/**
+ * Run as a program of its own, and killed by the test while it works: takes machines in, estimates, bills
+ * and takes money, without end. It says a line on stdout for each invoice that it was told is issued.
+ */
+const [folder] = process.argv.slice(2);
+if (folder === undefined) throw new Error('Say which data folder.');
+const store = openStore(folder);
+const client = createRouterClient(desk, {
+  context: { store, now: () => new Date(), program: { version: '0.0.0' } },
+  interceptors: deskInterceptors,
+});
+const people = await client.office.staff({});
+const owner =
+  people[0] ??
+  (await client.office.openShop({
+    ownerName: 'Ruth Okafor',
+    shopName: 'Millbrook Small Engines',
+    currency: 'USD',
+    locale: 'en-US',
+    timeZone: 'America/Chicago',
+    country: 'US',
+    paperSize: 'Letter',
+  }));
+const by = owner.id;
+for (;;) {
+  const { jobId } = await client.counter.takeIn({
+    by,
+    customer: { which: 'new', name: 'Greta Lindqvist' },
+    machine: { which: 'new', kind: 'pump', engine: {} },
+    complaint: 'Will not start',
+    spendingLimit: 100_000,
+    signature: { name: 'Greta Lindqvist' },
+  });
+  await client.till.takePayment({ by, jobId, kind: 'deposit', method: 'cash', amount: 500 });
+  await client.till.writeEstimate({
+    by,
+    jobId,
+    lines: [{ kind: 'labour', description: 'Carburettor', quantity: 1_000, unitPrice: 8_000 }],
+  });
+  const { invoice } = await client.till.issueInvoice({ by, jobId });
+  process.stdout.write(`${invoice?.number}\n`);
+  // Calls in process never wait for the outside world: without this nothing said is ever sent, and a
+  // closed pipe is never noticed.
+  await breath();
+}
