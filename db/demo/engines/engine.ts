@@ -1,0 +1,34 @@
+import type { Fastener, Specification } from '../../../shared/contract/specbook.ts';
+import type { Feature } from '../../../shared/work/features.ts';
+import type { Cycle } from '../../../shared/work/vocabulary.ts';
+import type { SourceKey } from '../sources.ts';
+import type { StaffKey } from '../staff.ts';
+
+export type SpecificationUnit = Specification['unit'];
+
+/** A specification as its invented source prints it. */
+export interface DemoSpecification {
+  low?: string;
+  high?: string;
+  aim?: string;
+  wearLimit?: string;
+  unit: SpecificationUnit;
+  condition?: string;
+  source: SourceKey;
+  page: string;
+  /** Who checked it again; against another source when one is named. */
+  confirmed?: { by: StaffKey; source?: SourceKey; page?: string };
+  fastener?: Fastener;
+}
+
+export interface DemoEngine {
+  make: string;
+  model: string;
+  cycle: Cycle;
+  cylinders: number;
+  /** mm */
+  bore: number;
+  stroke: number;
+  note: string;
+  specifications: Partial<Record<Feature, DemoSpecification>>;
+}

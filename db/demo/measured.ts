@@ -1,0 +1,191 @@
+import { convert, type Unit } from '../../shared/trade/index.ts';
+import {
+  type EngineShape,
+  type MeasuredFeature,
+  measuredFeaturesOf,
+  placesOf,
+} from '../../shared/work/features.ts';
+import type { Phase } from '../../shared/work/vocabulary.ts';
+import type { DemoEngine, DemoSpecification, SpecificationUnit } from './engines/engine.ts';
+import type { GaugeKey } from './gauges.ts';
+import { scatter } from './random.ts';
+
+/** Invented readings: what a gauge would say of an engine that is as worn as the story tells. */
+
+export interface DemoReading {
+  feature: MeasuredFeature;
+  place: string;
+  text: string;
+  unit: SpecificationUnit;
+  gauge: GaugeKey;
+  phase: Phase;
+}
+
+export const shapeOfDemo = (engine: DemoEngine): EngineShape => ({
+  cycle: engine.cycle,
+  cylinders: engine.cylinders,
+  torqueStages: engine.specifications['head-bolt-torque']?.fastener?.stages ?? [1],
+});
+
+/** The gauge for a size, by what it measures and how large it is. */
+function gaugeFor(feature: MeasuredFeature, value: number, unit: SpecificationUnit): GaugeKey {
+  switch (feature) {
+    case 'bore':
+    case 'rod-big-end':
+      return mm(value, unit) < 35 ? 'bore-35' : 'bore-100';
+    case 'piston-skirt':
+    case 'crankpin':
+      return micrometer(mm(value, unit));
+    case 'crankshaft-end-play':
+      return 'dial';
+    case 'plug-gap':
+      return 'plug-wire';
+    case 'head-bolt-torque':
+      return convert(value, unit, 'N·m') < 6 ? 'wrench-20' : 'wrench-60';
+    case 'compression':
+      return 'pressure';
+    case 'coil-resistance':
+      return 'ohmmeter';
+    default:
+      return unit === 'in' ? 'feeler-in' : 'feeler-mm';
+  }
+}
+
+const mm = (value: number, unit: Unit) => convert(value, unit, 'mm');
+
+function micrometer(size: number): GaugeKey {
+  if (size <= 25) return 'micrometer-25';
+  if (size <= 50) return 'micrometer-50';
+  return size <= 75 ? 'micrometer-75' : 'micrometer-100';
+}
+
+const FINE: readonly MeasuredFeature[] = ['bore', 'piston-skirt', 'crankpin', 'rod-big-end'];
+
+/** Decimals that the gauge shows in that unit. */
+function decimals(feature: MeasuredFeature, unit: SpecificationUnit): number {
+  if (unit === 'in') return FINE.includes(feature) ? 4 : 3;
+  if (unit === 'mm') return FINE.includes(feature) ? 3 : 2;
+  if (unit === 'kΩ') return 2;
+  return unit === 'kPa' || unit === 'psi' || unit === 'lbf·in' ? 0 : 1;
+}
+
+/** As a mechanic types it: inches below one without the nought. */
+function typed(value: number, feature: MeasuredFeature, unit: SpecificationUnit): string {
+  // A compression gauge is read to its marks, ten kPa apart.
+  const read = unit === 'kPa' ? Math.round(value / 10) * 10 : value;
+  const text = read.toFixed(decimals(feature, unit));
+  return unit === 'in' ? text.replace(/^0\./, '.') : text;
+}
+
+const number = (text: string | undefined): number | undefined =>
+  text === undefined ? undefined : Number(text);
+
+/** What a sound part measures: about the aim, within a quarter of the band either way. */
+function sound(specification: DemoSpecification, random: () => number): number {
+  const low = number(specification.low);
+  const high = number(specification.high);
+  if (low === undefined) return (high ?? 0) * (0.35 + random() * 0.2);
+  if (high === undefined) return low * (1.15 + random() * 0.12);
+  const target = number(specification.aim) ?? (low + high) / 2;
+  return target + (random() - 0.5) * 0.5 * (high - low);
+}
+
+/** What a worn part measures: from the edge of the band towards its wear limit, and past it above 1. */
+function worn(specification: DemoSpecification, wear: number, random: () => number): number {
+  const limit = number(specification.wearLimit);
+  const low = number(specification.low);
+  const high = number(specification.high);
+  if (limit === undefined) {
+    if (low === undefined) return (high ?? 0) * (0.4 + wear * 0.8);
+    if (high === undefined) return low * (1.1 - wear * 0.35);
+    return high + (high - low) * wear * 0.4;
+  }
+  const shrinks = low !== undefined && limit < low;
+  const edge = shrinks ? low : (high ?? low ?? limit);
+  return edge + (limit - edge) * wear * (0.9 + random() * 0.2);
+}
+
+/** The upper part of a bore wears most, and across the crankshaft more than along it. */
+function shareOfWear(place: string): number {
+  const depth = place.includes('top') ? 1 : place.includes('middle') ? 0.7 : 0.35;
+  return place.includes('along') ? depth * 0.7 : depth;
+}
+
+/** What a machine shows before anybody adjusts anything. */
+const RECEIVED: readonly MeasuredFeature[] = [
+  'bore',
+  'piston-skirt',
+  'ring-end-gap',
+  'crankpin',
+  'rod-big-end',
+  'crankshaft-end-play',
+  'head-flatness',
+  'coil-air-gap',
+  'valve-lash-intake',
+  'valve-lash-exhaust',
+  'compression',
+];
+
+interface Asked {
+  engine: DemoEngine;
+  seed: string;
+  features: readonly MeasuredFeature[];
+}
+
+function readingsAt(
+  { engine, seed, features }: Asked,
+  phase: Phase,
+  value: (
+    specification: DemoSpecification,
+    place: { key: string; cylinder: number; share: number },
+    feature: MeasuredFeature,
+    random: () => number,
+  ) => number,
+): DemoReading[] {
+  const random = scatter(`${seed} ${phase}`);
+  const shape = shapeOfDemo(engine);
+  return measuredFeaturesOf(shape)
+    .filter((feature) => features.includes(feature))
+    .flatMap((feature) => {
+      const specification = engine.specifications[feature];
+      if (specification === undefined) return [];
+      const { unit } = specification;
+      return placesOf(feature, shape).map((place): DemoReading => {
+        const size = value(specification, place, feature, random);
+        return {
+          feature,
+          place: place.key,
+          text: typed(size, feature, unit),
+          unit,
+          gauge: gaugeFor(feature, size, unit),
+          phase,
+        };
+      });
+    });
+}
+
+/** Readings of the finished build, all of them in order. */
+export const finalReadings = (asked: Asked): DemoReading[] =>
+  readingsAt(asked, 'final', (specification, place, feature, random) =>
+    feature === 'head-bolt-torque'
+      ? (number(specification.aim) ?? 0) * place.share
+      : sound(specification, random),
+  );
+
+/**
+ * Readings as received.
+ * @param wear 0: at the edge of the band; 1: at the wear limit; more: past it
+ * @param worstCylinder the other ones are worn a third as much
+ */
+export const receivedReadings = (
+  asked: Asked & { wear: number; worstCylinder?: number },
+): DemoReading[] =>
+  readingsAt(
+    { ...asked, features: asked.features.filter((feature) => RECEIVED.includes(feature)) },
+    'as-received',
+    (specification, place, feature, random) => {
+      const spared = asked.worstCylinder !== undefined && asked.worstCylinder !== place.cylinder;
+      const wear = asked.wear * (spared ? 1 / 3 : 1);
+      return worn(specification, feature === 'bore' ? wear * shareOfWear(place.key) : wear, random);
+    },
+  );
