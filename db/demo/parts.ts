@@ -26,7 +26,7 @@ const OSTREL = [
   ['OS-172-080', 'Air filter, OH-172', 'A1-12', 1120, 540, 9, 4],
   ['OS-172-090', 'Oil seal, drive end, OH-172', 'A1-13', 760, 310, 5, 3],
   ['OS-172-091', 'Oil seal, flywheel end, OH-172', 'A1-14', 760, 310, 5, 3],
-  ['OS-172-100', 'Recoil starter, OH-172', 'A1-15', 4690, 2740, 1, 1],
+  ['OS-172-100', 'Recoil starter, OH-172', 'A1-15', 4690, 2740, 0, 1],
 ] as const satisfies readonly Row[];
 
 const BROCKVANE = [
@@ -88,7 +88,7 @@ const PELLABY = [
   ['PB62-02', 'Ring set, P-62', 'C1-02', 1690, 880, 4, 2],
   ['PB62-03', 'Gasket set, P-62', 'C1-03', 1480, 720, 5, 2],
   ['PB62-04', 'Head gasket, P-62', 'C1-04', 520, 210, 6, 3],
-  ['PB62-05', 'Connecting rod with bush, P-62', 'C1-05', 4480, 2650, 1, 1],
+  ['PB62-05', 'Connecting rod with bush, P-62', 'C1-05', 4480, 2650, 0, 1],
   ['PB62-06', 'Ignition coil, P-62', 'C1-06', 4650, 2760, 2, 1],
   ['PB62-07', 'Carburettor, P-62', 'C1-07', 6690, 3980, 1, 1],
   ['PB62-08', 'Diaphragm kit, P-62', 'C1-08', 1390, 620, 6, 3],

@@ -1,0 +1,106 @@
+import type { JobState } from '../../../shared/work/job-state.ts';
+import type { ApprovalWay, PaymentMethod, Symptom } from '../../../shared/work/vocabulary.ts';
+import type { MachineKey } from '../machines.ts';
+import type { PartNumber } from '../parts.ts';
+import type { StaffKey } from '../staff.ts';
+
+/** A job of the invented shop, as somebody there would tell it. Money in minor units. */
+export interface JobStory {
+  machine: MachineKey;
+  /** Days before today. */
+  takenIn: number;
+  /** Time on the shop's clock. */
+  at: string;
+  /** Days after intake. */
+  promisedIn: number | null;
+  /** In the customer's words. */
+  complaint: string;
+  symptoms: readonly Symptom[];
+  condition: string;
+  leftWith?: readonly string[];
+  fuel: string;
+  lastService?: string;
+  diagnosisFee?: number;
+  spendingLimit?: number;
+  /** Agreed at intake and taken then. */
+  deposit?: { amount: number; method: PaymentMethod };
+  signs: 'pad' | 'typed';
+  /** Where the job stands today. */
+  reaches: JobState;
+  /** What was found; its day and those below count from intake. */
+  diagnosis?: { day: number; by: StaffKey; found: string };
+  estimate?: StoryEstimate;
+  /** What turned up once it was open, put to the customer again. */
+  secondEstimate?: StoryEstimate;
+  /** A part that was not on the shelf. */
+  waits?: { day: number; for: PartNumber; expectedDay: number; arrivesDay?: number };
+  bench?: StoryBench;
+  stopped?: { day: number; why: string };
+  handover?: StoryHandover;
+}
+
+export interface StoryEstimate {
+  day: number;
+  lines: readonly StoryLine[];
+  note?: string;
+  approval?: {
+    day: number;
+    how: ApprovalWay;
+    /** The estimate's total when it isn't said. */
+    upTo?: number;
+    /** The customer, unless somebody else answered. */
+    by?: string;
+  };
+}
+
+/** How much of an engine is opened: all of it, the top, or nothing. */
+export type Scope = 'rebuild' | 'top-end' | 'service';
+
+export interface StoryBench {
+  day: number;
+  by: StaffKey;
+  scope: Scope;
+  /** 0: at the edge of the band; 1: at the wear limit; more: past it. */
+  wear: number;
+  worstCylinder?: number;
+  /** Why the points of what stayed closed don't apply; printed. */
+  stayedClosed?: string;
+  /** Share of the readings of the build that are there so far; all of them when it isn't said. */
+  soFar?: number;
+  /** What was found when it was ready already, and put right. */
+  backAgain?: string;
+  readyDay?: number;
+}
+
+export interface StoryHandover {
+  day: number;
+  workDone: string;
+  oldParts?: string;
+  /** Days after handover. */
+  nextServiceIn?: number;
+  paid?: readonly PaymentMethod[];
+  owing?: string;
+}
+
+export type StoryLine =
+  | { kind: 'labour'; what: string; hours: number }
+  | { kind: 'part'; number: PartNumber; count: number }
+  | { kind: 'outside' | 'supplies' | 'fee'; what: string; price: number };
+
+export const labour = (what: string, hours: number): StoryLine => ({ kind: 'labour', what, hours });
+
+export const part = (number: PartNumber, count = 1): StoryLine => ({ kind: 'part', number, count });
+
+export const outside = (what: string, price: number): StoryLine => ({
+  kind: 'outside',
+  what,
+  price,
+});
+
+export const supplies = (price: number): StoryLine => ({
+  kind: 'supplies',
+  what: 'Cleaner, assembly oil, rags',
+  price,
+});
+
+export const fee = (what: string, price: number): StoryLine => ({ kind: 'fee', what, price });
