@@ -2,10 +2,9 @@ import type { BenchSheet, FeatureOnSheet, Reading } from '../../../shared/contra
 import type { Shop } from '../../../shared/contract/office.ts';
 import type { Specification } from '../../../shared/contract/specbook.ts';
 import {
-  convert,
-  dimensionOf,
   display,
   displayNumber,
+  toBase,
   type Unit,
   unitLabel,
 } from '../../../shared/trade/index.ts';
@@ -72,11 +71,12 @@ export function sourceWords({ source, page }: Specification): string {
   return [source.title, source.edition, page && `page ${page}`].filter(Boolean).join(', ');
 }
 
-function remarkOf(reading: Reading): string {
+function remarkOf(reading: Reading, atPlace: readonly Reading[]): string {
   const questioned = reading.questioned
     ? `questioned (${reading.questioned.likely}?), kept as typed`
     : '';
-  const corrected = reading.supersedes ? 'corrects an earlier reading' : '';
+  const former = atPlace.find(({ id }) => id === reading.supersedes);
+  const corrected = former ? `corrects ${asTyped(former)}` : '';
   const warm = reading.temperature === null ? '' : `part at ${reading.temperature} °C`;
   return [questioned, reading.gaugeRemark, corrected, warm].filter(Boolean).join('; ');
 }
@@ -88,7 +88,6 @@ function lineOf(
   shop: Shop,
 ): ReadingLine {
   const unit = specification?.unit ?? reading.unit;
-  const gaugeUnit = reading.unit;
   return {
     place: reading.placeLabel,
     asTyped: asTyped(reading),
@@ -104,9 +103,9 @@ function lineOf(
     uncertainty:
       reading.uncertaintyBase === 0
         ? ''
-        : `±${uncertaintyWords(reading.uncertaintyBase, gaugeUnit)}`,
+        : `±${uncertaintyWords(reading.uncertaintyBase, reading.unit)}`,
     verdict: reading.verdict,
-    remark: remarkOf(reading),
+    remark: remarkOf(reading, place.readings),
     by: reading.by,
     at: reading.at,
   };
@@ -114,17 +113,9 @@ function lineOf(
 
 /** Two figures are as many as an uncertainty has. */
 function uncertaintyWords(base: number, unit: Unit): string {
-  const one = convert(1, unit, FEATURE_BASE[dimensionOf(unit)] ?? unit);
-  const value = Number((base / one).toPrecision(2));
+  const value = Number((base / toBase(1, unit)).toPrecision(2));
   return `${value} ${unitLabel(unit)}`;
 }
-
-const FEATURE_BASE: Partial<Record<ReturnType<typeof dimensionOf>, Unit>> = {
-  length: 'mm',
-  torque: 'N·m',
-  pressure: 'kPa',
-  resistance: 'Ω',
-};
 
 function derivedLines(sheet: BenchSheet, feature: FeatureOnSheet, phase: Phase) {
   const follows: Partial<Record<FeatureOnSheet['feature'], string[]>> = {
