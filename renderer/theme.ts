@@ -66,9 +66,20 @@ export const theme = createTheme({
   components: {
     Badge: {
       defaultProps: { radius: 'sm', size: 'lg' },
-      styles: { root: { textTransform: 'none', fontWeight: 600, letterSpacing: 0 } },
+      styles: {
+        // A state's word is never cut off: it is the first of its three signs.
+        root: {
+          textTransform: 'none',
+          fontWeight: 600,
+          letterSpacing: 0,
+          flexShrink: 0,
+          minWidth: 'max-content',
+        },
+      },
     },
     Button: { defaultProps: { h: 40 } },
+    Input: { classNames: { input: 'tappet-field' } },
+    SegmentedControl: { classNames: { root: 'tappet-segments' } },
     TextInput: { defaultProps: { size: 'md' } },
     Textarea: { defaultProps: { size: 'md', autosize: true, minRows: 2 } },
     Select: { defaultProps: { size: 'md', allowDeselect: false } },
@@ -130,8 +141,19 @@ export const cssVariables: CSSVariablesResolver = () => ({
       gray: dark[0],
       petrol: petrol[2],
     }),
+    ...badgeGround(['red', 'orange', 'yellow', 'green', 'indigo', 'gray', 'petrol']),
   },
 });
+
+/** On iron a badge is tinted glass, not a second block of colour. */
+function badgeGround(names: readonly string[]): Record<string, string> {
+  return Object.fromEntries(
+    names.map((name) => [
+      `--mantine-color-${name}-light`,
+      `color-mix(in srgb, var(--mantine-color-${name}-5) 22%, transparent)`,
+    ]),
+  );
+}
 
 function badgeText(colors: Record<string, string>): Record<string, string> {
   return Object.fromEntries(

@@ -45,7 +45,14 @@ export function DateField({ value, onChange, error, onBlur, onKeyDown, ...input 
   };
 
   return (
-    <Popover opened={open} onChange={setOpen} trapFocus returnFocus position="bottom-start">
+    <Popover
+      opened={open}
+      onChange={setOpen}
+      trapFocus
+      returnFocus
+      position="bottom-start"
+      withRoles={false}
+    >
       <Popover.Target>
         <TextInput
           {...input}

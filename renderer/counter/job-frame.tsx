@@ -4,6 +4,7 @@ import { JobCode } from '../../shared/contract/ids.ts';
 import { deskQuery } from '../common/desk.ts';
 import { JobProvider } from '../common/job.tsx';
 import { Page, QueryView } from '../common/page.tsx';
+import { refusalOf } from '../common/refusal.tsx';
 import { JobHeader } from './job-header.tsx';
 import { NoSuchJob } from './no-such-job.tsx';
 
@@ -21,6 +22,8 @@ export function JobFrame() {
 
 function KnownJob({ code }: { code: JobCode }) {
   const query = useQuery(deskQuery.counter.job.queryOptions({ input: { code } }));
+  if (query.error !== null && refusalOf(query.error).code === 'NOT_FOUND')
+    return <NoSuchJob code={code} />;
   if (query.data === undefined)
     return (
       <Page title={`Job ${code}`}>

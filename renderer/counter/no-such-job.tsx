@@ -6,10 +6,10 @@ export function NoSuchJob({ code }: { code: string }) {
   return (
     <Page title="No such job">
       <Text mb="md">
-        {code} is not a job’s code: that is J and six digits, as on the tag. Search by name or
-        serial number instead.
+        No job here has the code {code}. A code is J and six digits, as on the tag; search by name
+        or serial number instead.
       </Text>
-      <Button component={Link} to="/jobs">
+      <Button component={Link} to="/jobs?show=all">
         All jobs
       </Button>
     </Page>

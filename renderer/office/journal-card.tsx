@@ -8,6 +8,7 @@ import { deskQuery } from '../common/desk.ts';
 import { useFormat } from '../common/format.ts';
 import { QueryView } from '../common/page.tsx';
 import { RefusalAlert } from '../common/refusal.tsx';
+import { journalFacts, journalWords } from './journal-words.ts';
 import classes from './office.module.css';
 
 const FEW = 50;
@@ -88,13 +89,21 @@ function JournalTable({ entries }: { entries: readonly JournalEntry[] }) {
             <Table.Tr key={entry.seq}>
               <Table.Td>{entry.seq}</Table.Td>
               <Table.Td style={{ whiteSpace: 'nowrap' }}>{format.instant(entry.at)}</Table.Td>
-              <Table.Td>{entry.by}</Table.Td>
+              <Table.Td style={{ whiteSpace: 'nowrap' }}>{entry.by}</Table.Td>
               <Table.Td>
-                {entry.what}
-                {entry.detail !== '' && <Text className={classes.mono}>{entry.detail}</Text>}
+                <Text fw={500} size="sm">
+                  {journalWords(entry.what)}
+                </Text>
+                <span className={classes.particulars}>
+                  {journalFacts(entry.detail).map(({ name, value }) => (
+                    <span key={name}>
+                      <span className={classes.particular}>{name}</span> {value}
+                    </span>
+                  ))}
+                </span>
               </Table.Td>
               <Table.Td>
-                <span className={classes.mono} title={entry.hash}>
+                <span className={classes.hash} title={entry.hash}>
                   {entry.hash.slice(0, 12)}…
                 </span>
               </Table.Td>

@@ -108,7 +108,7 @@ export function OpenShopPage() {
             />
             <TextInput
               label="Language tag"
-              description="How dates and amounts are written: en-US, en-GB, de-DE"
+              description="How dates and amounts are written"
               inputWrapperOrder={['label', 'input', 'description', 'error']}
               value={draft.locale}
               error={errors.locale}

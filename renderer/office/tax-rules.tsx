@@ -19,7 +19,7 @@ export function TaxRules({ taxes, errors, onChange }: TaxRulesProps) {
   const change = (index: number, rule: TaxRule) =>
     onChange(taxes.map((one, at) => (at === index ? rule : one)));
   return (
-    <Fieldset variant="unstyled" legend="Taxes" mt="md">
+    <Fieldset variant="unstyled" legend={<Text fw={600}>Taxes</Text>} mt="md">
       <Text size="sm" c="dimmed" mb="xs">
         Local law says which kinds of line are taxed, and at what rate.
       </Text>

@@ -71,7 +71,7 @@ function KnownCustomer({ id }: { id: CustomerId }) {
                 <MachineList machines={machines} />
               </Card>
             </div>
-            <section aria-label="Jobs">
+            <Card title="Jobs" flush={jobs.length > 0} aside={<Text fw={700}>{jobs.length}</Text>}>
               {jobs.length === 0 ? (
                 <Empty
                   title="No jobs yet"
@@ -83,9 +83,10 @@ function KnownCustomer({ id }: { id: CustomerId }) {
                   listRef={rows.list}
                   onKeyDown={rows.onListKey}
                   withoutCustomer
+                  bare
                 />
               )}
-            </section>
+            </Card>
             <ReviseCustomer customer={customer} opened={editing} onClose={dialog.close} />
           </div>
         )}

@@ -11,6 +11,7 @@ import { Figures } from './figures.tsx';
 import { PromisedList } from './promised-list.tsx';
 import type { Day } from './types.ts';
 import { WaitingOn } from './waiting-on.tsx';
+import { WeekStrip } from './week-strip.tsx';
 
 /** Often enough that a second station's work shows up by itself. */
 const REFRESH = 30_000;
@@ -53,7 +54,10 @@ function DayView({ day }: { day: Day }) {
     );
   return (
     <>
-      <Figures figures={day.figures} />
+      <div className={classes.top}>
+        <Figures figures={day.figures} />
+        <WeekStrip day={day} />
+      </div>
       <div className={classes.columns}>
         <div className={classes.promised}>
           <PromisedList

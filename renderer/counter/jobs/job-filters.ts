@@ -5,15 +5,15 @@ const among = (wanted: (state: JobState) => boolean): JobState[] => JOB_STATES.f
 /** The lists that people ask for, by the name that stands in the address as `?show=`. */
 export const JOB_FILTERS = [
   { show: 'open', label: 'Open', states: among((state) => state !== 'handed-over') },
-  { show: 'bench', label: 'On the bench', states: among((state) => waitsOn(state) === 'bench') },
+  { show: 'bench', label: 'Waits on bench', states: among((state) => waitsOn(state) === 'bench') },
   {
     show: 'customer',
-    label: 'On the customer',
+    label: 'Waits on customer',
     states: among((state) => waitsOn(state) === 'customer'),
   },
   {
     show: 'supplier',
-    label: 'On a supplier',
+    label: 'Waits on supplier',
     states: among((state) => waitsOn(state) === 'supplier'),
   },
   { show: 'ready', label: 'Ready', states: among((state) => state === 'ready') },

@@ -1,6 +1,6 @@
 import { Button, TextInput } from '@mantine/core';
 import { useDebouncedValue } from '@mantine/hooks';
-import { IconFilter, IconPlus } from '@tabler/icons-react';
+import { IconFilter } from '@tabler/icons-react';
 import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
 import { Link, useSearchParams } from 'react-router';
@@ -42,19 +42,12 @@ export function JobsPage() {
   }, [text, setParams]);
 
   return (
-    <Page
-      title="Jobs"
-      actions={
-        <Button component={Link} to="/take-in" leftSection={<IconPlus size={20} aria-hidden />}>
-          Take in
-        </Button>
-      }
-    >
+    <Page title="Jobs">
       <div className={classes.tools}>
         <TextInput
           ref={rows.filter}
           label="Narrow the list"
-          placeholder="Customer, machine, complaint, code …"
+          placeholder="Customer, machine, code …"
           leftSection={<IconFilter size={18} aria-hidden />}
           autoFocus
           autoComplete="off"

@@ -13,13 +13,21 @@ interface JobsTableProps {
   onKeyDown?: (event: KeyboardEvent) => void;
   /** Left out on a customer's own page. */
   withoutCustomer?: boolean;
+  /** Inside a card, which has its own edge. */
+  bare?: boolean;
 }
 
 /** Jobs a line each; the whole line opens the job. */
-export function JobsTable({ jobs, listRef, onKeyDown, withoutCustomer = false }: JobsTableProps) {
+export function JobsTable({
+  jobs,
+  listRef,
+  onKeyDown,
+  withoutCustomer = false,
+  bare = false,
+}: JobsTableProps) {
   const format = useFormat();
   return (
-    <div className={classes.frame}>
+    <div className={bare ? classes.bare : classes.frame}>
       <Table ref={listRef} onKeyDown={onKeyDown} className={classes.table}>
         <Table.Thead>
           <Table.Tr>

@@ -1,0 +1,55 @@
+/** What each writing call did, in words. A call that is not listed is shown by its own name. */
+const DONE: Record<string, string> = {
+  'counter.addCustomer': 'Added a customer',
+  'counter.reviseCustomer': 'Changed a customer',
+  'counter.addMachine': 'Added a machine',
+  'counter.takeIn': 'Took a machine in',
+  'counter.moveJob': 'Moved a job',
+  'counter.handOver': 'Handed a machine over',
+  'bench.chooseEngineModel': 'Chose the engine model',
+  'bench.record': 'Recorded a reading',
+  'bench.passHoldPoint': 'Passed a hold point',
+  'bench.overrideHoldPoint': 'Overrode a hold point',
+  'bench.reopenHoldPoint': 'Reopened a hold point',
+  'bench.addGauge': 'Added a gauge',
+  'specbook.addModel': 'Added an engine model',
+  'specbook.addSource': 'Added a source',
+  'specbook.addSpecification': 'Entered a specification',
+  'specbook.confirm': 'Confirmed a specification',
+  'parts.add': 'Added a part',
+  'parts.move': 'Moved stock',
+  'till.writeEstimate': 'Wrote an estimate',
+  'till.approve': 'Noted an approval',
+  'till.issueInvoice': 'Issued an invoice',
+  'till.takePayment': 'Took a payment',
+  'office.openShop': 'Opened the shop',
+  'office.setShop': 'Changed the shop’s settings',
+  'office.addStaff': 'Added somebody to the staff',
+  'office.backUp': 'Asked for a back-up',
+};
+
+export const journalWords = (what: string): string => DONE[what] ?? what;
+
+/** Longer than this is an id or a fingerprint: its beginning is enough to compare by eye. */
+const LONG = 36;
+
+/** The particulars of an entry as `name value` pairs; as it is when it is not a JSON object. */
+export function journalFacts(detail: string): { name: string; value: string }[] {
+  try {
+    const facts: unknown = JSON.parse(detail);
+    if (typeof facts !== 'object' || facts === null) return [];
+    return Object.entries(facts)
+      .filter(([, value]) => value !== '' && value !== null)
+      .map(([name, value]) => ({ name: spaced(name), value: short(value) }));
+  } catch {
+    return detail === '' ? [] : [{ name: '', value: detail }];
+  }
+}
+
+const spaced = (name: string): string =>
+  name.replace(/(?<=[a-z])[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
+
+function short(value: unknown): string {
+  const text = typeof value === 'string' ? value : JSON.stringify(value);
+  return text.length >= LONG && /^[0-9a-f-]+$/.test(text) ? `${text.slice(0, 13)}…` : text;
+}
