@@ -1,5 +1,6 @@
 import { Button, Group, Stack, Text, TextInput } from '@mantine/core';
 import type { Customer } from '../../../shared/contract/counter.ts';
+import { readContact } from './contact.ts';
 import type { DraftPart } from './draft.ts';
 import { KnownCustomerHint } from './known-customer-hint.tsx';
 import { useCustomersLike, useLikelySame } from './lookups.ts';
@@ -12,6 +13,12 @@ interface CustomerFieldsProps extends DraftPart {
 
 export const contactOf = ({ phone, email }: { phone: string; email: string }): string =>
   [phone, email].filter(Boolean).join(' · ');
+
+function contactInWords(typed: string): string {
+  const { phone, email } = readContact(typed);
+  const read = [phone && `Telephone ${phone}`, email && `e-mail ${email}`].filter(Boolean);
+  return read.length === 0 ? 'In any order; either may be missing.' : read.join(' · ');
+}
 
 /** Who brings the machine: one field finds or begins a customer. */
 export function CustomerFields({ draft, change, faults, onKnown, onForget }: CustomerFieldsProps) {
@@ -41,21 +48,14 @@ export function CustomerFields({ draft, change, faults, onKnown, onForget }: Cus
         maxLength={120}
       />
       <TextInput
-        label="Telephone"
-        data-field="phone"
-        type="tel"
-        value={draft.phone}
-        onChange={(event) => change({ phone: event.currentTarget.value })}
-        error={faults.phone}
-        autoComplete="off"
-      />
-      <TextInput
-        label="E-mail"
-        data-field="email"
-        inputMode="email"
-        value={draft.email}
-        onChange={(event) => change({ email: event.currentTarget.value })}
-        error={faults.email}
+        label="Telephone and e-mail"
+        data-field="contact"
+        value={draft.contact}
+        onChange={(event) => change({ contact: event.currentTarget.value })}
+        inputWrapperOrder={['label', 'input', 'description', 'error']}
+        description={contactInWords(draft.contact)}
+        error={faults.contact}
+        maxLength={240}
         autoComplete="off"
       />
       {same && <KnownCustomerHint customer={same} onTake={() => onKnown(same)} />}

@@ -9,8 +9,8 @@ export interface TakeInDraft {
   /** Somebody who is in the store already; the fields of a new customer are then left alone. */
   knownCustomer: Customer | null;
   name: string;
-  phone: string;
-  email: string;
+  /** Telephone and e-mail as they were told, in one line. */
+  contact: string;
   address: string;
   note: string;
 
@@ -47,8 +47,7 @@ export type TakeInField = keyof TakeInDraft;
 export const emptyDraft: TakeInDraft = {
   knownCustomer: null,
   name: '',
-  phone: '',
-  email: '',
+  contact: '',
   address: '',
   note: '',
   knownMachine: null,

@@ -3,8 +3,7 @@ import type { TakeInField } from './draft.ts';
 /** Fields in the order of the page: the first that is refused gets the focus. */
 export const FIELD_ORDER: readonly TakeInField[] = [
   'name',
-  'phone',
-  'email',
+  'contact',
   'serial',
   'kind',
   'machine',

@@ -4,30 +4,16 @@ import {
   type OptionsFilter,
   Select,
 } from '@mantine/core';
-import type { KeyboardEvent } from 'react';
-import { fold } from '../../../shared/work/fold.ts';
-import {
-  MACHINE_KIND_LABELS,
-  MACHINE_KINDS,
-  type MachineKind,
-} from '../../../shared/work/vocabulary.ts';
-
-const KINDS = MACHINE_KINDS.map((value) => ({ value, label: MACHINE_KIND_LABELS[value] }));
+import { type KeyboardEvent, useRef } from 'react';
+import type { MachineKind } from '../../../shared/work/vocabulary.ts';
+import { KINDS, kindsLike } from './kinds-like.ts';
 
 const isItem = (
   option: ComboboxItem<MachineKind> | ComboboxItemGroup<ComboboxItem<MachineKind>>,
 ): option is ComboboxItem<MachineKind> => 'value' in option;
 
-/** First letters of the label come first, then those of its second word: 'mo' is Mower, then Riding mower. */
-const byFirstLetters: OptionsFilter<MachineKind> = ({ options, search }) => {
-  const wanted = fold(search);
-  const items = options.filter(isItem);
-  const begins = items.filter(({ label }) => fold(label).startsWith(wanted));
-  const within = items.filter(
-    (item) => !begins.includes(item) && fold(item.label).includes(` ${wanted}`),
-  );
-  return [...begins, ...within];
-};
+const byFirstLetters: OptionsFilter<MachineKind> = ({ options, search }) =>
+  kindsLike(options.filter(isItem), search);
 
 interface KindFieldProps {
   value: MachineKind | null;
@@ -38,6 +24,7 @@ interface KindFieldProps {
 
 /** The kind by its first letters; leaving the field takes what is highlighted. */
 export function KindField({ value, onChange, error, onEnter }: KindFieldProps) {
+  const typed = useRef('');
   return (
     <Select<MachineKind>
       label="Kind"
@@ -55,6 +42,18 @@ export function KindField({ value, onChange, error, onEnter }: KindFieldProps) {
       filter={byFirstLetters}
       nothingFoundMessage="No such kind; ‘other’ takes the rest"
       error={error}
+      onInput={(event) => {
+        typed.current = event.currentTarget.value;
+      }}
+      onOptionSubmit={() => {
+        typed.current = '';
+      }}
+      // Fast hands leave the field before the list has highlighted anything.
+      onBlur={() => {
+        const [first] = typed.current === '' ? [] : kindsLike(KINDS, typed.current);
+        typed.current = '';
+        if (first !== undefined) onChange(first.value);
+      }}
       onKeyDownCapture={(event) => {
         if (event.key === 'Enter') onEnter(event);
       }}

@@ -5,6 +5,7 @@ import type { CustomerId } from '../../../shared/contract/ids.ts';
 import type { EngineModel } from '../../../shared/contract/specbook.ts';
 import { fold, foldNumber } from '../../../shared/work/fold.ts';
 import { deskQuery } from '../../common/desk.ts';
+import { readContact } from './contact.ts';
 import type { TakeInDraft } from './draft.ts';
 
 /** What the desk is asked while somebody types. All of it is help: the intake goes on without an answer. */
@@ -35,7 +36,8 @@ export function useCustomersLike(text: string): Customer[] {
 /** Somebody with the very name, telephone number or address that is being entered as new. */
 export function useLikelySame(draft: TakeInDraft): Customer | null {
   const byName = useCustomersLike(draft.knownCustomer === null ? draft.name : '');
-  const phone = digits(draft.phone).length >= 6 ? draft.phone : '';
+  const told = readContact(draft.contact).phone;
+  const phone = digits(told).length >= 6 ? told : '';
   const byPhone = useCustomersLike(draft.knownCustomer === null ? phone : '');
   const same =
     byName.find(({ name }) => fold(name) === fold(draft.name)) ??

@@ -45,9 +45,10 @@ export function SuggestingInput({
         combobox.closeDropdown();
       }}
     >
-      <Combobox.Target autoComplete="off">
+      <Combobox.Target autoComplete="off" withExpandedAttribute>
         <TextInput
           {...input}
+          aria-autocomplete="list"
           value={value}
           onChange={(event) => {
             onChange(event.currentTarget.value);

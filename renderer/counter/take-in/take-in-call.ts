@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import type { TakeIn } from '../../../shared/contract/counter.ts';
 import type { StaffId } from '../../../shared/contract/ids.ts';
+import { readContact } from './contact.ts';
 import type { Faults, TakeInDraft, TakeInField } from './draft.ts';
 import { splitMakeAndModel } from './make-and-model.ts';
 import { pieces, readSymptoms } from './symptom-words.ts';
@@ -59,8 +60,7 @@ const customerOf = (draft: TakeInDraft): TakeInInput['customer'] =>
     : {
         which: 'new',
         name: draft.name,
-        phone: draft.phone,
-        email: draft.email,
+        ...readContact(draft.contact),
         address: draft.address,
         reachBy: draft.reachBy,
         note: draft.note,
@@ -94,8 +94,8 @@ const withOtherWords = (condition: string, words: readonly string[]): string =>
 const FIELD_OF_PATH: Record<string, TakeInField> = {
   'customer.id': 'name',
   'customer.name': 'name',
-  'customer.phone': 'phone',
-  'customer.email': 'email',
+  'customer.phone': 'contact',
+  'customer.email': 'contact',
   'customer.address': 'address',
   'customer.note': 'note',
   'machine.id': 'serial',

@@ -31,9 +31,9 @@ interface TakeInFormProps {
 export function TakeInForm({ draft, setDraft, onTaken }: TakeInFormProps) {
   const form = useRef<HTMLFormElement>(null);
   const plates = usePlates(draft);
-  const known = useKnown(draft, setDraft);
   const takingIn = useTakeIn({ draft, setDraft, plates, form, onTaken });
   const { change, faults } = takingIn;
+  const known = useKnown(draft, change);
   const part = { draft, change, faults };
   useEffect(() => focusField(form.current, 'name'), []);
 

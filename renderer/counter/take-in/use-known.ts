@@ -4,11 +4,9 @@ import type { Customer, Machine } from '../../../shared/contract/counter.ts';
 import { desk } from '../../common/desk.ts';
 import { emptyDraft, type TakeInDraft } from './draft.ts';
 
-type SetDraft = (next: (draft: TakeInDraft) => TakeInDraft) => void;
-
-const { name, phone, email, address, note } = emptyDraft;
+const { name, contact, address, note } = emptyDraft;
 const { kind, machine, engine, engineModel, typeCode, engineSerial, dateCode } = emptyDraft;
-const NO_CUSTOMER = { knownCustomer: null, name, phone, email, address, note };
+const NO_CUSTOMER = { knownCustomer: null, name, contact, address, note };
 const NO_MACHINE = {
   knownMachine: null,
   serial: '',
@@ -26,16 +24,11 @@ const onlyNumber = (draft: TakeInDraft): boolean =>
   draft.kind === null && draft.machine.trim() === '' && draft.engine.trim() === '';
 
 /** Putting somebody or something that the store knows in the place of what would be typed. */
-export function useKnown(draft: TakeInDraft, setDraft: SetDraft) {
+export function useKnown(draft: TakeInDraft, change: (part: Partial<TakeInDraft>) => void) {
   const refused = useRef<string | null>(null);
 
   const takeCustomer = (customer: Customer) =>
-    setDraft((before) => ({
-      ...before,
-      ...NO_CUSTOMER,
-      knownCustomer: customer,
-      reachBy: customer.reachBy,
-    }));
+    change({ ...NO_CUSTOMER, knownCustomer: customer, reachBy: customer.reachBy });
 
   const owner = useMutation({
     mutationFn: (of: Machine) => desk.counter.customer({ id: of.customerId }),
@@ -43,7 +36,7 @@ export function useKnown(draft: TakeInDraft, setDraft: SetDraft) {
   });
 
   const takeMachine = (known: Machine) => {
-    setDraft((before) => ({ ...before, ...NO_MACHINE, knownMachine: known, serial: known.serial }));
+    change({ ...NO_MACHINE, knownMachine: known, serial: known.serial });
     // Nobody was named yet: it will be the owner who brings it.
     if (draft.knownCustomer === null && draft.name.trim() === '') owner.mutate(known);
   };
@@ -60,10 +53,10 @@ export function useKnown(draft: TakeInDraft, setDraft: SetDraft) {
     takeOwner: () => {
       if (draft.knownMachine !== null) owner.mutate(draft.knownMachine);
     },
-    forgetCustomer: () => setDraft((before) => ({ ...before, ...NO_CUSTOMER })),
+    forgetCustomer: () => change(NO_CUSTOMER),
     forgetMachine: () => {
       refused.current = draft.knownMachine?.id ?? null;
-      setDraft((before) => ({ ...before, ...NO_MACHINE }));
+      change(NO_MACHINE);
     },
     error: owner.error,
   };

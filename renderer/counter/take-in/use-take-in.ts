@@ -13,6 +13,7 @@ import type { usePlates } from './use-plates.ts';
 const SIGNED_FOR: readonly TakeInField[] = [
   'knownCustomer',
   'name',
+  'knownMachine',
   'complaint',
   'condition',
   'leftWith',

@@ -1,0 +1,12 @@
+import { expect, it } from 'vitest';
+import { KINDS, kindsLike } from './kinds-like.ts';
+
+it.each([
+  ['ti', ['tiller']],
+  ['MO', ['mower', 'riding-mower']],
+  ['s', ['snow-thrower', 'log-splitter']],
+  ['ch', ['chipper', 'chainsaw']],
+  ['zz', []],
+])('%s', (typed, kinds) => {
+  expect(kindsLike(KINDS, typed).map(({ value }) => value)).toEqual(kinds);
+});
