@@ -103,7 +103,6 @@ export function useTakeIn({ draft, setDraft, plates, form, onTaken }: TakeInOpti
     reset: () => {
       write.reset();
       setFaults({});
-      setSignatureLapsed(false);
     },
     /** Leaves the field first, as a click on the button does: what is half chosen is then chosen. */
     start: () => {
