@@ -1,10 +1,11 @@
-import { Alert, Button, Paper, Stack, Text, Title } from '@mantine/core';
-import { IconArrowRight } from '@tabler/icons-react';
+import { Button, Paper, Stack, Text, Title } from '@mantine/core';
+import { IconArrowRight, IconCircleCheck } from '@tabler/icons-react';
 import { type ReactNode, useEffect, useRef, useState } from 'react';
 import type { BenchSheet, FeatureOnSheet, Gauge, Reading } from '../../shared/contract/bench.ts';
 import type { EngineModelId, JobCode } from '../../shared/contract/ids.ts';
 import { FEATURE_LABELS, type Feature, type MeasuredFeature } from '../../shared/work/features.ts';
 import { PHASE_LABELS, type Phase } from '../../shared/work/vocabulary.ts';
+import classes from './bench.module.css';
 import { useFeatureHabit } from './bench-habits.ts';
 import { DerivedList } from './derived-list.tsx';
 import { FeatureSpecification } from './feature-specification.tsx';
@@ -69,7 +70,7 @@ export function FeaturePanel(props: FeaturePanelProps) {
       {!sheet.closed && (
         <Paper withBorder p="md">
           {place === null ? (
-            <AllMeasured feature={feature} phase={phase} next={props.next} onNext={props.onNext} />
+            <AllMeasured phase={phase} next={props.next} onNext={props.onNext} />
           ) : (
             <ReadingEntry
               jobId={sheet.jobId}
@@ -150,12 +151,10 @@ function WithOrder({
 }
 
 function AllMeasured({
-  feature,
   phase,
   next,
   onNext,
 }: {
-  readonly feature: FeatureOnSheet;
   readonly phase: Phase;
   readonly next: MeasuredFeature | null;
   readonly onNext: () => void;
@@ -163,20 +162,22 @@ function AllMeasured({
   const button = useRef<HTMLButtonElement>(null);
   useEffect(() => button.current?.focus(), []);
   return (
-    <Alert color="green" variant="light" title={`${feature.label}: every place has a reading`}>
-      <Stack gap="sm" align="flex-start">
-        <Text size="sm">
-          Phase: {PHASE_LABELS[phase].toLowerCase()}. Choose a place below to measure it again.
-        </Text>
-        <Button
-          ref={button}
-          size="lg"
-          onClick={onNext}
-          rightSection={<IconArrowRight size={20} aria-hidden />}
-        >
-          {next === null ? 'Go to the hold points' : `Next: ${FEATURE_LABELS[next]}`}
-        </Button>
-      </Stack>
-    </Alert>
+    <div className={classes.measured}>
+      <IconCircleCheck size={32} aria-hidden />
+      <div>
+        <Text fw={600}>Every place has a reading</Text>
+        <Text size="sm">{PHASE_LABELS[phase]}. Choose a place below to measure it again.</Text>
+      </div>
+      <Button
+        ref={button}
+        size="lg"
+        h={56}
+        ml="auto"
+        onClick={onNext}
+        rightSection={<IconArrowRight size={20} aria-hidden />}
+      >
+        {next === null ? 'Go to the hold points' : `Next: ${FEATURE_LABELS[next]}`}
+      </Button>
+    </div>
   );
 }

@@ -6,9 +6,9 @@ import type { EngineModelId, JobCode } from '../../shared/contract/ids.ts';
 import { display, unitLabel } from '../../shared/trade/index.ts';
 import { SOURCE_KIND_LABELS } from '../../shared/work/vocabulary.ts';
 import { StandingBadge } from '../common/badges.tsx';
-import { printedLimits } from '../common/measure/measure-words.ts';
+import { bandWords, hasBand, printedLimits } from '../common/measure/measure-words.ts';
 import classes from './bench.module.css';
-import { inOtherUnit } from './reading-words.ts';
+import { otherUnit } from './reading-words.ts';
 
 /** The band as its source prints it, where it stands there, and whether anybody checked it. */
 export function FeatureSpecification({
@@ -32,14 +32,13 @@ export function FeatureSpecification({
       </Alert>
     );
   const { source } = specification;
-  const converted = [specification.lowBase, specification.highBase]
-    .flatMap((limit) => (limit === null ? [] : [inOtherUnit(limit, specification.unit)]))
-    .filter((words) => words !== '');
+  const other = otherUnit(specification.unit);
+  const band = { low: specification.lowBase, high: specification.highBase };
   return (
     <Stack gap={6}>
       <div className={classes.facts}>
         <span className={classes.band}>{printedLimits(specification)}</span>
-        {converted.length > 0 && <Text c="dimmed">({[...new Set(converted)].join(' – ')})</Text>}
+        {other !== undefined && hasBand(band) && <Text c="dimmed">({bandWords(band, other)})</Text>}
         {specification.aimBase !== null && (
           <Text>aim {display(specification.aimBase, specification.unit)}</Text>
         )}

@@ -124,7 +124,7 @@ function Fields({ onClose }: { readonly onClose: () => void }) {
     />
   );
   return (
-    <form onSubmit={submit}>
+    <form onSubmit={submit} onInvalidCapture={() => setTried(true)}>
       <Stack>
         <TextInput
           data-autofocus

@@ -206,7 +206,7 @@ function Missing({
             key={feature}
             size="sm"
             mih={44}
-            variant="light"
+            variant="default"
             onClick={() => onMeasure(measured)}
           >
             Measure {FEATURE_LABELS[measured].toLowerCase()}

@@ -1,8 +1,10 @@
-import { Group, Stack, Text } from '@mantine/core';
-import { display, unitLabel } from '../../shared/trade/index.ts';
+import { Group, Stack, Text, VisuallyHidden } from '@mantine/core';
+import { useDebouncedValue } from '@mantine/hooks';
+import { display, type Unit, unitLabel } from '../../shared/trade/index.ts';
 import { VerdictBadge } from '../common/badges.tsx';
 import { BandBar } from '../common/measure/band-bar.tsx';
 import { hasBand, likelyText, verdictSentence } from '../common/measure/measure-words.ts';
+import classes from './bench.module.css';
 import type { BenchUnit } from './bench-habits.ts';
 import type { LiveReading } from './live-reading.ts';
 import { inOtherUnit } from './reading-words.ts';
@@ -10,12 +12,15 @@ import type { PlaceOnSheet } from './sheet-reading.ts';
 
 /** The verdict on what stands in the field: the band drawn to scale, and the same in words. */
 export function LiveVerdict({
+  text,
   live,
   place,
   unit,
   uncertainty,
   gaugeNamed,
 }: {
+  /** What stands in the field. */
+  readonly text: string;
   readonly live: LiveReading;
   readonly place: PlaceOnSheet;
   readonly unit: BenchUnit;
@@ -24,6 +29,27 @@ export function LiveVerdict({
   readonly gaugeNamed: boolean;
 }) {
   const read = live.state === 'read' ? live : null;
+  const [rested] = useDebouncedValue(text, 450);
+  const settled = rested === text;
+  const words =
+    read === null
+      ? ''
+      : [
+          read.verdict === 'no-band'
+            ? 'No specification: recorded without a verdict.'
+            : verdictSentence(
+                { ...place, value: read.valueBase, uncertainty, verdict: read.verdict },
+                unit,
+              ),
+          inWords(read, unit),
+          read.verdict === 'no-band' || gaugeNamed ? '' : 'No gauge chosen: taken as exact.',
+        ]
+          .filter((part) => part !== '')
+          .join(' ');
+  const slip =
+    read === null || read.slip === null
+      ? ''
+      : `${likelyText(read.slip.likely)} ${unitLabel(read.unit)} would lie inside: a slip?`;
   return (
     <Stack gap={4}>
       {hasBand(place) && (
@@ -36,47 +62,37 @@ export function LiveVerdict({
           unit={unit}
         />
       )}
-      <div aria-live="polite" style={{ minHeight: '3.2rem' }}>
-        {live.state === 'unreadable' && <Text c="red.8">{live.reason}</Text>}
-        {live.state === 'empty' && (
+      <div className={classes.liveWords}>
+        {live.state === 'unreadable' && settled && <Text c="error">{live.reason}</Text>}
+        {(live.state === 'empty' || (live.state === 'unreadable' && !settled)) && (
           <Text c="dimmed" size="sm">
-            {place.aim === null
-              ? 'Type the reading, then Enter.'
-              : `Aim ${display(place.aim, unit)}. Type the reading, then Enter.`}
+            {place.aim === null ? '' : `Aim ${display(place.aim, unit)}. `}Type the reading, then
+            Enter.
           </Text>
         )}
         {read !== null && (
           <Group gap="xs" align="flex-start" wrap="nowrap">
-            <span style={{ flex: 'none' }}>
+            <span className={classes.liveBadge}>
               <VerdictBadge verdict={read.verdict} />
             </span>
             <Text size="sm">
-              {read.verdict === 'no-band'
-                ? 'No specification: recorded without a verdict.'
-                : verdictSentence(
-                    {
-                      ...place,
-                      ...read,
-                      value: read.valueBase,
-                      uncertainty,
-                      verdict: read.verdict,
-                    },
-                    unit,
-                  )}{' '}
-              {read.unit !== unit && `That is ${display(read.valueBase, unit)}. `}
-              {read.unit === unit &&
-                inOtherUnit(read.valueBase, unit) !== '' &&
-                `That is ${inOtherUnit(read.valueBase, unit)}. `}
-              {read.verdict !== 'no-band' && !gaugeNamed && 'No gauge chosen: taken as exact. '}
-              {read.slip !== null && (
-                <strong>
-                  {likelyText(read.slip.likely)} {unitLabel(read.unit)} would lie inside: a slip?
-                </strong>
-              )}
+              {words} {slip !== '' && settled && <strong>{slip}</strong>}
             </Text>
           </Group>
         )}
       </div>
+      {/* Said aloud once the typing has come to rest, not at every key. */}
+      <VisuallyHidden aria-live="polite">
+        {settled && read !== null && `${read.verdict.replace('-', ' ')}. ${words} ${slip}`}
+        {settled && live.state === 'unreadable' && live.reason}
+      </VisuallyHidden>
     </Stack>
   );
+}
+
+/** The reading in the unit of the screen when another was typed, else in the other system's. */
+function inWords(read: { valueBase: number; unit: Unit }, unit: Unit): string {
+  const words =
+    read.unit === unit ? inOtherUnit(read.valueBase, unit) : display(read.valueBase, unit);
+  return words === '' ? '' : `That is ${words}.`;
 }

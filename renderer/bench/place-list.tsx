@@ -1,5 +1,5 @@
 import { Button, Text, UnstyledButton, VisuallyHidden } from '@mantine/core';
-import { IconArrowBigRightFilled, IconPoint } from '@tabler/icons-react';
+import { IconAlertTriangle, IconArrowBigRightFilled, IconPoint } from '@tabler/icons-react';
 import type { FeatureOnSheet, Reading } from '../../shared/contract/bench.ts';
 import { display } from '../../shared/trade/index.ts';
 import { PHASE_LABELS, type Phase } from '../../shared/work/vocabulary.ts';
@@ -8,7 +8,7 @@ import { useFormat } from '../common/format.ts';
 import { useShop } from '../common/shop.tsx';
 import classes from './bench.module.css';
 import type { BenchUnit } from './bench-habits.ts';
-import { asTyped, inOtherUnit, remarksOf } from './reading-words.ts';
+import { asTyped, circumstancesOf, inOtherUnit, remarksOn } from './reading-words.ts';
 import { type PlaceOnSheet, standingReading } from './sheet-reading.ts';
 
 interface PlaceListProps {
@@ -62,6 +62,7 @@ export function PlaceList(props: PlaceListProps) {
               <ReadingLine
                 key={reading.id}
                 reading={reading}
+                place={place}
                 phase={phase}
                 onCorrect={
                   reading.superseded || props.closed ? null : () => props.onCorrect(place, reading)
@@ -93,10 +94,12 @@ const inOrder = (place: PlaceOnSheet, phase: Phase): Reading[] =>
 
 function ReadingLine({
   reading,
+  place,
   phase,
   onCorrect,
 }: {
   readonly reading: Reading;
+  readonly place: PlaceOnSheet;
   readonly phase: Phase;
   readonly onCorrect: (() => void) | null;
 }) {
@@ -125,8 +128,14 @@ function ReadingLine({
               )}
             </div>
             <Text size="sm" c="dimmed">
-              {[...remarksOf(reading), by].join(' · ')}
+              {[...circumstancesOf(reading), by].join(' · ')}
             </Text>
+            {remarksOn(reading, place).map((remark) => (
+              <Text key={remark} size="sm" className={classes.caution}>
+                <IconAlertTriangle size={16} aria-hidden className={classes.cautionMark} />
+                {remark}
+              </Text>
+            ))}
           </div>
           {onCorrect !== null && (
             <Button

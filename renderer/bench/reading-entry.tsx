@@ -184,6 +184,7 @@ export function ReadingEntry(props: ReadingEntryProps) {
           </Group>
           {slip === null && (
             <LiveVerdict
+              text={text}
               live={live}
               place={place}
               unit={unit}

@@ -1,6 +1,6 @@
 import type { Reading } from '../../shared/contract/bench.ts';
 import { display, type Unit, unitLabel } from '../../shared/trade/index.ts';
-import { likelyText } from '../common/measure/measure-words.ts';
+import { bandWords, likelyText, type SheetBand } from '../common/measure/measure-words.ts';
 
 /** A reading as it was typed, with its unit unless that was typed too. */
 export const asTyped = ({ text, unit }: Pick<Reading, 'text' | 'unit'>): string =>
@@ -21,19 +21,33 @@ const COUNTERPART: Partial<Record<Unit, Unit>> = {
   bar: 'psi',
 };
 
+/** The unit of the other system; undefined where both systems use one unit. */
+export const otherUnit = (unit: Unit): Unit | undefined => COUNTERPART[unit];
+
 /** The same value in the unit of the other system; empty where both systems use one unit. */
 export function inOtherUnit(valueBase: number, unit: Unit): string {
-  const other = COUNTERPART[unit];
+  const other = otherUnit(unit);
   return other === undefined ? '' : display(valueBase, other);
 }
 
-/** What has to be said beside a reading: its gauge, what ails it, and a slip that was waved on. */
-export const remarksOf = (reading: Reading): string[] =>
+/** What stands beside a reading: its gauge, and the part's temperature when it was noted. */
+export const circumstancesOf = (reading: Reading): string[] =>
   [
     reading.gauge?.name ?? '',
-    reading.gaugeRemark,
     reading.temperature === null ? '' : `part at ${display(reading.temperature, '°C')}`,
+  ].filter((words) => words !== '');
+
+/**
+ * What has to catch the eye: something about the gauge, a slip that was waved on, or a band that is no
+ * longer the one of the spec book.
+ */
+export const remarksOn = (reading: Reading, now: SheetBand): string[] =>
+  [
+    reading.gaugeRemark,
     reading.questioned === null
       ? ''
       : `kept as typed; ${likelyText(reading.questioned.likely)} was asked about`,
-  ].filter((remark) => remark !== '');
+    reading.low === now.low && reading.high === now.high
+      ? ''
+      : `judged by ${bandWords(reading, reading.unit)}; the spec book has moved on`,
+  ].filter((words) => words !== '');

@@ -25,10 +25,7 @@ export function SheetList({
   const settled = sheet.holdPoints.filter(({ state }) => state !== 'open').length;
   const asks = sheet.derived.filter(({ verdict }) => verdict === 'outside').length;
   return (
-    <nav aria-label="Bench sheet">
-      <Text size="sm" c="dimmed" mb={4}>
-        {PHASE_LABELS[phase]}
-      </Text>
+    <nav aria-label={`Bench sheet, ${PHASE_LABELS[phase].toLowerCase()}`}>
       <ul className={classes.list}>
         {sheet.features.map((feature) => {
           const summary = summarise(feature, phase);

@@ -111,7 +111,7 @@ function Fields({ make, model, onClose, onAdded }: ModelFormProps) {
     />
   );
   return (
-    <form onSubmit={submit}>
+    <form onSubmit={submit} onInvalidCapture={() => setTried(true)}>
       <Stack>
         <SimpleGrid cols={2}>
           <TextInput

@@ -146,7 +146,7 @@ function Fields({
     />
   );
   return (
-    <form onSubmit={submit}>
+    <form onSubmit={submit} onInvalidCapture={() => setTried(true)}>
       <Stack>
         <SimpleGrid cols={2}>
           <NativeSelect

@@ -10,30 +10,42 @@ export interface BoltSpot {
   readonly y: number;
 }
 
+type Head = Pick<Fastener, 'count' | 'pattern'>;
+
 const WIDTH = 220;
 const CENTRE = 104;
+const RING = 78;
+const ROWS = { upper: 52, lower: 156 } as const;
 
-function spotOf(index: number, count: number, pattern: Fastener['pattern']): [number, number] {
+/** The longer of two rows, which is the first. */
+const rowOf = (count: number): number => Math.ceil(count / 2);
+
+function spotOf(index: number, { count, pattern }: Head): [number, number] {
   if (pattern === 'in-line') return [((index + 0.5) / count) * WIDTH, CENTRE];
   if (pattern === 'spiral') {
-    const row = count / 2;
-    return [(((index % row) + 0.5) / row) * WIDTH, index < row ? 52 : 156];
+    const row = rowOf(count);
+    return [(((index % row) + 0.5) / row) * WIDTH, index < row ? ROWS.upper : ROWS.lower];
   }
   const angle = (index / count) * 2 * Math.PI - Math.PI / 2 - Math.PI / count;
-  return [WIDTH / 2 + 78 * Math.cos(angle), CENTRE + 78 * Math.sin(angle)];
+  return [WIDTH / 2 + RING * Math.cos(angle), CENTRE + RING * Math.sin(angle)];
 }
 
-/** Where the bolts of a head are drawn and in which turn each is tightened; none when they can't be. */
-export function boltSpots({ count, pattern }: Pick<Fastener, 'count' | 'pattern'>): BoltSpot[] {
-  try {
-    return tighteningOrder(count, pattern)
-      .map((bolt, index) => {
-        const [x, y] = spotOf(bolt - 1, count, pattern);
-        return { bolt, turn: index + 1, x, y };
-      })
-      .toSorted((a, b) => a.bolt - b.bolt);
-  } catch {
-    // An odd count in two rows has no order of this pattern; the screen then says so in words.
-    return [];
-  }
+/** How large a bolt may be drawn without touching its neighbour. */
+export function boltRadius({ count, pattern }: Head): number {
+  const apart =
+    pattern === 'cross'
+      ? 2 * RING * Math.sin(Math.PI / Math.max(count, 2))
+      : WIDTH / (pattern === 'spiral' ? rowOf(count) : count);
+  return Math.min(19, apart * 0.44);
+}
+
+/** Where the bolts of a head are drawn and in which turn each is tightened; none for an absurd count. */
+export function boltSpots(head: Head): BoltSpot[] {
+  if (!Number.isInteger(head.count) || head.count < 1 || head.count > 24) return [];
+  return tighteningOrder(head.count, head.pattern)
+    .map((bolt, index) => {
+      const [x, y] = spotOf(bolt - 1, head);
+      return { bolt, turn: index + 1, x, y };
+    })
+    .toSorted((a, b) => a.bolt - b.bolt);
 }

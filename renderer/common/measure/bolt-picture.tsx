@@ -1,8 +1,6 @@
 import type { Fastener } from '../../../shared/contract/specbook.ts';
-import { boltSpots } from './bolt-layout.ts';
+import { boltRadius, boltSpots } from './bolt-layout.ts';
 import classes from './bolt-picture.module.css';
-
-const RADIUS_OF = (count: number): number => (count <= 8 ? 19 : count <= 12 ? 15 : 11);
 
 /** The head from above: the number on each bolt is its turn in the tightening order. */
 export function BoltPicture({
@@ -11,7 +9,7 @@ export function BoltPicture({
   readonly fastener: Pick<Fastener, 'count' | 'pattern'>;
 }) {
   const spots = boltSpots(fastener);
-  const radius = RADIUS_OF(fastener.count);
+  const radius = boltRadius(fastener);
   const order = spots.toSorted((a, b) => a.turn - b.turn);
   if (spots.length === 0) return null;
   return (

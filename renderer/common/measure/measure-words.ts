@@ -9,7 +9,6 @@ import {
   unitLabel,
   type Verdict,
 } from '../../../shared/trade/index.ts';
-import type { MeasuredFeature } from '../../../shared/work/features.ts';
 
 /** A band in base units, as the sheet hands it over. */
 export interface SheetBand {
@@ -86,9 +85,3 @@ export function slipSentence(kind: SlipKind, value: number, likely: number): str
 
 /** A likely value as it would be typed: no more digits than a gauge shows. */
 export const likelyText = (likely: number): string => String(Number(likely.toPrecision(6)));
-
-/** What a feature's places are called together, for counting them. */
-export const placeCountWords = (feature: MeasuredFeature, count: number): string =>
-  feature === 'head-bolt-torque'
-    ? `${count} ${count === 1 ? 'stage' : 'stages'}`
-    : `${count} ${count === 1 ? 'place' : 'places'}`;
