@@ -1,4 +1,5 @@
-import { customer } from '../../db/schema/index.ts';
+import { existsSync, mkdirSync, mkdtempSync, renameSync, rmSync } from 'node:fs';
+import { basename, join } from 'node:path';
 import { openStore } from '../../db/store.ts';
 import type { DeskContext } from '../desk/index.ts';
 import { type CallGate, createCallGate } from './call-gate.ts';
@@ -32,25 +33,43 @@ export function openDesk(folder: string, version: string): DeskSession {
   };
 }
 
-/** Somebody's own shop is never mixed with the invented one. */
-function hasCustomers({ store }: DeskContext): boolean {
-  return store.read.select({ id: customer.id }).from(customer).limit(1).all().length > 0;
-}
-
-/** Opens the data folder and, for the demo, fills it with the invented shop if it is empty. */
+/**
+ * Opens the data folder; for the demo, the invented shop is there when it opens. A store with
+ * somebody's own shop in it is opened as it is.
+ */
 export async function openDeskFor(
   { folder, demo }: { folder: string; demo: boolean },
   version: string,
 ): Promise<DeskSession> {
-  const session = openDesk(folder, version);
-  if (!demo || hasCustomers(session.context)) return session;
+  if (demo) await provideDemoShop(folder, version);
+  return openDesk(folder, version);
+}
+
+/**
+ * Fills a store aside and puts it in its place when it is complete: whoever loses patience and
+ * stops the program never finds half a shop at the next start.
+ */
+async function provideDemoShop(folder: string, version: string): Promise<void> {
+  mkdirSync(folder, { recursive: true });
+  const aside = mkdtempSync(join(folder, 'filling-'));
   try {
-    process.stderr.write('Filling the invented shop. This takes a moment, this once.\n');
-    const { fillDemoShop } = await import('../../db/demo/index.ts');
-    await fillDemoShop(session.context);
-    return session;
-  } catch (error) {
-    await session.close();
-    throw error;
+    const session = openDesk(aside, version);
+    const { file } = session.context.store;
+    const place = join(folder, basename(file));
+    const isWanted = !existsSync(place);
+    try {
+      if (isWanted) await fill(session);
+    } finally {
+      await session.close();
+    }
+    if (isWanted && !existsSync(place)) renameSync(file, place);
+  } finally {
+    rmSync(aside, { recursive: true, force: true });
   }
+}
+
+async function fill({ context }: DeskSession): Promise<void> {
+  process.stderr.write('Filling the invented shop. This takes a moment, this once.\n');
+  const { fillDemoShop } = await import('../command/fill-demo-shop.ts');
+  await fillDemoShop(context);
 }

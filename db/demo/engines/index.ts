@@ -15,3 +15,9 @@ export const DEMO_ENGINES = {
 } as const satisfies Record<string, DemoEngine>;
 
 export type EngineKey = keyof typeof DEMO_ENGINES;
+
+/** Maker and model as the engine's plate says them. */
+export const enginePlate = (key: EngineKey): { make: string; model: string } => {
+  const { make, model } = DEMO_ENGINES[key];
+  return { make, model };
+};

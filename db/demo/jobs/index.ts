@@ -1,9 +1,9 @@
-import { FIRST_QUARTER } from './first-quarter.ts';
+import { EARLIEST_JOBS } from './earliest-jobs.ts';
+import { LATER_JOBS } from './later-jobs.ts';
 import { OPEN_JOBS } from './open-jobs.ts';
-import { SECOND_QUARTER } from './second-quarter.ts';
 import type { JobStory } from './story.ts';
 
 export type { JobStory, Scope, StoryEstimate, StoryLine } from './story.ts';
 
-/** Forty jobs over eight months, oldest first. */
-export const DEMO_JOBS: readonly JobStory[] = [...FIRST_QUARTER, ...SECOND_QUARTER, ...OPEN_JOBS];
+/** Forty jobs over eight months. */
+export const DEMO_JOBS: readonly JobStory[] = [...EARLIEST_JOBS, ...LATER_JOBS, ...OPEN_JOBS];

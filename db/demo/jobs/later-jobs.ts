@@ -1,7 +1,7 @@
 import { fee, type JobStory, labour, outside, part, supplies } from './story.ts';
 
-/** The middle of the eight months: handed over, and one that was not worth its repair. */
-export const SECOND_QUARTER: readonly JobStory[] = [
+/** What came in later and was handed over too; one pump was not worth its repair. */
+export const LATER_JOBS: readonly JobStory[] = [
   {
     machine: 'fionnuala-chipper',
     takenIn: 169,
@@ -389,7 +389,7 @@ export const SECOND_QUARTER: readonly JobStory[] = [
   },
   {
     machine: 'mai-mower',
-    takenIn: 66,
+    takenIn: 47,
     at: '13:40',
     promisedIn: 7,
     complaint: 'Leaves a puddle of petrol under it every night.',
@@ -431,7 +431,7 @@ export const SECOND_QUARTER: readonly JobStory[] = [
   },
   {
     machine: 'thaddeus-kart',
-    takenIn: 52,
+    takenIn: 11,
     at: '17:30',
     promisedIn: 8,
     complaint: 'Detonated on the long straight, plug full of silver.',
@@ -460,11 +460,11 @@ export const SECOND_QUARTER: readonly JobStory[] = [
       by: 'wren',
       scope: 'top-end',
       wear: 0.4,
-      stayedClosed: 'Crankcase stayed closed: rod measured at the rebuild 19 weeks ago.',
+      stayedClosed: 'Crankcase stayed closed: rod measured at the rebuild half a year ago.',
       readyDay: 6,
     },
     handover: {
-      day: 7,
+      day: 10,
       workDone:
         'New piston, head surfaced and its gasket renewed. Jet put back to the maker’s size.',
       oldParts: 'Piston given back',
@@ -473,7 +473,7 @@ export const SECOND_QUARTER: readonly JobStory[] = [
   },
   {
     machine: 'desmond-rider',
-    takenIn: 44,
+    takenIn: 8,
     at: '08:10',
     promisedIn: 6,
     complaint: 'Runs like new, only the idle wanders since the cold came.',
@@ -500,7 +500,7 @@ export const SECOND_QUARTER: readonly JobStory[] = [
       readyDay: 3,
     },
     handover: {
-      day: 5,
+      day: 7,
       workDone: 'Carburettor cleaned with a new kit, governor rod freed, idle set by tachometer.',
       nextServiceIn: 120,
       paid: ['card'],

@@ -1,7 +1,7 @@
 import { fee, type JobStory, labour, outside, part, supplies } from './story.ts';
 
-/** The first of the eight months: all of it handed over long ago. */
-export const FIRST_QUARTER: readonly JobStory[] = [
+/** The first of the eight months: all of it was handed over long ago. */
+export const EARLIEST_JOBS: readonly JobStory[] = [
   {
     machine: 'desmond-rider',
     takenIn: 241,
@@ -293,7 +293,7 @@ export const FIRST_QUARTER: readonly JobStory[] = [
       approval: { day: 1, how: 'text' },
     },
     bench: {
-      day: 1,
+      day: 2,
       by: 'wren',
       scope: 'service',
       wear: 0.1,

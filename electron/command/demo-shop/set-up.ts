@@ -1,0 +1,160 @@
+import { DEMO_ENGINES, type EngineKey } from '../../../db/demo/engines/index.ts';
+import { DEMO_GAUGES, type GaugeKey } from '../../../db/demo/gauges.ts';
+import { DEMO_PARTS, type DemoPart, type PartNumber } from '../../../db/demo/parts.ts';
+import { DEMO_SHOP } from '../../../db/demo/shop.ts';
+import { DEMO_SOURCES, type SourceKey } from '../../../db/demo/sources.ts';
+import { DEMO_STAFF, type StaffKey } from '../../../db/demo/staff.ts';
+import { shop as shopTable } from '../../../db/schema/index.ts';
+import { FEATURES } from '../../../shared/work/features.ts';
+import type { DeskContext } from '../../desk/index.ts';
+import type { DeskClient } from './client.ts';
+import type { StoryClock } from './story-clock.ts';
+
+type Ids<K extends string> = ReadonlyMap<K, string>;
+
+/** The invented shop once it is set up: who and what its store knows, by the names of the stories. */
+export interface OpenShop {
+  desk: DeskClient;
+  clock: StoryClock;
+  staff: Ids<StaffKey>;
+  engines: Ids<EngineKey>;
+  gauges: Ids<GaugeKey>;
+  parts: ReadonlyMap<string, string>;
+}
+
+/** @throws Error for a name that the shop doesn't know: a slip in the stories */
+export function idOf<K extends string>(ids: ReadonlyMap<K, string>, key: K): string {
+  const id = ids.get(key);
+  if (id === undefined) throw new Error(`The invented shop has no '${key}'.`);
+  return id;
+}
+
+const keysOf = <K extends string>(record: Record<K, unknown>): K[] => Object.keys(record) as K[];
+
+/** Which engines and parts a shop begins with. */
+export interface Stock {
+  engines: readonly EngineKey[];
+  parts: readonly DemoPart[];
+}
+
+export const ALL_STOCK: Stock = { engines: keysOf(DEMO_ENGINES), parts: DEMO_PARTS };
+
+/** Opens the shop: owner and staff, heading and terms, gauges, spec book, shelves. */
+export async function openDemoShop(
+  desk: DeskClient,
+  clock: StoryClock,
+  stock: Stock,
+): Promise<OpenShop> {
+  const staff = await hire(desk);
+  const by = idOf(staff, 'ruth');
+  await desk.office.setShop({ by, ...DEMO_SHOP });
+  const gauges = new Map<GaugeKey, string>();
+  for (const key of keysOf(DEMO_GAUGES)) {
+    const { calibrated, due, ...gauge } = DEMO_GAUGES[key];
+    const { id } = await desk.bench.addGauge({
+      by: idOf(staff, 'ignacio'),
+      ...gauge,
+      calibratedOn: clock.date(calibrated),
+      calibrationDue: clock.date(due),
+    });
+    gauges.set(key, id);
+  }
+  const engines = await writeSpecBook(desk, staff, stock.engines);
+  const parts = await fillShelves(desk, by, stock.parts);
+  return { desk, clock, staff, engines, gauges, parts };
+}
+
+async function hire(desk: DeskClient): Promise<Map<StaffKey, string>> {
+  const { name, currency, locale, timeZone, country, paperSize } = DEMO_SHOP;
+  const owner = await desk.office.openShop({
+    ownerName: DEMO_STAFF.ruth.name,
+    shopName: name,
+    currency,
+    locale,
+    timeZone,
+    country,
+    paperSize,
+  });
+  const ids = new Map<StaffKey, string>([['ruth', owner.id]]);
+  for (const key of keysOf(DEMO_STAFF)) {
+    if (ids.has(key)) continue;
+    const { id } = await desk.office.addStaff({ by: owner.id, ...DEMO_STAFF[key] });
+    ids.set(key, id);
+  }
+  return ids;
+}
+
+async function writeSpecBook(
+  desk: DeskClient,
+  staff: Ids<StaffKey>,
+  keys: readonly EngineKey[],
+): Promise<Map<EngineKey, string>> {
+  const sources = new Map<SourceKey, string>();
+  const source = async (key: SourceKey): Promise<string> => {
+    const known = sources.get(key);
+    if (known !== undefined) return known;
+    const { id } = await desk.specbook.addSource({
+      by: idOf(staff, 'ruth'),
+      ...DEMO_SOURCES[key],
+    });
+    sources.set(key, id);
+    return id;
+  };
+  const engines = new Map<EngineKey, string>();
+  for (const key of keys) {
+    const { specifications, ...facts } = DEMO_ENGINES[key];
+    // Whoever checks an entry is somebody else than whoever made it.
+    const enters = key === 'oh172' || key === 'd680' ? 'wren' : 'ignacio';
+    const { id } = await desk.specbook.addModel({ by: idOf(staff, enters), ...facts });
+    engines.set(key, id);
+    for (const feature of FEATURES) {
+      const entry = specifications[feature];
+      if (entry === undefined) continue;
+      const { source: from, confirmed, ...printed } = entry;
+      const specification = await desk.specbook.addSpecification({
+        by: idOf(staff, enters),
+        engineModelId: id,
+        feature,
+        sourceId: await source(from),
+        ...printed,
+      });
+      if (confirmed !== undefined)
+        await desk.specbook.confirm({
+          by: idOf(staff, confirmed.by),
+          specificationId: specification.id,
+          sourceId: await source(confirmed.source ?? from),
+          page: confirmed.page ?? printed.page,
+        });
+    }
+  }
+  return engines;
+}
+
+async function fillShelves(
+  desk: DeskClient,
+  by: string,
+  stock: readonly DemoPart[],
+): Promise<Map<string, string>> {
+  const ids = new Map<string, string>();
+  for (const { stock: pieces, reorderAt, ...part } of stock) {
+    const { id } = await desk.parts.add({ by, ...part, reorderPoint: reorderAt * 1000 });
+    ids.set(part.number, id);
+    if (pieces > 0)
+      await desk.parts.move({
+        by,
+        partId: id,
+        kind: 'received',
+        quantity: pieces * 1000,
+        reason: 'Opening stock',
+      });
+  }
+  return ids;
+}
+
+export const partId = ({ parts }: OpenShop, number: PartNumber): string => idOf(parts, number);
+
+/** Marks the store as the invented shop's, so that nobody takes it for their own. */
+export const markAsDemo = ({ store }: DeskContext): void =>
+  store.write((tables) => {
+    tables.update(shopTable).set({ demo: true }).run();
+  });

@@ -1,0 +1,241 @@
+import { DEMO_CUSTOMERS } from '../../../db/demo/customers.ts';
+import { enginePlate } from '../../../db/demo/engines/index.ts';
+import type { JobStory, StoryEstimate } from '../../../db/demo/jobs/index.ts';
+import { DEMO_MACHINES } from '../../../db/demo/machines.ts';
+import { demoPart } from '../../../db/demo/parts.ts';
+import { scribble, typedName } from '../../../db/demo/scribble.ts';
+import { DEMO_STAFF } from '../../../db/demo/staff.ts';
+import { type BenchJob, build, measureAsReceived } from './bench-work.ts';
+import { idOf, type OpenShop, partId } from './set-up.ts';
+import { billLines, issueParts } from './till-work.ts';
+
+/** Something that happens in the shop at its time. */
+export interface Happening {
+  at: Date;
+  /** Seconds that each act of it takes. */
+  pace: number;
+  happens: () => Promise<void>;
+}
+
+/** Who and what came in before: people and machines are found again and not added twice. */
+export interface Known {
+  customers: Map<string, string>;
+  machines: Map<string, string>;
+}
+
+/** A story as the happenings it is made of; together with those of other jobs they are run by their time. */
+export function tellJob(shop: OpenShop, known: Known, story: JobStory): Happening[] {
+  const { desk, clock, staff } = shop;
+  const machine = DEMO_MACHINES[story.machine];
+  const customer = DEMO_CUSTOMERS[machine.customer];
+  const counter = idOf(staff, 'odile');
+  const sign = story.signs === 'pad' ? scribble : typedName;
+  let jobId = '';
+
+  const planned: (Happening & { order: string })[] = [];
+  const on = (day: number, time: string, happens: () => Promise<void>, pace = 30) =>
+    planned.push({
+      at: clock.instant(day - story.takenIn, time),
+      order: `${String(day).padStart(3, '0')} ${time}`,
+      pace,
+      happens,
+    });
+
+  on(0, story.at, async () => {
+    jobId = await takeIn(shop, known, story);
+    if (story.deposit !== undefined)
+      await desk.till.takePayment({ by: counter, jobId, kind: 'deposit', ...story.deposit });
+  });
+
+  const { diagnosis, waits, bench, stopped, handover } = story;
+  if (diagnosis !== undefined) {
+    const { day, by, found } = diagnosis;
+    on(day, day === 0 ? '17:35' : '10:20', async () => {
+      await desk.counter.moveJob({ by: idOf(staff, by), jobId, to: 'diagnosis', note: found });
+    });
+  }
+
+  const lines = (story.secondEstimate ?? story.estimate)?.lines ?? [];
+  for (const estimate of [story.estimate, story.secondEstimate])
+    if (estimate !== undefined) tellEstimate(estimate);
+
+  function tellEstimate({ day, lines: these, note = '', approval }: StoryEstimate) {
+    on(day, day === 0 ? '17:40' : '11:30', async () => {
+      await desk.till.writeEstimate({
+        by: idOf(staff, 'ruth'),
+        jobId,
+        lines: billLines(shop, these),
+        note,
+        validUntil: clock.date(day - story.takenIn + 30),
+      });
+    });
+    if (approval === undefined) return;
+    on(approval.day, approval.day === 0 ? '17:50' : '15:45', async () => {
+      const { estimates } = await desk.till.account({ jobId });
+      const latest = estimates.at(-1);
+      if (latest === undefined) throw new Error('An estimate comes before its approval.');
+      const { how, by = customer.name, upTo = latest.totals.total } = approval;
+      await desk.till.approve({
+        by: counter,
+        jobId,
+        estimateId: latest.id,
+        how,
+        approvedBy: by,
+        amount: upTo,
+        signature: how === 'in-person' ? sign(by) : null,
+      });
+    });
+  }
+
+  if (waits !== undefined) {
+    const { description } = demoPart(waits.for);
+    const expected = clock.date(waits.expectedDay - story.takenIn);
+    on(waits.day, '16:30', async () => {
+      const note = `${description} (${waits.for}) from ${demoPart(waits.for).supplier}, expected ${expected}`;
+      await desk.counter.moveJob({ by: idOf(staff, 'ruth'), jobId, to: 'waits-for-parts', note });
+    });
+    if (waits.arrivesDay !== undefined)
+      on(waits.arrivesDay, '11:05', async () => {
+        await desk.parts.move({
+          by: counter,
+          partId: partId(shop, waits.for),
+          kind: 'received',
+          quantity: 1000,
+          reason: 'Came in for a waiting job',
+        });
+      });
+  }
+
+  if (bench !== undefined) {
+    const job = (): BenchJob => ({
+      jobId,
+      engine: machine.engine.model,
+      by: idOf(staff, bench.by),
+      scope: bench.scope,
+      seed: `${story.machine} ${story.takenIn}`,
+    });
+    on(bench.day, '13:00', () => toBench(job()));
+    on(bench.day, '13:10', () => measureAsReceived(shop, job(), bench), 75);
+    on(
+      bench.readyDay ?? bench.day + 1,
+      '13:30',
+      async () => {
+        await toBench(job());
+        await issueParts(shop, job().by, jobId, lines);
+        await build(shop, job(), bench);
+        if (bench.soFar !== undefined) return;
+        const { by } = job();
+        await desk.counter.moveJob({ by, jobId, to: 'ready' });
+        if (bench.backAgain !== undefined) {
+          await desk.counter.moveJob({ by, jobId, to: 'on-the-bench', note: bench.backAgain });
+          await desk.bench.reopenHoldPoint({
+            by,
+            jobId,
+            key: 'test-run',
+            reason: bench.backAgain,
+          });
+          await desk.bench.passHoldPoint({ by, jobId, key: 'test-run' });
+          await desk.counter.moveJob({ by, jobId, to: 'ready' });
+        }
+        await desk.till.issueInvoice({ by: counter, jobId });
+      },
+      75,
+    );
+  }
+
+  async function toBench({ by }: BenchJob) {
+    const { state } = await desk.counter.job({ id: jobId });
+    if (state !== 'on-the-bench') await desk.counter.moveJob({ by, jobId, to: 'on-the-bench' });
+  }
+
+  if (stopped !== undefined)
+    on(stopped.day, '14:20', async () => {
+      await desk.counter.moveJob({
+        by: idOf(staff, 'ruth'),
+        jobId,
+        to: 'stopped',
+        note: stopped.why,
+      });
+    });
+
+  if (handover !== undefined)
+    on(
+      handover.day,
+      '16:10',
+      async () => {
+        const { due } = await desk.till.account({ jobId });
+        const { paid = [], workDone, oldParts = '', nextServiceIn, owing = '' } = handover;
+        const share = paid.length === 0 ? 0 : Math.ceil(due / paid.length / 100) * 100;
+        for (const [index, method] of paid.entries()) {
+          const last = index === paid.length - 1;
+          const amount = last ? due - share * index : share;
+          if (amount > 0)
+            await desk.till.takePayment({ by: counter, jobId, kind: 'payment', method, amount });
+        }
+        await desk.counter.handOver({
+          by: counter,
+          jobId,
+          workDone,
+          oldParts,
+          owingReason: owing,
+          nextServiceOn:
+            nextServiceIn === undefined
+              ? null
+              : clock.date(handover.day - story.takenIn + nextServiceIn),
+          customerSignature: sign(customer.name),
+          shopSignature: scribble(DEMO_STAFF[bench?.by ?? 'odile'].name),
+        });
+      },
+      90,
+    );
+  return inOrder(planned);
+}
+
+/** A Sunday's work was moved to the Saturday before, where it must not overtake what comes before it. */
+function inOrder(planned: (Happening & { order: string })[]): Happening[] {
+  let earliest = 0;
+  return planned
+    .sort((a, b) => (a.order < b.order ? -1 : 1))
+    .map(({ at, pace, happens }) => {
+      earliest = Math.max(earliest + 600_000, at.getTime());
+      return { at: new Date(earliest), pace, happens };
+    });
+}
+
+async function takeIn(shop: OpenShop, known: Known, story: JobStory): Promise<string> {
+  const { desk, clock, staff, engines } = shop;
+  const { customer: owner, engine, ...machine } = DEMO_MACHINES[story.machine];
+  const customer = DEMO_CUSTOMERS[owner];
+  const { model, ...plate } = engine;
+  const customerId = known.customers.get(owner);
+  const machineId = known.machines.get(story.machine);
+  const { make, model: modelName } = enginePlate(model);
+  const taken = await desk.counter.takeIn({
+    by: idOf(staff, 'odile'),
+    customer:
+      customerId === undefined ? { which: 'new', ...customer } : { which: 'known', id: customerId },
+    machine:
+      machineId === undefined
+        ? {
+            which: 'new',
+            ...machine,
+            engine: { make, model: modelName, ...plate, engineModelId: idOf(engines, model) },
+          }
+        : { which: 'known', id: machineId },
+    complaint: story.complaint,
+    symptoms: [...story.symptoms],
+    condition: story.condition,
+    leftWith: [...(story.leftWith ?? [])],
+    fuel: story.fuel,
+    lastService: story.lastService ?? '',
+    reachBy: 'reachBy' in customer ? customer.reachBy : 'telephone',
+    diagnosisFee: story.diagnosisFee ?? null,
+    spendingLimit: story.spendingLimit ?? null,
+    deposit: story.deposit?.amount ?? null,
+    promisedFor: story.promisedIn === null ? null : clock.date(story.promisedIn - story.takenIn),
+    signature: (story.signs === 'pad' ? scribble : typedName)(customer.name),
+  });
+  known.customers.set(owner, taken.customerId);
+  known.machines.set(story.machine, taken.machineId);
+  return taken.jobId;
+}

@@ -1,0 +1,31 @@
+import { DEMO_JOBS } from '../../db/demo/jobs/index.ts';
+import { DEMO_SHOP } from '../../db/demo/shop.ts';
+import { staffList } from '../../db/queries/office.ts';
+import type { DeskContext } from '../desk/index.ts';
+import { deskClient } from './demo-shop/client.ts';
+import { ALL_STOCK, markAsDemo, openDemoShop } from './demo-shop/set-up.ts';
+import { StoryClock } from './demo-shop/story-clock.ts';
+import { tellJob } from './demo-shop/tell-job.ts';
+
+/** Days before today on which the invented shop opened: a little more than eight months. */
+const OPENED = 246;
+
+/**
+ * Fills a new store with the invented shop. Everything goes through the contract, as a screen would do it:
+ * papers, approvals, hold points and journal are real. Only the clock is told: forty jobs lie in the eight
+ * months before the context's today, in the order in which they happened. A store that has staff is left
+ * alone.
+ */
+export async function fillDemoShop(context: DeskContext): Promise<void> {
+  if (staffList(context.store.read).length > 0) return;
+  const clock = new StoryClock(context.now(), DEMO_SHOP.timeZone, OPENED);
+  const desk = deskClient({ ...context, now: clock.now });
+  const shop = await openDemoShop(desk, clock, ALL_STOCK);
+  const known = { customers: new Map<string, string>(), machines: new Map<string, string>() };
+  const happenings = DEMO_JOBS.flatMap((story) => tellJob(shop, known, story));
+  for (const { at, pace, happens } of happenings.sort((a, b) => a.at.getTime() - b.at.getTime())) {
+    clock.goTo(at, pace);
+    await happens();
+  }
+  markAsDemo(context);
+}
