@@ -152,7 +152,7 @@ prepared('a known customer and a known serial number fill in the rest', async ({
   await expect(page.getByRole('option', { name: '山田 太郎' })).toBeVisible();
   await hands.press('ArrowDown');
   await hands.press('Enter');
-  await expect(page.getByRole('button', { name: 'Another customer' })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Change the customer' })).toBeVisible();
   // A barcode reader types the number without its dashes and sends Enter at once.
   await hands.fill('Serial number', number.replaceAll('-', ''));
   await hands.press('Enter');

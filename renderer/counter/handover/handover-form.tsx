@@ -61,7 +61,9 @@ export function HandoverForm({ job, sheet, account }: HandoverFormProps) {
         <Card title="Before it goes out">
           <MattersList
             matters={matters}
-            actions={{ state: job.nextStates.includes('ready') && <MarkReady job={job} /> }}
+            actions={{
+              state: job.nextStates.includes('ready') ? <MarkReady job={job} /> : undefined,
+            }}
           />
         </Card>
         <div className={classes.columns}>
@@ -99,7 +101,7 @@ export function HandoverForm({ job, sheet, account }: HandoverFormProps) {
                 <TextInput
                   label="Old parts"
                   data-field="oldParts"
-                  placeholder="returned, kept as core, scrapped"
+                  placeholder="returned, scrapped"
                   maxLength={300}
                   value={draft.oldParts}
                   onChange={(event) => change({ oldParts: event.currentTarget.value })}
@@ -206,6 +208,7 @@ function MarkReady({ job }: { job: JobDossier }) {
       <Button
         variant="default"
         size="compact-md"
+        h={32}
         loading={move.isPending}
         onClick={() => move.mutate({ by, jobId: job.id, to: 'ready', note: '' })}
       >

@@ -7,7 +7,6 @@ import type { Matter } from './open-matters.ts';
 const PLACES: Record<Matter['page'], string> = {
   bench: 'Go to the bench',
   till: 'Go to the till',
-  '': 'Go to the overview',
 };
 
 interface MattersListProps {
@@ -21,7 +20,7 @@ export function MattersList({ matters, actions }: MattersListProps) {
   return (
     <Stack component="ul" gap="xs" p={0} m={0} style={{ listStyle: 'none' }}>
       {matters.map((matter) => (
-        <Group component="li" key={matter.key} gap="xs" align="flex-start" wrap="nowrap">
+        <Group component="li" key={matter.key} gap="xs" align="flex-start" wrap="nowrap" mih={32}>
           {matter.settled ? (
             <IconCircleCheck
               aria-label="Settled:"
@@ -55,6 +54,7 @@ export function MattersList({ matters, actions }: MattersListProps) {
                 relative="path"
                 variant="default"
                 size="compact-md"
+                h={32}
                 rightSection={<IconArrowRight size={16} aria-hidden />}
               >
                 {PLACES[matter.page]}

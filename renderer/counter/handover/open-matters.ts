@@ -11,7 +11,7 @@ export interface Matter {
   /** Single things that are open, by name. */
   open: readonly string[];
   /** Where it is settled, below the job's own address. */
-  page: 'bench' | 'till' | '';
+  page: 'bench' | 'till';
 }
 
 interface Known {
@@ -28,7 +28,10 @@ interface Known {
 export function openMatters({ job, sheet, account, money }: Known): Matter[] {
   const due = dueMatter(account.due, money);
   if (job.state === 'stopped')
-    return [{ key: 'state', settled: true, says: 'The job was stopped.', open: [], page: '' }, due];
+    return [
+      { key: 'state', settled: true, says: 'The job was stopped.', open: [], page: 'bench' },
+      due,
+    ];
   const open = sheet.holdPoints.filter(({ state }) => state === 'open').map(({ label }) => label);
   return [
     {
@@ -39,7 +42,7 @@ export function openMatters({ job, sheet, account, money }: Known): Matter[] {
           ? 'It is ready to collect.'
           : `It is not marked ready yet: it stands at “${JOB_STATE_LABELS[job.state]}”.`,
       open: [],
-      page: '',
+      page: 'bench',
     },
     {
       key: 'hold-points',

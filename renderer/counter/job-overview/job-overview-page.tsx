@@ -1,10 +1,10 @@
 import { Button, Group, Stack, Text } from '@mantine/core';
 import { IconArrowRight } from '@tabler/icons-react';
 import { Link } from 'react-router';
+import { WAITS_ON_LABELS } from '../../../shared/work/job-state.ts';
 import { useJob } from '../../common/job.tsx';
 import { Page } from '../../common/page.tsx';
 import { AgreedCard, IntakeCard } from './intake-card.tsx';
-import { MoveOnCard } from './move-on-card.tsx';
 import { MovesCard } from './moves-card.tsx';
 import { nextStep } from './next-step.ts';
 import classes from './overview.module.css';
@@ -19,9 +19,14 @@ export function JobOverviewPage() {
     <Page title="Overview">
       <Stack gap="md">
         <Group className={classes.next} justify="space-between" gap="sm">
-          <Text fw={600} style={{ flex: '1 1 20rem' }}>
-            {step.says}
-          </Text>
+          <div style={{ flex: '1 1 20rem' }}>
+            <Text fw={600}>{step.says}</Text>
+            {job.waitsOn !== 'nobody' && (
+              <Text size="sm" c="dimmed">
+                Waits on {WAITS_ON_LABELS[job.waitsOn].toLowerCase()}.
+              </Text>
+            )}
+          </div>
           <Button
             component={Link}
             to={step.page}
@@ -36,12 +41,11 @@ export function JobOverviewPage() {
             <MachineCard job={job} />
             <PapersCard job={job} />
           </Stack>
-          <Stack gap="md">
-            <MoveOnCard job={job} />
+          <div className={classes.side}>
             <CustomerCard job={job} />
             <AgreedCard job={job} />
             <MovesCard job={job} />
-          </Stack>
+          </div>
         </div>
       </Stack>
     </Page>

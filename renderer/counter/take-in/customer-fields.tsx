@@ -11,7 +11,7 @@ interface CustomerFieldsProps extends DraftPart {
   onForget: () => void;
 }
 
-export const contactOf = ({ phone, email }: { phone: string; email: string }): string =>
+const contactOf = ({ phone, email }: { phone: string; email: string }): string =>
   [phone, email].filter(Boolean).join(' · ');
 
 function contactInWords(typed: string): string {
@@ -68,13 +68,25 @@ function KnownCustomer({ customer, onForget }: { customer: Customer; onForget: (
     <Group justify="space-between" wrap="nowrap" gap="xs" data-field="name">
       <div>
         <Text fw={700}>{customer.name}</Text>
-        <Text size="sm">{contactOf(customer) || 'No telephone or e-mail on record'}</Text>
+        {customer.phone && <Text size="sm">{customer.phone}</Text>}
+        {customer.email && (
+          <Text size="sm" style={{ overflowWrap: 'anywhere' }}>
+            {customer.email}
+          </Text>
+        )}
         <Text size="xs" c="dimmed">
           Customer {customer.number}
         </Text>
       </div>
-      <Button variant="default" size="compact-sm" onClick={onForget}>
-        Another customer
+      <Button
+        variant="default"
+        size="compact-sm"
+        h={32}
+        style={{ flexShrink: 0 }}
+        aria-label="Change the customer"
+        onClick={onForget}
+      >
+        Change
       </Button>
     </Group>
   );

@@ -16,7 +16,7 @@ export function KnownCustomerHint({ customer, onTake }: KnownCustomerHintProps) 
         Known customer? {customer.name}
         {customer.phone && `, ${customer.phone}`}
       </Text>
-      <Button variant="light" size="compact-sm" onClick={onTake}>
+      <Button variant="light" size="compact-sm" h={32} style={{ flexShrink: 0 }} onClick={onTake}>
         That is who it is
       </Button>
     </Group>

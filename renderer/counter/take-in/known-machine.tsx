@@ -29,8 +29,15 @@ export function KnownMachine({ machine, draft, fault, onForget, onTakeOwner }: K
               : `Spec book: ${machine.engine.engineModelName}`}
           </Text>
         </div>
-        <Button variant="default" size="compact-sm" onClick={onForget}>
-          Another machine
+        <Button
+          variant="default"
+          size="compact-sm"
+          h={32}
+          style={{ flexShrink: 0 }}
+          aria-label="Change the machine"
+          onClick={onForget}
+        >
+          Change
         </Button>
       </Group>
       {fault && <Input.Error role="alert">{fault}</Input.Error>}
@@ -46,7 +53,7 @@ function Owner({ machine, draft, onTakeOwner }: Omit<KnownMachineProps, 'fault' 
       <Text size="sm">
         On record for <strong>{machine.customerName}</strong>.
       </Text>
-      <Button variant="light" size="compact-sm" mt={4} onClick={onTakeOwner}>
+      <Button variant="light" size="compact-sm" h={32} mt={4} onClick={onTakeOwner}>
         {machine.customerName} brings it
       </Button>
     </Alert>

@@ -42,6 +42,7 @@ export function MachineFields(props: MachineFieldsProps) {
             detail: machine.customerName,
           }))}
           eager={draft.knownCustomer !== null}
+          dropdownWidth={300}
           onPick={(id) => {
             const picked = found.find((machine) => machine.id === id);
             if (picked) onKnown(picked);

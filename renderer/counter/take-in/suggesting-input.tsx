@@ -1,4 +1,4 @@
-import { Combobox, Group, Text, TextInput, type TextInputProps, useCombobox } from '@mantine/core';
+import { Combobox, Text, TextInput, type TextInputProps, useCombobox } from '@mantine/core';
 import { useState } from 'react';
 
 export interface Suggestion {
@@ -15,6 +15,8 @@ interface SuggestingInputProps extends Omit<TextInputProps, 'onChange' | 'value'
   onPick: (value: string) => void;
   /** Show the suggestions before anything is typed. */
   eager?: boolean;
+  /** Wider than the field, where the field is narrow. */
+  dropdownWidth?: number;
 }
 
 /**
@@ -27,6 +29,7 @@ export function SuggestingInput({
   suggestions,
   onPick,
   eager = false,
+  dropdownWidth,
   onBlur,
   onFocus,
   ...input
@@ -40,6 +43,8 @@ export function SuggestingInput({
   return (
     <Combobox
       store={combobox}
+      position="bottom-start"
+      width={dropdownWidth}
       onOptionSubmit={(picked) => {
         onPick(picked);
         combobox.closeDropdown();
@@ -73,16 +78,14 @@ export function SuggestingInput({
         >
           {suggestions.map((suggestion) => (
             <Combobox.Option key={suggestion.value} value={suggestion.value}>
-              <Group justify="space-between" gap="sm" wrap="nowrap">
-                <Text size="sm" fw={600} truncate>
-                  {suggestion.label}
+              <Text size="sm" fw={600} style={{ overflowWrap: 'anywhere' }}>
+                {suggestion.label}
+              </Text>
+              {suggestion.detail && (
+                <Text size="xs" style={{ overflowWrap: 'anywhere' }}>
+                  {suggestion.detail}
                 </Text>
-                {suggestion.detail && (
-                  <Text size="xs" truncate>
-                    {suggestion.detail}
-                  </Text>
-                )}
-              </Group>
+              )}
             </Combobox.Option>
           ))}
         </Combobox.Options>

@@ -1,13 +1,15 @@
-import { Button, Group, Stack, Text } from '@mantine/core';
+import { Anchor, Button, Group, Stack, Text } from '@mantine/core';
 import { IconFolderOpen, IconPrinter, IconUserPlus } from '@tabler/icons-react';
-import { useMutation } from '@tanstack/react-query';
+import { useMutation, useQuery } from '@tanstack/react-query';
 import { useEffect, useRef } from 'react';
 import { Link } from 'react-router';
 import type { PaperId } from '../../../shared/contract/ids.ts';
-import type { desk } from '../../common/desk.ts';
+import { type desk, deskQuery } from '../../common/desk.ts';
+import { useFormat } from '../../common/format.ts';
 import { Page } from '../../common/page.tsx';
 import { printPaperFile } from '../../common/paper-file.ts';
 import { RefusalAlert } from '../../common/refusal.tsx';
+import { useMoney } from '../../common/shop.tsx';
 import classes from './take-in.module.css';
 
 export type Taken = Awaited<ReturnType<typeof desk.counter.takeIn>>;
@@ -31,6 +33,7 @@ export function TakenPanel({ taken, onNext }: TakenPanelProps) {
         <div role="status">
           <Text fw={600}>Job</Text>
           <div className={classes.code}>{taken.code}</div>
+          <TakenInWords code={taken.code} />
         </div>
         <Group gap="sm">
           <Button
@@ -69,5 +72,32 @@ export function TakenPanel({ taken, onNext }: TakenPanelProps) {
         <RefusalAlert error={print.error} />
       </Stack>
     </Page>
+  );
+}
+
+/** Read back from the store: what was taken in, and the deposit that is still to be taken. */
+function TakenInWords({ code }: { code: Taken['code'] }) {
+  const format = useFormat();
+  const money = useMoney();
+  const { data: job } = useQuery(deskQuery.counter.job.queryOptions({ input: { code } }));
+  if (job === undefined) return null;
+  const facts = [
+    job.customerName,
+    job.machine,
+    job.promisedFor === null ? 'no date promised' : `promised for ${format.date(job.promisedFor)}`,
+  ];
+  return (
+    <>
+      <Text size="lg">{facts.join(' · ')}</Text>
+      {job.depositAgreed !== null && job.depositAgreed > 0 && (
+        <Text mt="xs">
+          A deposit of {money(job.depositAgreed)} was agreed:{' '}
+          <Anchor component={Link} to={`/job/${code}/till`}>
+            take it at the till
+          </Anchor>
+          .
+        </Text>
+      )}
+    </>
   );
 }
