@@ -152,7 +152,7 @@ function Fields({ onClose }: { readonly onClose: () => void }) {
           />
           {figure('rangeLow', 'Range from')}
           {figure('rangeHigh', 'Range to')}
-          {figure('resolution', 'Smallest step')}
+          {figure('resolution', 'Smallest step', 'One step of its scale or display')}
           {figure('maxError', 'Largest error', 'As its maker or its certificate allows')}
           <DateField
             label="Calibrated on"

@@ -8,7 +8,7 @@ import classes from './bench.module.css';
 import type { BenchUnit } from './bench-habits.ts';
 import type { LiveReading } from './live-reading.ts';
 import { inOtherUnit } from './reading-words.ts';
-import type { PlaceOnSheet } from './sheet-reading.ts';
+import { type PlaceOnSheet, targetOf } from './sheet-reading.ts';
 
 /** The verdict on what stands in the field: the band drawn to scale, and the same in words. */
 export function LiveVerdict({
@@ -29,6 +29,7 @@ export function LiveVerdict({
   readonly gaugeNamed: boolean;
 }) {
   const read = live.state === 'read' ? live : null;
+  const target = targetOf(place);
   const [rested] = useDebouncedValue(text, 450);
   const settled = rested === text;
   const words =
@@ -55,7 +56,7 @@ export function LiveVerdict({
       {hasBand(place) && (
         <BandBar
           band={place}
-          aim={place.aim}
+          aim={target}
           value={read?.valueBase ?? null}
           uncertainty={uncertainty}
           verdict={read?.verdict ?? null}
@@ -66,8 +67,7 @@ export function LiveVerdict({
         {live.state === 'unreadable' && settled && <Text c="error">{live.reason}</Text>}
         {(live.state === 'empty' || (live.state === 'unreadable' && !settled)) && (
           <Text c="dimmed" size="sm">
-            {place.aim === null ? '' : `Aim ${display(place.aim, unit)}. `}Type the reading, then
-            Enter.
+            {target === null ? '' : `Aim ${display(target, unit)}. `}Type the reading, then Enter.
           </Text>
         )}
         {read !== null && (

@@ -9,7 +9,7 @@ import { useShop } from '../common/shop.tsx';
 import classes from './bench.module.css';
 import type { BenchUnit } from './bench-habits.ts';
 import { asTyped, circumstancesOf, inOtherUnit, remarksOn } from './reading-words.ts';
-import { type PlaceOnSheet, standingReading } from './sheet-reading.ts';
+import { type PlaceOnSheet, standingReading, targetOf } from './sheet-reading.ts';
 
 interface PlaceListProps {
   readonly feature: FeatureOnSheet;
@@ -43,18 +43,7 @@ export function PlaceList(props: PlaceListProps) {
             <span>
               {place.label === '' ? feature.label : place.label}
               {place.key === now && <VisuallyHidden> (measure now)</VisuallyHidden>}
-              {place.aim !== null && place.share < 1 && (
-                <Text component="span" display="block" size="sm" c="dimmed">
-                  {Math.round(place.share * 100)} %: to {display(place.aim, props.unit)}
-                </Text>
-              )}
-              {place.aim !== null &&
-                place.share === 1 &&
-                feature.feature === 'head-bolt-torque' && (
-                  <Text component="span" display="block" size="sm" c="dimmed">
-                    final: to {display(place.aim, props.unit)}
-                  </Text>
-                )}
+              {feature.feature === 'head-bolt-torque' && <Pull place={place} unit={props.unit} />}
             </span>
           </UnstyledButton>
           <div className={classes.readings}>
@@ -151,5 +140,16 @@ function ReadingLine({
         </>
       )}
     </div>
+  );
+}
+
+/** What a torque stage is pulled to, and which share of the final figure that is. */
+function Pull({ place, unit }: { readonly place: PlaceOnSheet; readonly unit: BenchUnit }) {
+  const target = targetOf(place);
+  if (target === null) return null;
+  return (
+    <Text component="span" display="block" size="sm" c="dimmed">
+      {place.share < 1 ? `${Math.round(place.share * 100)} %` : 'final'}: to {display(target, unit)}
+    </Text>
   );
 }

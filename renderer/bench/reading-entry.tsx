@@ -5,7 +5,7 @@ import { type FormEvent, type ReactNode, useEffect, useRef, useState } from 'rea
 import type { FeatureOnSheet, Gauge, Reading } from '../../shared/contract/bench.ts';
 import type { JobId } from '../../shared/contract/ids.ts';
 import { SPECIFICATION_UNITS } from '../../shared/contract/specbook.ts';
-import { dimensionOf, parseReading, toBase, unitLabel } from '../../shared/trade/index.ts';
+import { dimensionOf, display, parseReading, toBase, unitLabel } from '../../shared/trade/index.ts';
 import type { Phase } from '../../shared/work/vocabulary.ts';
 import { deskQuery } from '../common/desk.ts';
 import { RefusalAlert } from '../common/refusal.tsx';
@@ -16,7 +16,7 @@ import type { BenchUnit } from './bench-habits.ts';
 import { liveReading } from './live-reading.ts';
 import { LiveVerdict } from './live-verdict.tsx';
 import { asTyped } from './reading-words.ts';
-import type { PlaceOnSheet } from './sheet-reading.ts';
+import { type PlaceOnSheet, targetOf } from './sheet-reading.ts';
 import { type Slip, SlipQuestion } from './slip-question.tsx';
 
 interface ReadingEntryProps {
@@ -54,7 +54,6 @@ export function ReadingEntry(props: ReadingEntryProps) {
 
   const uncertainty = gauge === null ? 0 : toBase(gauge.uncertainty, gauge.unit);
   const live = liveReading(text, unit, place, uncertainty);
-  const places = feature.places.length;
   const label = place.label === '' ? feature.label : place.label;
 
   const backToField = () => {
@@ -114,7 +113,7 @@ export function ReadingEntry(props: ReadingEntryProps) {
             <>
               {correcting === null ? 'Measure now: ' : 'Correct: '}
               <strong>{label}</strong>
-              {places > 1 && ` (${feature.places.indexOf(place) + 1} of ${places})`}
+              {placeWords(feature, place, unit)}
             </>
           }
           description={
@@ -198,4 +197,14 @@ export function ReadingEntry(props: ReadingEntryProps) {
       </div>
     </Stack>
   );
+}
+
+/** Which of how many; for a torque stage what it is pulled to, since the stage counts itself. */
+function placeWords(feature: FeatureOnSheet, place: PlaceOnSheet, unit: BenchUnit): string {
+  if (feature.feature === 'head-bolt-torque') {
+    const target = targetOf(place);
+    return target === null ? '' : `, pull to ${display(target, unit)}`;
+  }
+  const count = feature.places.length;
+  return count > 1 ? ` (${feature.places.indexOf(place) + 1} of ${count})` : '';
 }

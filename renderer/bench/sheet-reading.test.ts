@@ -2,7 +2,13 @@ import { describe, expect, test } from 'vitest';
 import type { Reading, Verdict } from '../../shared/contract/bench.ts';
 import { ReadingId } from '../../shared/contract/ids.ts';
 import type { Phase } from '../../shared/work/vocabulary.ts';
-import { nextPlace, type PlaceOnSheet, standingReading, summarise } from './sheet-reading.ts';
+import {
+  nextPlace,
+  type PlaceOnSheet,
+  standingReading,
+  summarise,
+  targetOf,
+} from './sheet-reading.ts';
 
 let made = 0;
 function reading(
@@ -86,6 +92,12 @@ describe('the place wanted next', () => {
     expect(nextPlace(places, 'final', 'bottom')?.key).toBe('top');
     expect(nextPlace([place('only')], 'final', 'only')).toBeNull();
   });
+});
+
+test('a place is set to the source’s aim, else to the middle of its band', () => {
+  expect(targetOf(place('top'))).toBe(68.02);
+  expect(targetOf({ ...place('top'), aim: 68.01 })).toBe(68.01);
+  expect(targetOf({ ...place('top'), low: null })).toBeNull();
 });
 
 describe('how a feature fares', () => {

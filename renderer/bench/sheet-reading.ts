@@ -1,4 +1,5 @@
 import type { FeatureOnSheet, Reading, Verdict } from '../../shared/contract/bench.ts';
+import { aim } from '../../shared/trade/index.ts';
 import type { Phase } from '../../shared/work/vocabulary.ts';
 
 /** Reading the sheet: which reading stands, which place is wanted next, how a feature fares. */
@@ -28,6 +29,10 @@ export function nextPlace(
     null
   );
 }
+
+/** What a place is set to, base unit: the source's aim, else the middle of a band with two limits. */
+export const targetOf = ({ low, high, aim: stated }: PlaceOnSheet): number | null =>
+  stated ?? (low === null || high === null ? null : aim({ low, high }));
 
 export interface FeatureSummary {
   readonly measured: number;

@@ -6,7 +6,6 @@ import { decimal } from '../common/measure/decimal.ts';
 import classes from './specbook.module.css';
 import { fastenerOf, type SpecificationDraft } from './specification-draft.ts';
 import { PATTERN_LABELS } from './specification-words.ts';
-import { TorqueCheck } from './torque-check.tsx';
 
 const Pattern = z.enum(['cross', 'spiral', 'in-line']);
 
@@ -23,16 +22,13 @@ const THREADS = [
   { name: '3/8-16 UNC', diameter: '9.525', pitch: '1.5875' },
 ] as const;
 
-/** The fastener group that a torque belongs to, with what the torque would do to the bolt. */
+/** The fastener group that a torque belongs to, with the order in which it is tightened. */
 export function FastenerFields({
   draft,
-  torque,
   onChange,
   errors,
 }: {
   readonly draft: SpecificationDraft;
-  /** The torque aimed at, N·m; null while none can be read. */
-  readonly torque: number | null;
   readonly onChange: (change: Partial<SpecificationDraft>) => void;
   readonly errors: Record<string, string>;
 }) {
@@ -99,7 +95,6 @@ export function FastenerFields({
           <BoltPicture fastener={fastener} />
         )}
       </div>
-      <TorqueCheck torque={torque} fastener={fastener} unit={draft.unit} />
     </fieldset>
   );
 }

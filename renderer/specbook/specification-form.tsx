@@ -35,6 +35,7 @@ import { FastenerFields } from './fastener-fields.tsx';
 import { SourceChoice } from './source-choice.tsx';
 import { draftOf, fastenerOf, type SpecificationDraft } from './specification-draft.ts';
 import { targetTorque } from './target-torque.ts';
+import { TorqueCheck } from './torque-check.tsx';
 import { useSource } from './use-source.ts';
 
 interface SpecificationFormProps {
@@ -176,6 +177,13 @@ function Fields({
           {limit('aim', 'Aim', 'empty: the middle')}
           {limit('wearLimit', 'Wear limit', 'beyond it: replace')}
         </SimpleGrid>
+        {feature === 'head-bolt-torque' && (
+          <TorqueCheck
+            torque={band.ok ? targetTorque(band.band) : null}
+            fastener={fastenerOf(feature, draft)}
+            unit={draft.unit}
+          />
+        )}
         <TextInput
           label="Condition"
           description="Cold, dry, oiled, at what temperature …"
@@ -184,12 +192,7 @@ function Fields({
           error={errors.condition}
         />
         {feature === 'head-bolt-torque' && (
-          <FastenerFields
-            draft={draft}
-            torque={band.ok ? targetTorque(band.band) : null}
-            onChange={change}
-            errors={errors}
-          />
+          <FastenerFields draft={draft} onChange={change} errors={errors} />
         )}
         <SourceChoice draft={draft} onChange={change} errors={errors} />
         <RefusalAlert error={refusal} />

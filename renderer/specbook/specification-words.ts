@@ -18,7 +18,7 @@ export const PATTERN_LABELS: Record<Fastener['pattern'], string> = {
 };
 
 /** Stages as shares of the final torque: `50 %, 75 %, 100 %`. */
-export const stagesWords = (stages: readonly number[]): string =>
+const stagesWords = (stages: readonly number[]): string =>
   stages.map((share) => `${Math.round(share * 1000) / 10} %`).join(', ');
 
 /** A fastener group in one line. */

@@ -20,7 +20,7 @@ interface TorqueSense {
 }
 
 /** Null while thread or class can't be judged by. */
-export function torqueSense(torque: number, fastener: TypedFastener): TorqueSense | null {
+function torqueSense(torque: number, fastener: TypedFastener): TorqueSense | null {
   const { diameter, pitch, propertyClass } = fastener;
   if (!isPropertyClass(propertyClass)) return null;
   try {

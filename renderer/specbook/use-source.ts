@@ -1,5 +1,4 @@
-import type { SourceId } from '../../shared/contract/ids.ts';
-import { SourceId as SourceIdSchema } from '../../shared/contract/ids.ts';
+import { SourceId } from '../../shared/contract/ids.ts';
 import { deskQuery } from '../common/desk.ts';
 import { useBy } from '../common/station.tsx';
 import { useWrite } from '../common/use-write.ts';
@@ -13,7 +12,7 @@ export function useSource(onSettled: (id: SourceId) => void) {
   const by = useBy();
   const add = useWrite(deskQuery.specbook.addSource.mutationOptions());
   const settle = async (draft: SourceDraft): Promise<SourceId | null> => {
-    if (draft.sourceId !== 'new') return SourceIdSchema.safeParse(draft.sourceId).data ?? null;
+    if (draft.sourceId !== 'new') return SourceId.safeParse(draft.sourceId).data ?? null;
     try {
       const { kind, title, edition, date } = draft;
       const source = await add.mutateAsync({ by, kind, title, edition, date });

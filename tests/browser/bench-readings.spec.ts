@@ -141,7 +141,7 @@ test('head bolts go stage by stage, each to its own torque', async ({ page, desk
   await expect(page.getByText('50 %: to 8.5')).toBeVisible();
   await readingField(page).fill('8.5');
   await page.keyboard.press('Enter');
-  await expect(readingField(page)).toHaveAccessibleName(/stage 2 of 2/);
+  await expect(readingField(page)).toHaveAccessibleName(/stage 2 of 2, pull to 17/);
   await page.keyboard.type('17 lbf·ft');
   await page.keyboard.press('Enter');
   await expect(page.getByRole('button', { name: /^Next/ })).toBeFocused();
