@@ -80,14 +80,14 @@ function typed(value: number, feature: MeasuredFeature, unit: SpecificationUnit)
 const number = (text: string | undefined): number | undefined =>
   text === undefined ? undefined : Number(text);
 
-/** What a sound part measures: about the aim, within a quarter of the band either way. */
+/** What a sound part measures: about the aim, within a sixth of the band either way. */
 function sound(specification: DemoSpecification, random: () => number): number {
   const low = number(specification.low);
   const high = number(specification.high);
   if (low === undefined) return (high ?? 0) * (0.35 + random() * 0.2);
   if (high === undefined) return low * (1.15 + random() * 0.12);
   const target = number(specification.aim) ?? (low + high) / 2;
-  return target + (random() - 0.5) * 0.5 * (high - low);
+  return target + (random() - 0.5) * 0.32 * (high - low);
 }
 
 /** What a worn part measures: from the edge of the band towards its wear limit, and past it above 1. */
@@ -164,13 +164,34 @@ function readingsAt(
     });
 }
 
-/** Readings of the finished build, all of them in order. */
+/** The order in which a build is measured: from the crankcase outwards, the running engine last. */
+const BUILD_ORDER: readonly MeasuredFeature[] = [
+  'bore',
+  'piston-skirt',
+  'crankpin',
+  'rod-big-end',
+  'ring-end-gap',
+  'crankshaft-end-play',
+  'head-flatness',
+  'head-bolt-torque',
+  'coil-resistance',
+  'coil-air-gap',
+  'valve-lash-intake',
+  'valve-lash-exhaust',
+  'plug-gap',
+  'compression',
+];
+
+/** Set to a figure rather than measured: a wrench clicks at it, a wire slides or does not. */
+const SET: readonly MeasuredFeature[] = ['head-bolt-torque', 'plug-gap'];
+
+/** Readings of the finished build, in the order of the build. */
 export const finalReadings = (asked: Asked): DemoReading[] =>
   readingsAt(asked, 'final', (specification, place, feature, random) =>
-    feature === 'head-bolt-torque'
+    SET.includes(feature)
       ? (number(specification.aim) ?? 0) * place.share
       : sound(specification, random),
-  );
+  ).sort((a, b) => BUILD_ORDER.indexOf(a.feature) - BUILD_ORDER.indexOf(b.feature));
 
 /**
  * Readings as received.

@@ -10,21 +10,25 @@ interface Signature {
 const WIDTH = 400;
 const HEIGHT = 120;
 
-/** Points on a curve through a word: loops that run to the right, taller at its beginning. */
+/** Points on a curve through a word: a tall beginning, then loops of all sizes, some below the line. */
 function word(from: number, to: number, random: () => number): { x: number; y: number }[] {
-  const loops = Math.max(2, Math.round((to - from) / 26));
-  const steps = loops * 14;
-  const lean = 6 + random() * 8;
-  const heights = Array.from({ length: loops + 1 }, (_, index) =>
-    index === 0 ? 34 + random() * 14 : 9 + random() * 16,
-  );
+  const loops = Math.max(3, Math.round((to - from) / 20));
+  const shapes = Array.from({ length: loops + 1 }, (_, index) => {
+    const below = index > 1 && random() > 0.82;
+    return {
+      tall: index === 0 ? 46 + random() * 14 : below ? -26 : 5 + random() ** 2 * 34,
+      lean: 3 + random() * 11,
+    };
+  });
+  const steps = loops * 12;
   return Array.from({ length: steps + 1 }, (_, step) => {
     const turn = (step / steps) * loops;
-    const tall = heights[Math.floor(turn)] ?? 12;
+    const { tall, lean } = shapes[Math.floor(turn)] ?? { tall: 6, lean: 4 };
     const angle = turn * 2 * Math.PI;
+    const along = from + ((to - from) * step) / steps;
     return {
-      x: Math.round((from + ((to - from) * step) / steps + Math.sin(angle) * lean) * 10) / 10,
-      y: Math.round((76 - ((1 - Math.cos(angle)) / 2) * tall - step * 0.06) * 10) / 10,
+      x: Math.round((along + Math.sin(angle) * lean) * 10) / 10,
+      y: Math.round((78 - ((1 - Math.cos(angle)) / 2) * tall - along * 0.03) * 10) / 10,
     };
   });
 }

@@ -6,7 +6,7 @@ export const DEMO_SHOP: Shop = {
   address: '118 Mill Race Road\nHalden Ferry, Illinois',
   phone: '(309) 555-0142',
   email: 'desk@haldenferry.example',
-  taxNumber: 'Sales tax account 0044-7182',
+  taxNumber: '0044-7182',
   currency: 'USD',
   locale: 'en-US',
   timeZone: 'America/Chicago',

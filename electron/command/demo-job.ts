@@ -11,7 +11,7 @@ import { DEMO_SHOP } from '../../db/demo/shop.ts';
 import { DEMO_STAFF } from '../../db/demo/staff.ts';
 import type { PaperCard } from '../../shared/contract/counter.ts';
 import type { DeskContext } from '../desk/index.ts';
-import { type BenchJob, build, measureAsReceived } from './demo-shop/bench-work.ts';
+import { type BenchJob, build, buildReadings, measureAsReceived } from './demo-shop/bench-work.ts';
 import { deskClient } from './demo-shop/client.ts';
 import { idOf, markAsDemo, type OpenShop, openDemoShop } from './demo-shop/set-up.ts';
 import { StoryClock } from './demo-shop/story-clock.ts';
@@ -65,7 +65,10 @@ export async function runDemoJob(context: DeskContext, outDir: string): Promise<
   const workOrder = await handOver(shop, jobId);
 
   mkdirSync(outDir, { recursive: true });
-  const papers = await desk.office.papers({ jobId });
+  const kinds = Object.keys(FILES);
+  const papers = (await desk.office.papers({ jobId })).toSorted(
+    (a, b) => kinds.indexOf(a.kind) - kinds.indexOf(b.kind),
+  );
   for (const { id, kind } of papers) {
     const { pdf } = await desk.office.paper({ id });
     writeFileSync(join(outDir, FILES[kind]), Buffer.from(pdf, 'base64'));
@@ -141,7 +144,7 @@ async function diagnose(shop: OpenShop, jobId: string): Promise<void> {
   });
   const latest = estimates.at(-1);
   if (latest === undefined) throw new Error('The estimate that was just written is not there.');
-  clock.goTo(clock.instant(TAKEN_IN + 2, '09:05'));
+  clock.goTo(clock.instant(TAKEN_IN + 2, '15:45'));
   await desk.till.approve({
     by: idOf(staff, 'odile'),
     jobId,
@@ -164,7 +167,11 @@ async function rebuild(shop: OpenShop, jobId: string): Promise<string> {
 
   clock.goTo(clock.instant(TAKEN_IN + 9, '13:15'), 75);
   const slip = await questionedGap(shop, job, idOf(gauges, 'feeler-mm'));
-  await build(shop, job, {});
+  await build(shop, job, {
+    readings: buildReadings(job).map((reading) =>
+      reading.feature === 'coil-air-gap' ? { ...reading, text: '0.3' } : reading,
+    ),
+  });
   await desk.counter.moveJob({ by, jobId, to: 'ready' });
   return slip;
 }
@@ -184,7 +191,7 @@ async function questionedGap({ desk }: OpenShop, { jobId, by }: BenchJob, gaugeI
   if (!isDefined || error.code !== 'READING_QUESTIONED')
     throw new Error('A coil air gap of 0.03 mm should have been questioned.');
   const { likely, unit } = error.data;
-  return `Coil air gap, leg 1: 0.03 mm was questioned (${likely} ${unit}?); read again and recorded.`;
+  return `Coil air gap, leg 1: 0.03 mm was questioned (${likely} ${unit}?), not written; 0.3 mm recorded.`;
 }
 
 async function bill({ desk, clock, staff }: OpenShop, jobId: string): Promise<void> {

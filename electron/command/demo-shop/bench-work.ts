@@ -25,7 +25,7 @@ const TOP_END: readonly MeasuredFeature[] = [
   'coil-resistance',
 ];
 
-export function featuresOf(scope: Scope, engine: EngineKey): readonly MeasuredFeature[] {
+function featuresOf(scope: Scope, engine: EngineKey): readonly MeasuredFeature[] {
   if (scope === 'rebuild') return measuredFeaturesOf(shapeOfDemo(DEMO_ENGINES[engine]));
   return scope === 'top-end' ? TOP_END : SERVICE;
 }
@@ -47,7 +47,7 @@ export interface BenchJob {
   seed: string;
 }
 
-export async function record(
+async function record(
   { desk, gauges }: OpenShop,
   { jobId, by }: Pick<BenchJob, 'jobId' | 'by'>,
   readings: readonly DemoReading[],
@@ -79,30 +79,46 @@ export const measureAsReceived = (
     }),
   );
 
-/** Measures what was built and passes its hold points; those of what stayed closed are overridden. */
+/**
+ * Measures what is built, and passes each hold point as soon as its readings are there; the points of what
+ * stayed closed are overridden. Whoever is part of the way through stops at the first point that is not due.
+ */
 export async function build(
   shop: OpenShop,
   job: BenchJob,
-  { stayedClosed = '', soFar = 1 }: { stayedClosed?: string; soFar?: number },
+  { stayedClosed = '', soFar = 1, readings = buildReadings(job) }: Building,
 ): Promise<void> {
   const { desk } = shop;
-  const engine = DEMO_ENGINES[job.engine];
-  const readings = finalReadings({
-    engine,
-    seed: job.seed,
-    features: featuresOf(job.scope, job.engine),
-  });
-  const done = readings.slice(0, Math.round(readings.length * soFar));
-  await record(shop, job, done);
-  const measured = new Set(done.map(({ feature }) => feature));
-  const closed = closedPoints(job.scope);
   const { jobId, by } = job;
-  for (const { key, needs } of holdPointsOf(engine.cycle)) {
-    if (closed.includes(key))
+  const end = Math.round(readings.length * soFar);
+  const closed = closedPoints(job.scope);
+  const points = holdPointsOf(DEMO_ENGINES[job.engine].cycle);
+  let taken = 0;
+  const takeUpTo = async (wanted: number) => {
+    await record(shop, job, readings.slice(taken, Math.min(wanted, end)));
+    taken = Math.max(taken, Math.min(wanted, end));
+  };
+  for (const { key, needs } of points) {
+    if (closed.includes(key)) {
       await desk.bench.overrideHoldPoint({ by, jobId, key, reason: stayedClosed });
-    // Whoever is half way through has passed what the readings so far allow, and nothing after it.
-    else if (needs.every((feature) => measured.has(feature)))
-      await desk.bench.passHoldPoint({ by, jobId, key });
-    else if (soFar < 1) return;
+      continue;
+    }
+    const last = key === points.at(-1)?.key;
+    const due = last
+      ? readings.length
+      : readings.findLastIndex(({ feature }) => needs.includes(feature)) + 1;
+    await takeUpTo(due);
+    if (due > end) return;
+    await desk.bench.passHoldPoint({ by, jobId, key });
   }
 }
+
+interface Building {
+  stayedClosed?: string;
+  /** Share of the readings that are there so far. */
+  soFar?: number;
+  readings?: readonly DemoReading[];
+}
+
+export const buildReadings = ({ engine, scope, seed }: BenchJob): DemoReading[] =>
+  finalReadings({ engine: DEMO_ENGINES[engine], seed, features: featuresOf(scope, engine) });
