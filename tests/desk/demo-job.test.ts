@@ -1,0 +1,216 @@
+import { execFileSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { issuedPaper } from '../../db/schema/index.ts';
+import { openStore, type Store } from '../../db/store.ts';
+import { runDemoJob } from '../../electron/command/demo-job.ts';
+import { type DeskClient, deskClient } from '../../electron/command/demo-shop/client.ts';
+import type { BenchSheet, Reading } from '../../shared/contract/bench.ts';
+import type { JobDossier } from '../../shared/contract/counter.ts';
+import { unitLabel } from '../../shared/trade/index.ts';
+import { handoverCautions, LOCAL_LAW } from '../../shared/work/cautions.ts';
+import { FEATURES, MEASURED_FEATURES } from '../../shared/work/features.ts';
+import { PHASE_LABELS, PHASES } from '../../shared/work/vocabulary.ts';
+import { faultsOf, readBarcode } from '../unit/paper/reading-back.ts';
+
+const FILES = ['claim-ticket.pdf', 'estimate.pdf', 'invoice.pdf', 'tag.pdf', 'work-order.pdf'];
+
+/** How a verdict is written on paper. */
+const WORDS = {
+  within: 'within limits',
+  outside: 'outside limits',
+  'too-close': 'too close to call',
+  'no-band': 'no limits',
+} satisfies Record<Reading['verdict'], string>;
+
+let folder: string;
+let out: string;
+let store: Store;
+let desk: DeskClient;
+let job: JobDossier;
+let sheet: BenchSheet;
+let printed: string;
+let summary: string;
+
+beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'tappet-demo-job-'));
+  // Not there yet: the job makes it.
+  out = join(folder, 'papers', 'here');
+  store = openStore(join(folder, 'data'));
+  const context = { store, now: () => new Date('2026-11-25T16:00:00Z'), program: { version: '0' } };
+  const print = vi.spyOn(process.stdout, 'write').mockReturnValue(true);
+  try {
+    await runDemoJob(context, out);
+    summary = print.mock.calls.map(([text]) => String(text)).join('');
+  } finally {
+    print.mockRestore();
+  }
+  desk = deskClient(context);
+  job = await desk.counter.job({ code: 'J000001' });
+  sheet = await desk.bench.sheet({ jobId: job.id });
+  printed = execFileSync('pdftotext', ['-layout', join(out, 'work-order.pdf'), '-'], {
+    encoding: 'utf8',
+  });
+}, 120_000);
+
+afterAll(() => {
+  store.close();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+const bytesOf = (file: string) => new Uint8Array(readFileSync(join(out, file)));
+
+/** Words as they follow each other on the page, however its lines are broken. */
+const running = (text: string) => text.replaceAll(/\s+/g, ' ');
+
+/** The lines under the heading of a feature in a phase, up to the next such heading. */
+function section(feature: string, phase: string): string[] {
+  const lines = printed.split('\n').map((line) => line.trim());
+  const begin = lines.indexOf(`${feature}, ${phase}`);
+  if (begin < 0) return [];
+  const length = lines
+    .slice(begin + 1)
+    .findIndex((line) =>
+      Object.values(PHASE_LABELS).some(
+        (label) => line.endsWith(`, ${label}`) || line === 'Hold points',
+      ),
+    );
+  return lines.slice(begin + 1, length < 0 ? undefined : begin + 1 + length);
+}
+
+const readings = () =>
+  sheet.features.flatMap(({ places, ...feature }) =>
+    places.flatMap((place) => place.readings.map((reading) => ({ feature, reading }))),
+  );
+
+test('leaves exactly the five papers, and says what it wrote', () => {
+  expect(readdirSync(out).sort()).toEqual(FILES);
+  for (const file of FILES) expect(summary).toContain(file);
+  expect(summary).toContain(job.papers.find(({ kind }) => kind === 'work-order')?.fingerprint);
+  expect(summary).toContain('0.03 mm was questioned (0.3 mm?)');
+});
+
+test('ends handed over, paid, with an unbroken journal', async () => {
+  expect(job.state).toBe('handed-over');
+  expect(await desk.till.account({ jobId: job.id })).toMatchObject({
+    due: 0,
+    approvals: [{ how: 'text' }],
+    payments: [{ kind: 'deposit' }, { kind: 'payment' }],
+  });
+  expect(await desk.office.verifyJournal({})).toMatchObject({ intact: true, firstBroken: null });
+});
+
+test('every feature that a four-stroke is measured on has its final readings, all of them sound', () => {
+  for (const feature of MEASURED_FEATURES) {
+    const { places } = sheet.features.find((each) => each.feature === feature) ?? { places: [] };
+    expect(places, feature).not.toHaveLength(0);
+    for (const place of places) {
+      const finals = place.readings.filter(({ phase }) => phase === 'final');
+      expect(finals.length, `${feature} ${place.key}`).toBeGreaterThan(0);
+      expect(finals.at(-1)?.verdict, `${feature} ${place.key}`).toBe('within');
+    }
+  }
+  expect(sheet.derived.filter(({ phase }) => phase === 'final')).toHaveLength(4);
+});
+
+test('what came in worn was measured too', () => {
+  const received = readings().filter(({ reading }) => reading.phase === 'as-received');
+  expect(received.filter(({ reading }) => reading.verdict === 'outside').length).toBeGreaterThan(5);
+});
+
+test('the slip of ten was asked about and not written', () => {
+  const gaps = readings()
+    .map(({ reading }) => reading)
+    .filter(({ feature, phase }) => feature === 'coil-air-gap' && phase === 'final');
+  expect(gaps.map(({ text }) => text)).toEqual(['0.3', '0.3']);
+});
+
+describe('the work order', () => {
+  test('has every reading with its unit and its verdict on one row', () => {
+    const wanted = new Map<string, number>();
+    for (const { feature, reading } of readings()) {
+      const key = JSON.stringify([
+        feature.label,
+        PHASE_LABELS[reading.phase],
+        `${reading.text} ${unitLabel(reading.unit)}`,
+        WORDS[reading.verdict],
+      ]);
+      wanted.set(key, (wanted.get(key) ?? 0) + 1);
+    }
+    expect(wanted.size).toBeGreaterThan(30);
+    for (const [key, count] of wanted) {
+      const [feature = '', phase = '', value = '', verdict = ''] = JSON.parse(key) as string[];
+      const row = new RegExp(`(^|\\s)${value.replaceAll('.', '\\.')}\\s.*${verdict}`);
+      const rows = section(feature, phase).filter((line) => row.test(line));
+      expect(rows.length, key).toBe(count);
+    }
+  });
+
+  test('names the source of every specification, with edition and page, and its standing', () => {
+    for (const { label, specification, places } of sheet.features) {
+      if (specification === null) throw new Error(`${label} has no specification.`);
+      const { source, page, standing } = specification;
+      for (const phase of PHASES) {
+        if (!places.some((place) => place.readings.some((reading) => reading.phase === phase)))
+          continue;
+        const text = running(section(label, PHASE_LABELS[phase]).join(' '));
+        expect(text).toContain(`${source.title}, ${source.edition}, page ${page}`);
+        expect(text.toLowerCase()).toContain(standing);
+      }
+    }
+  });
+
+  test('has the names of both who signed, the hold points with who, the cautions, the fingerprint', () => {
+    const text = running(printed);
+    const signed = text.slice(text.indexOf('Signed at handover'));
+    expect(signed).toContain('Łucja Żółkiewska');
+    expect(signed).toContain('Ignacio Peña');
+    for (const { label, state, by } of sheet.holdPoints) {
+      expect(state, label).toBe('passed');
+      // The label may be broken over two lines, with the row's other cells between them.
+      expect(text).toContain(label.split(' ').slice(0, 4).join(' '));
+      expect(by).toBe('Ignacio Peña');
+    }
+    for (const caution of [...handoverCautions('tiller'), LOCAL_LAW])
+      expect(text).toContain(caution);
+    const fingerprint = job.papers.find(({ kind }) => kind === 'work-order')?.fingerprint;
+    expect(text).toContain(`Fingerprint ${fingerprint}`);
+  });
+});
+
+test('the tag’s barcode, rendered to pixels, reads back as the code of the job', async () => {
+  expect(await readBarcode(bytesOf('tag.pdf'), 200)).toEqual([
+    { format: 'Code128', text: job.code },
+  ]);
+});
+
+test.each(FILES)('%s: a checker of PDF files finds nothing', (file) => {
+  expect(faultsOf(bytesOf(file))).toBe('');
+});
+
+test('what is stored has the fingerprint that is printed, and comes out the same each time', async () => {
+  const rows = store.read.select().from(issuedPaper).all();
+  expect(rows).toHaveLength(FILES.length);
+  for (const row of rows) {
+    const sha256 = createHash('sha256').update(row.content, 'utf8').digest('hex');
+    expect(sha256).toBe(row.fingerprint);
+    const file = `${row.kind}.pdf`;
+    const text = execFileSync('pdftotext', ['-layout', join(out, file), '-'], { encoding: 'utf8' });
+    expect(text).toContain(sha256);
+    const once = await desk.office.paper({ id: row.id });
+    const again = await desk.office.paper({ id: row.id });
+    expect(again.pdf).toBe(once.pdf);
+    expect(Buffer.from(once.pdf, 'base64').equals(readFileSync(join(out, file)))).toBe(true);
+    expect(once.pdfSha256).toBe(createHash('sha256').update(bytesOf(file)).digest('hex'));
+  }
+});
+
+test('its engine model has a specification for everything that is measured or worked out', async () => {
+  const [model] = await desk.specbook.models({ text: '' });
+  if (model === undefined) throw new Error('The spec book is empty.');
+  const { specifications } = await desk.specbook.model({ id: model.id });
+  expect(specifications.map(({ feature }) => feature)).toEqual([...FEATURES]);
+});
