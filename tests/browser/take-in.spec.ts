@@ -239,6 +239,21 @@ prepared('a serial number that is taken offers its machine', async ({ page, desk
   expect((await desk.counter.job({ code })).customerId).toBe(owner.id);
 });
 
+prepared('a telephone number that is known asks, and stops nobody', async ({ page, desk }) => {
+  const by = (await ownerOf(desk)).id;
+  const known = await desk.counter.addCustomer({ by, name: 'Bram Okafor', phone: '312-555-0188' });
+  await page.goto('/take-in');
+  const hands = new Hands(page);
+  await hands.fill('Name', 'B. Okafor');
+  await hands.press('Tab');
+  await hands.fill('Telephone and e-mail', '(312) 555 0188');
+  await expect(page.getByText('Known customer? Bram Okafor')).toBeVisible();
+  await hands.press('Enter');
+  await hands.sees('Serial number');
+  await hands.press('Alt+k');
+  await expect(page.getByText(`Customer ${known.number}`)).toBeVisible();
+});
+
 for (const colorScheme of ['light', 'dark'] as const)
   prepared(`the intake reads well in ${colorScheme}`, async ({ page }) => {
     await page.emulateMedia({ colorScheme });

@@ -1,4 +1,5 @@
-import { Button, Group, Text } from '@mantine/core';
+import { Button, Group, Kbd, Text } from '@mantine/core';
+import { useHotkeys } from '@mantine/hooks';
 import { IconUserQuestion } from '@tabler/icons-react';
 import type { Customer } from '../../../shared/contract/counter.ts';
 
@@ -7,8 +8,12 @@ interface KnownCustomerHintProps {
   onTake: () => void;
 }
 
-/** Quiet: two people may share a name or a telephone, so it asks and stops nobody. */
+/**
+ * Quiet: two people may share a name or a telephone, so it asks and stops nobody. It comes up while somebody
+ * types, so its button is no stop for Tab: a key meant for the next field would press it. Alt+K does.
+ */
 export function KnownCustomerHint({ customer, onTake }: KnownCustomerHintProps) {
+  useHotkeys([['alt+K', onTake]], []);
   return (
     <Group role="status" gap="xs" wrap="nowrap" align="center">
       <IconUserQuestion aria-hidden size={20} style={{ flexShrink: 0 }} />
@@ -16,8 +21,21 @@ export function KnownCustomerHint({ customer, onTake }: KnownCustomerHintProps) 
         Known customer? {customer.name}
         {customer.phone && `, ${customer.phone}`}
       </Text>
-      <Button variant="light" size="compact-sm" h={32} style={{ flexShrink: 0 }} onClick={onTake}>
-        That is who it is
+      <Button
+        variant="light"
+        size="compact-sm"
+        h={32}
+        style={{ flexShrink: 0 }}
+        tabIndex={-1}
+        aria-keyshortcuts="Alt+K"
+        rightSection={
+          <Kbd size="xs" aria-hidden>
+            Alt K
+          </Kbd>
+        }
+        onClick={onTake}
+      >
+        That’s who
       </Button>
     </Group>
   );

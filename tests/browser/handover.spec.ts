@@ -1,0 +1,153 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { JobDossier } from '../../shared/contract/counter.ts';
+import { type Desk, deskAt, ownerOf } from './desk-client.ts';
+import { expect, test } from './fixtures.ts';
+
+const prepared = test.extend<{ desk: Desk }>({
+  desk: async ({ server, session }, use) => {
+    const desk = deskAt(server.origin, session);
+    await ownerOf(desk);
+    await use(desk);
+  },
+});
+
+/** A job that came in, was estimated, approved and built, with its hold points overridden in writing. */
+async function builtJob(desk: Desk): Promise<JobDossier> {
+  const by = (await ownerOf(desk)).id;
+  const { jobId } = await desk.counter.takeIn({
+    by,
+    customer: { which: 'new', name: 'Łucja Żółkiewska', phone: '312 555 0199' },
+    machine: { which: 'new', kind: 'tiller', make: 'Old Mill', model: 'T-50', engine: {} },
+    complaint: 'Stopped on the field.',
+    leftWith: ['key'],
+    signature: { name: 'Łucja Żółkiewska' },
+  });
+  const account = await desk.till.writeEstimate({
+    by,
+    jobId,
+    lines: [
+      { kind: 'labour', description: 'Engine rebuilt', quantity: 6500, unit: 'h', unitPrice: 6000 },
+      { kind: 'part', description: 'Ring set', quantity: 1000, unitPrice: 4200 },
+    ],
+  });
+  const estimate = account.estimates.at(-1);
+  if (estimate === undefined) throw new Error('The estimate is not in the account.');
+  await desk.till.approve({
+    by,
+    jobId,
+    estimateId: estimate.id,
+    how: 'telephone',
+    approvedBy: 'Łucja Żółkiewska',
+    amount: estimate.totals.total,
+  });
+  await desk.counter.moveJob({ by, jobId, to: 'on-the-bench' });
+  const { holdPoints } = await desk.bench.sheet({ jobId });
+  for (const { key } of holdPoints)
+    await desk.bench.overrideHoldPoint({ by, jobId, key, reason: 'Built elsewhere, papers seen.' });
+  return desk.counter.job({ id: jobId });
+}
+
+prepared('both sign, and the work order says so', async ({ page, desk }) => {
+  const job = await builtJob(desk);
+  const by = (await ownerOf(desk)).id;
+  await page.goto(`/job/${job.code}/handover`);
+
+  const before = page.getByRole('region', { name: 'Before it goes out' });
+  await expect(before.getByText('There is no invoice yet.')).toBeVisible();
+  await before.getByRole('button', { name: 'Mark it ready' }).click();
+  await expect(before.getByText('It is ready to collect.')).toBeVisible();
+
+  // The till is another page's matter.
+  const invoiced = await desk.till.issueInvoice({ by, jobId: job.id });
+  await desk.till.takePayment({
+    by,
+    jobId: job.id,
+    kind: 'payment',
+    method: 'cash',
+    amount: invoiced.due - 1000,
+  });
+  await page.reload();
+  await expect(before.getByText('$10.00 is due')).toBeVisible();
+
+  await page.keyboard.press('Control+Enter');
+  await expect(page.getByText('Say what was done, in a few sentences.')).toBeVisible();
+  await page.getByRole('button', { name: 'Begin with what was billed' }).click();
+  await expect(page.getByRole('textbox', { name: 'What was done' })).toHaveValue(
+    'Engine rebuilt.\nParts fitted: Ring set.',
+  );
+  await page.getByRole('textbox', { name: 'Old parts' }).fill('returned');
+  await page.getByRole('textbox', { name: 'Next service' }).fill('+6m');
+
+  const names = page.getByRole('textbox', { name: 'Name of who signs' });
+  await names.first().focus();
+  await page.keyboard.press('Enter');
+  await expect(names.first()).toHaveValue('Łucja Żółkiewska');
+  await names.last().focus();
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Control+Enter');
+  const owing = page.getByRole('textbox', { name: 'owing' });
+  await expect(owing).toBeFocused();
+
+  // A changed page is signed once more.
+  await owing.fill('Pays on Friday.');
+  await expect(page.getByText('both sign once more')).toBeVisible();
+  await names.first().focus();
+  await page.keyboard.press('Enter');
+  await names.last().focus();
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Control+Enter');
+
+  await expect(page.getByText('Handed over to Łucja Żółkiewska')).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Print the work order' })).toBeFocused();
+  const done = await desk.counter.job({ id: job.id });
+  const paper = done.papers.find(({ kind }) => kind === 'work-order');
+  expect(done).toMatchObject({ state: 'handed-over', stateNote: 'Pays on Friday.' });
+  await expect(page.getByText(paper?.fingerprint ?? 'no work order')).toBeVisible();
+});
+
+prepared('what still stands in the way is named, with the way to it', async ({ page, desk }) => {
+  const by = (await ownerOf(desk)).id;
+  const { code } = await desk.counter.takeIn({
+    by,
+    customer: { which: 'new', name: 'Liv Ødegård' },
+    machine: { which: 'new', kind: 'mower', engine: {} },
+    complaint: 'Hunts.',
+    signature: { name: 'Liv Ødegård' },
+  });
+  await page.goto(`/job/${code}`);
+  await expect(page.getByText('no entry chosen yet')).toBeVisible();
+  await page.getByRole('link', { name: 'Choose the engine' }).click();
+  await expect(page).toHaveURL(`/job/${code}/bench`);
+  await page.goto(`/job/${code}/handover`);
+  await expect(page.getByText('Valve lash set cold')).toBeVisible();
+  await page.getByRole('textbox', { name: 'What was done' }).fill('Carburettor cleaned.');
+  for (const name of await page.getByRole('textbox', { name: 'Name of who signs' }).all()) {
+    await name.focus();
+    await page.keyboard.press('Enter');
+  }
+  await page.keyboard.press('Control+Enter');
+  await expect(page.getByRole('alert')).toContainText('Only a job that is ready, or stopped');
+  await page.getByRole('link', { name: 'Go to the till' }).click();
+  await expect(page).toHaveURL(`/job/${code}/till`);
+  await page.goBack();
+  await expect(page.getByRole('textbox', { name: 'What was done' })).toHaveValue(
+    'Carburettor cleaned.',
+  );
+});
+
+for (const colorScheme of ['light', 'dark'] as const)
+  prepared(`overview and handover read well in ${colorScheme}`, async ({ page, desk }) => {
+    const job = await builtJob(desk);
+    await page.emulateMedia({ colorScheme });
+    for (const [path, heading] of [
+      ['', 'What came in'],
+      ['/handover', 'Before it goes out'],
+    ]) {
+      await page.goto(`/job/${job.code}${path}`);
+      await expect(page.getByRole('heading', { name: heading })).toBeVisible();
+      const { violations } = await new AxeBuilder({ page })
+        .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'])
+        .analyze();
+      expect(violations).toEqual([]);
+    }
+  });
