@@ -1,14 +1,12 @@
 import { Button, Checkbox, Group, Text, TextInput } from '@mantine/core';
 import { useDebouncedValue } from '@mantine/hooks';
 import { IconPlus, IconSearch } from '@tabler/icons-react';
-import { keepPreviousData, useQuery } from '@tanstack/react-query';
-import { type KeyboardEvent, useRef, useState } from 'react';
+import { type KeyboardEvent, useCallback, useEffect, useState } from 'react';
 import { useNavigate, useSearchParams } from 'react-router';
-import type { Part } from '../../shared/contract/parts.ts';
-import { foldNumber } from '../../shared/work/fold.ts';
-import { desk, deskQuery } from '../common/desk.ts';
+import { useArrowRows } from '../common/arrow-rows.ts';
 import { Empty, Page, QueryView } from '../common/page.tsx';
 import { AddPart } from './add-part.tsx';
+import { partByNumber, useFoundParts } from './find-parts.ts';
 import { PartsTable } from './parts-table.tsx';
 import { shelfLevel } from './stock.ts';
 
@@ -17,35 +15,38 @@ const SHOWN = 200;
 /** What is on the shelf: searched by number, name, bin or barcode. */
 export function PartsPage() {
   const navigate = useNavigate();
-  const list = useRef<HTMLDivElement>(null);
+  const rows = useArrowRows<HTMLTableElement>();
   const [address, setAddress] = useSearchParams();
-  const text = address.get('q') ?? '';
   const onlyLow = address.has('low');
+  const [typed, setTyped] = useState(address.get('text') ?? '');
+  const [text] = useDebouncedValue(typed.trim(), 150);
   const [adding, setAdding] = useState(false);
-  const [wanted] = useDebouncedValue(text, 150);
-  const query = useQuery({
-    ...deskQuery.parts.find.queryOptions({ input: { text: wanted, limit: SHOWN } }),
-    placeholderData: keepPreviousData,
-  });
+  const query = useFoundParts(text, SHOWN);
 
-  const look = (change: { q?: string; low?: boolean }) => {
-    const next = new URLSearchParams();
-    const q = change.q ?? text;
-    if (q !== '') next.set('q', q);
-    if (change.low ?? onlyLow) next.set('low', '');
-    setAddress(next, { replace: true });
-  };
+  const keep = useCallback(
+    (name: 'text' | 'low', value: string | null) =>
+      setAddress(
+        (before) => {
+          const after = new URLSearchParams(before);
+          if (value === null) after.delete(name);
+          else after.set(name, value);
+          return after;
+        },
+        { replace: true },
+      ),
+    [setAddress],
+  );
+  useEffect(() => keep('text', text === '' ? null : text), [keep, text]);
 
-  const keys = async (event: KeyboardEvent<HTMLInputElement>) => {
-    if (event.nativeEvent.isComposing) return;
-    if (event.key === 'ArrowDown') {
-      event.preventDefault();
-      list.current?.querySelector<HTMLElement>('a')?.focus();
+  const enter = async (event: KeyboardEvent<HTMLInputElement>) => {
+    if (event.key !== 'Enter' || event.nativeEvent.isComposing) {
+      rows.onFilterKey(event);
+      return;
     }
-    if (event.key === 'Enter') {
-      const part = await exactPart(event.currentTarget.value).catch(() => null);
-      if (part !== null) await navigate(`/part/${part.id}`);
-    }
+    event.preventDefault();
+    const part = await partByNumber(typed).catch(() => null);
+    const only = part ?? (query.data?.length === 1 && text === typed.trim() ? query.data[0] : null);
+    if (only) await navigate(`/part/${only.id}`);
   };
 
   return (
@@ -62,40 +63,38 @@ export function PartsPage() {
           aria-label="Search parts"
           placeholder="Number, name, bin, supplier or barcode"
           leftSection={<IconSearch size={18} aria-hidden />}
-          data-autofocus
+          ref={rows.filter}
           autoFocus
           autoComplete="off"
           maxLength={200}
           style={{ flex: '1 1 20rem', maxWidth: '34rem' }}
-          value={text}
-          onChange={(event) => look({ q: event.currentTarget.value })}
-          onKeyDown={keys}
+          value={typed}
+          onChange={(event) => setTyped(event.currentTarget.value)}
+          onKeyDown={enter}
         />
         <Checkbox
           label="Only what wants reordering"
           checked={onlyLow}
-          onChange={(event) => look({ low: event.currentTarget.checked })}
+          onChange={(event) => keep('low', event.currentTarget.checked ? '' : null)}
         />
       </Group>
-      <div ref={list}>
-        <QueryView query={query}>
-          {(found) => {
-            const parts = onlyLow ? found.filter((part) => shelfLevel(part) !== 'enough') : found;
-            return parts.length === 0 ? (
-              <NothingFound text={wanted} onlyLow={onlyLow} onAdd={() => setAdding(true)} />
-            ) : (
-              <>
-                <PartsTable parts={parts} />
-                {found.length === SHOWN && (
-                  <Text size="sm" c="dimmed" mt="xs">
-                    The first {SHOWN} are shown. Type more of the number or name to see the rest.
-                  </Text>
-                )}
-              </>
-            );
-          }}
-        </QueryView>
-      </div>
+      <QueryView query={query}>
+        {(found) => {
+          const parts = onlyLow ? found.filter((part) => shelfLevel(part) !== 'enough') : found;
+          return parts.length === 0 ? (
+            <NothingFound text={text} onlyLow={onlyLow} onAdd={() => setAdding(true)} />
+          ) : (
+            <>
+              <PartsTable parts={parts} list={rows.list} onKey={rows.onListKey} />
+              {found.length === SHOWN && (
+                <Text size="sm" c="dimmed" mt="xs">
+                  The first {SHOWN} are shown. Type more of the number or name to see the rest.
+                </Text>
+              )}
+            </>
+          );
+        }}
+      </QueryView>
       <AddPart
         opened={adding}
         suggestedNumber={query.data?.length === 0 ? text : ''}
@@ -133,15 +132,4 @@ function NothingFound(props: { text: string; onlyLow: boolean; onAdd: () => void
       action={add}
     />
   );
-}
-
-/** The only part whose number or barcode is exactly this, as a reader types it. */
-async function exactPart(typed: string): Promise<Part | null> {
-  const wanted = foldNumber(typed);
-  if (wanted === '') return null;
-  const found = await desk.parts.find({ text: typed.trim(), limit: 50 });
-  const exact = found.filter((part) =>
-    [part.number, part.barcode].some((number) => foldNumber(number) === wanted),
-  );
-  return exact.length === 1 ? (exact[0] ?? null) : null;
 }

@@ -1,5 +1,5 @@
 import { Table, Text } from '@mantine/core';
-import type { KeyboardEvent } from 'react';
+import type { KeyboardEvent, RefObject } from 'react';
 import { Link } from 'react-router';
 import type { Part } from '../../shared/contract/parts.ts';
 import { formatQuantity } from '../../shared/money/index.ts';
@@ -7,22 +7,18 @@ import { useMoney, useShop } from '../common/shop.tsx';
 import classes from './parts-table.module.css';
 import { ShelfBadge } from './shelf-badge.tsx';
 
-/** Up and down go from row to row. */
-function keys(event: KeyboardEvent<HTMLTableElement>): void {
-  if (event.key !== 'ArrowDown' && event.key !== 'ArrowUp') return;
-  const links = [...event.currentTarget.querySelectorAll<HTMLElement>('a')];
-  const here = links.findIndex((link) => link.matches(':focus'));
-  if (here < 0) return;
-  event.preventDefault();
-  links[here + (event.key === 'ArrowDown' ? 1 : -1)]?.focus();
+interface PartsTableProps {
+  parts: readonly Part[];
+  list: RefObject<HTMLTableElement | null>;
+  onKey: (event: KeyboardEvent) => void;
 }
 
 /** Parts, one a row; the whole row opens the part. */
-export function PartsTable({ parts }: { parts: readonly Part[] }) {
+export function PartsTable({ parts, list, onKey }: PartsTableProps) {
   const money = useMoney();
   const { locale } = useShop();
   return (
-    <Table className={classes.parts} onKeyDown={keys} stickyHeader>
+    <Table className={classes.parts} ref={list} onKeyDown={onKey}>
       <Table.Thead>
         <Table.Tr>
           <Table.Th>Number</Table.Th>
@@ -39,7 +35,7 @@ export function PartsTable({ parts }: { parts: readonly Part[] }) {
         {parts.map((part) => (
           <Table.Tr key={part.id} className={classes.row}>
             <Table.Td className={classes.number}>
-              <Link to={`/part/${part.id}`} className={classes.link}>
+              <Link to={`/part/${part.id}`} className={classes.link} data-row>
                 {part.number}
               </Link>
             </Table.Td>

@@ -1,6 +1,5 @@
 import { SimpleGrid, Stack, Text } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
-import { useRef } from 'react';
 import type { Account } from '../../shared/contract/till.ts';
 import { Card } from '../common/card.tsx';
 import { deskQuery } from '../common/desk.ts';
@@ -12,6 +11,7 @@ import { EarlierRevisions } from './estimate/earlier-revisions.tsx';
 import { EstimateEditor } from './estimate/estimate-editor.tsx';
 import { TotalsList } from './estimate/totals.tsx';
 import { useEstimateDraft } from './estimate/use-estimate-draft.ts';
+import { useFarField } from './far-field.ts';
 import { InvoiceCard } from './invoice/invoice-card.tsx';
 import { PaymentsCard } from './payments/payments-card.tsx';
 import { Standing } from './standing.tsx';
@@ -31,7 +31,7 @@ export function TillPage() {
 function Till({ account }: { account: Account }) {
   const job = useJob();
   const draft = useEstimateDraft(account);
-  const approvalAmount = useRef<HTMLInputElement>(null);
+  const approvalAmount = useFarField();
   const { invoice, estimates } = account;
   const handedOver = job.state === 'handed-over';
   const closed = handedOver || invoice !== null;
@@ -52,7 +52,7 @@ function Till({ account }: { account: Account }) {
       draft={draft}
       closed={closed}
       onIssued={expectPayment}
-      onAskAgain={() => approvalAmount.current?.focus()}
+      onAskAgain={approvalAmount.focus}
     />
   );
   const payments = <PaymentsCard account={account} amountField={paymentAmount} />;

@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react';
 import type { Account } from '../../shared/contract/till.ts';
+import { useFarField } from './far-field.ts';
 import { focusFirstLine } from './lines/grid-focus.ts';
 
 type Wants = 'opening' | 'payment' | 'nothing';
@@ -10,7 +11,7 @@ type Wants = 'opening' | 'payment' | 'nothing';
  */
 export function useWantedField({ estimates, invoice, due }: Account, closed: boolean) {
   const page = useRef<HTMLDivElement>(null);
-  const paymentAmount = useRef<HTMLInputElement>(null);
+  const paymentAmount = useFarField();
   const wants = useRef<Wants>('opening');
   const unpaid = invoice !== null && due > 0;
   const unestimated = estimates.length === 0 && !closed;
@@ -21,9 +22,9 @@ export function useWantedField({ estimates, invoice, due }: Account, closed: boo
     wants.current = 'nothing';
     const busy = document.activeElement?.matches('input, textarea, select') === true;
     if (wanted === 'opening' && busy) return;
-    if (wanted !== 'nothing' && unpaid) paymentAmount.current?.focus();
+    if (wanted !== 'nothing' && unpaid) paymentAmount.focus();
     else if (wanted === 'opening' && unestimated) focusFirstLine(page.current);
-  }, [unpaid, unestimated]);
+  }, [unpaid, unestimated, paymentAmount]);
 
   return {
     page,

@@ -1,11 +1,11 @@
 import { Stack, Text } from '@mantine/core';
-import type { RefObject } from 'react';
 import type { Account } from '../../../shared/contract/till.ts';
 import { APPROVAL_WAY_LABELS } from '../../../shared/work/vocabulary.ts';
 import { Card } from '../../common/card.tsx';
 import { useFormat } from '../../common/format.ts';
 import { useMoney } from '../../common/shop.tsx';
 import { EventList } from '../event-list.tsx';
+import type { FarField } from '../far-field.ts';
 import { ApprovalForm } from './approval-form.tsx';
 
 interface ApprovalCardProps {
@@ -13,7 +13,7 @@ interface ApprovalCardProps {
   unwritten: boolean;
   /** The bill is closed: approvals are read, not taken. */
   closed: boolean;
-  amountField: RefObject<HTMLInputElement | null>;
+  amountField: FarField;
 }
 
 /** What the customer agreed to, and where the next approval is taken. */

@@ -1,6 +1,6 @@
 import { Button, Input, SegmentedControl, Stack, Text, TextInput } from '@mantine/core';
 import { IconThumbUp } from '@tabler/icons-react';
-import { type FormEvent, type RefObject, useId, useState } from 'react';
+import { type FormEvent, useId, useState } from 'react';
 import type { Account, Estimate } from '../../../shared/contract/till.ts';
 import {
   APPROVAL_WAY_LABELS,
@@ -15,6 +15,7 @@ import { useMoney } from '../../common/shop.tsx';
 import { SignatureField } from '../../common/signature-field.tsx';
 import { useBy } from '../../common/station.tsx';
 import { useWrite } from '../../common/use-write.ts';
+import type { FarField } from '../far-field.ts';
 import { useApprovalDraft } from './use-approval-draft.ts';
 
 interface ApprovalFormProps {
@@ -22,7 +23,7 @@ interface ApprovalFormProps {
   estimate: Estimate;
   /** Lines are typed that the customer would not hear of: the estimate is read out as it is written. */
   unwritten: boolean;
-  amountField: RefObject<HTMLInputElement | null>;
+  amountField: FarField;
 }
 
 /** Without the 'by' that the heading says already; capital first. */
@@ -86,7 +87,7 @@ export function ApprovalForm(props: ApprovalFormProps) {
             // A name alone is no approval: how much comes next.
             if (event.key !== 'Enter') return;
             event.preventDefault();
-            amountField.current?.focus();
+            amountField.focus();
           }}
         />
         <Input.Wrapper label="How" labelElement="div" labelProps={{ id: howLabel }}>
@@ -99,7 +100,7 @@ export function ApprovalForm(props: ApprovalFormProps) {
           />
         </Input.Wrapper>
         <MoneyInput
-          ref={amountField}
+          id={amountField.id}
           label="Up to"
           description={`Revision ${estimate.revision} comes to ${money(estimate.totals.total)}`}
           value={draft.amount}

@@ -1,20 +1,27 @@
-import { ActionIcon, Combobox, Group, Text, Textarea, useCombobox } from '@mantine/core';
+import {
+  ActionIcon,
+  Combobox,
+  Group,
+  Text,
+  Textarea,
+  useCombobox,
+  VisuallyHidden,
+} from '@mantine/core';
 import { useDebouncedValue } from '@mantine/hooks';
 import { IconX } from '@tabler/icons-react';
 import { type KeyboardEvent, useState } from 'react';
 import type { Part } from '../../../shared/contract/parts.ts';
 import { formatQuantity } from '../../../shared/money/index.ts';
 import { useMoney } from '../../common/shop.tsx';
+import { mayBeNumber, partByNumber, useFoundParts } from '../../parts/find-parts.ts';
 import type { DraftLine } from './draft-line.ts';
 import { cellName } from './grid-focus.ts';
 import classes from './lines-grid.module.css';
-import { mayBeNumber, partByNumber, useOfferedParts } from './part-choice.ts';
 
 interface DescriptionCellProps {
   line: DraftLine;
   label: string;
-  invalid: boolean;
-  problemId: string | undefined;
+  problem: string | undefined;
   onDescribe: (description: string) => void;
   onPart: (part: Part) => void;
   onForgetPart: () => void;
@@ -22,16 +29,21 @@ interface DescriptionCellProps {
   onEnter: () => void;
 }
 
+/** As many as fit below a line without hiding the bill. */
+const OFFERED = 8;
+
 /**
  * What a line is for. Parts are offered by number and words; Enter takes one only when an arrow key chose
  * it, or when the text is exactly its number or barcode, as a reader types it.
  */
 export function DescriptionCell(props: DescriptionCellProps) {
-  const { line, label, invalid, problemId, onDescribe, onPart, onForgetPart, onEnter } = props;
+  const { line, label, problem, onDescribe, onPart, onForgetPart, onEnter } = props;
   const money = useMoney();
   const [wanted, setWanted] = useState(false);
   const [typed] = useDebouncedValue(line.description, 150);
-  const parts = useOfferedParts(typed, wanted && line.partId === null);
+  const searched = wanted && line.partId === null && typed.trim().length >= 2;
+  const found = useFoundParts(typed, OFFERED, searched);
+  const parts = searched ? (found.data ?? []) : [];
   const combobox = useCombobox({
     opened: wanted && parts.length > 0,
     onOpenedChange: setWanted,
@@ -70,12 +82,12 @@ export function DescriptionCell(props: DescriptionCellProps) {
           <Textarea
             minRows={1}
             maxRows={4}
-            classNames={{ input: classes.cell }}
+            classNames={{ input: classes.cell, error: classes.spoken }}
             aria-label={label}
+            aria-autocomplete="list"
             placeholder="Work, or a part’s number or name"
             value={line.description}
-            error={invalid}
-            aria-describedby={problemId}
+            error={problem}
             data-cell={cellName(line.key, 'description')}
             onChange={(event) => {
               // One line of the bill is one paragraph, also when it was pasted.
@@ -109,6 +121,10 @@ export function DescriptionCell(props: DescriptionCellProps) {
           </Combobox.Options>
         </Combobox.Dropdown>
       </Combobox>
+      {/* A text of several lines can't be a combobox that tells whether it is open. */}
+      <VisuallyHidden role="status">
+        {combobox.dropdownOpened && `${parts.length} parts offered: arrow down to choose.`}
+      </VisuallyHidden>
       {line.partId !== null && (
         <Group gap={2} wrap="nowrap">
           <Text size="xs" c="dimmed">

@@ -40,12 +40,11 @@ export function LineRow(props: LineRowProps) {
   const problems = CELLS.filter(
     (cell) => reading.problems[cell] !== undefined && (showMissing || line[cell].trim() !== ''),
   );
-  const problemId = problems.length > 0 ? `line-${line.key}-problems` : undefined;
+  const problemOf = (name: Cell) => (problems.includes(name) ? reading.problems[name] : undefined);
   const cell = (name: Cell, words: string) => ({
     'aria-label': `Line ${position}, ${words}`,
     'data-cell': cellName(line.key, name),
-    'aria-describedby': problems.includes(name) ? problemId : undefined,
-    error: problems.includes(name),
+    error: problemOf(name),
   });
 
   const keys = (event: KeyboardEvent<HTMLTableRowElement>) => {
@@ -71,7 +70,7 @@ export function LineRow(props: LineRowProps) {
           <NativeSelect
             {...cell('kind', 'kind')}
             size="md"
-            classNames={{ input: classes.kindCell }}
+            classNames={{ input: classes.kindCell, error: classes.spoken }}
             data={KINDS}
             value={line.kind}
             onChange={(event) =>
@@ -83,8 +82,7 @@ export function LineRow(props: LineRowProps) {
           <DescriptionCell
             line={line}
             label={`Line ${position}, description`}
-            invalid={problems.includes('description')}
-            problemId={problems.includes('description') ? problemId : undefined}
+            problem={problemOf('description')}
             onDescribe={(description) =>
               onChange(
                 description === ''
@@ -103,7 +101,7 @@ export function LineRow(props: LineRowProps) {
         <td>
           <TextInput
             {...cell('quantity', 'quantity')}
-            classNames={{ input: classes.figureCell }}
+            classNames={{ input: classes.figureCell, error: classes.spoken }}
             inputMode="decimal"
             autoComplete="off"
             value={line.quantity}
@@ -113,7 +111,7 @@ export function LineRow(props: LineRowProps) {
         <td>
           <TextInput
             {...cell('unit', 'unit')}
-            classNames={{ input: classes.cell }}
+            classNames={{ input: classes.cell, error: classes.spoken }}
             autoComplete="off"
             maxLength={12}
             value={line.unit}
@@ -123,7 +121,7 @@ export function LineRow(props: LineRowProps) {
         <td>
           <TextInput
             {...cell('unitPrice', 'unit price')}
-            classNames={{ input: classes.figureCell }}
+            classNames={{ input: classes.figureCell, error: classes.spoken }}
             inputMode="decimal"
             autoComplete="off"
             value={line.unitPrice}
@@ -145,7 +143,7 @@ export function LineRow(props: LineRowProps) {
       </tr>
       {problems.length > 0 && (
         <tr>
-          <td colSpan={7} id={problemId}>
+          <td colSpan={7} aria-hidden>
             {problems.map((name) => (
               <Text key={name} size="sm" c="var(--mantine-color-error)">
                 Line {position}: {reading.problems[name]}

@@ -1,6 +1,6 @@
 import { Button, Input, SegmentedControl, Stack, Text } from '@mantine/core';
 import { IconCash, IconCoins } from '@tabler/icons-react';
-import { type FormEvent, type RefObject, useId, useRef, useState } from 'react';
+import { type FormEvent, useId, useState } from 'react';
 import type { Account } from '../../../shared/contract/till.ts';
 import {
   PAYMENT_METHOD_LABELS,
@@ -13,6 +13,7 @@ import { RefusalAlert } from '../../common/refusal.tsx';
 import { useMoney } from '../../common/shop.tsx';
 import { useBy } from '../../common/station.tsx';
 import { useWrite } from '../../common/use-write.ts';
+import { type FarField, useFarField } from '../far-field.ts';
 import { countCash } from './cash.ts';
 import {
   likelyAmount,
@@ -24,7 +25,7 @@ import classes from './payments.module.css';
 
 interface PaymentFormProps {
   account: Account;
-  amountField: RefObject<HTMLInputElement | null>;
+  amountField: FarField;
   /** Told in words what was taken, and the change that was given. */
   onTaken: (words: string) => void;
 }
@@ -44,7 +45,7 @@ export function PaymentForm({ account, amountField, onTaken }: PaymentFormProps)
   const by = useBy();
   const money = useMoney();
   const methodLabel = useId();
-  const givenField = useRef<HTMLInputElement>(null);
+  const givenField = useFarField();
   const kinds = possibleKinds(account);
   const [kind, setKind] = useState<PaymentKind>(kinds[0] ?? 'deposit');
   const [method, setMethod] = useState<PaymentMethod>('cash');
@@ -90,7 +91,7 @@ export function PaymentForm({ account, amountField, onTaken }: PaymentFormProps)
           />
         )}
         <MoneyInput
-          ref={amountField}
+          id={amountField.id}
           label={kinds.length > 1 ? 'Amount' : `${PAYMENT_KIND_LABELS[kind]}, amount`}
           value={amount}
           onChange={setAmount}
@@ -98,7 +99,7 @@ export function PaymentForm({ account, amountField, onTaken }: PaymentFormProps)
             // With cash there is one more thing to ask before the money is taken.
             if (event.key !== 'Enter' || !inCash) return;
             event.preventDefault();
-            givenField.current?.focus();
+            givenField.focus();
           }}
           error={asked && !amount ? 'Say how much, more than zero.' : undefined}
         />
@@ -113,7 +114,7 @@ export function PaymentForm({ account, amountField, onTaken }: PaymentFormProps)
         </Input.Wrapper>
         {inCash && (
           <MoneyInput
-            ref={givenField}
+            id={givenField.id}
             label="Cash given"
             description="Leave it empty when it is exact"
             value={given}

@@ -1,18 +1,19 @@
 import { Stack, Text } from '@mantine/core';
-import { type RefObject, useRef, useState } from 'react';
+import { useRef, useState } from 'react';
 import type { Account } from '../../../shared/contract/till.ts';
 import { PAYMENT_METHOD_LABELS } from '../../../shared/work/vocabulary.ts';
 import { Card } from '../../common/card.tsx';
 import { useFormat } from '../../common/format.ts';
 import { useMoney } from '../../common/shop.tsx';
 import { EventList } from '../event-list.tsx';
+import type { FarField } from '../far-field.ts';
 import { PaymentForm } from './payment-form.tsx';
 import { PAYMENT_KIND_LABELS } from './payment-words.ts';
 import classes from './payments.module.css';
 
 interface PaymentsCardProps {
   account: Account;
-  amountField: RefObject<HTMLInputElement | null>;
+  amountField: FarField;
 }
 
 /** Deposits, payments and refunds of the job, and where the next is taken. */
