@@ -96,7 +96,12 @@ function At(props: {
             hint="Taper, out-of-round and clearances appear as soon as the readings they need are there."
           />
         ) : (
-          <DerivedList derived={sheet.derived} cylinders={sheet.cylinders} />
+          <DerivedList
+            derived={sheet.derived.toSorted(
+              (a, b) => Number(b.phase === phase) - Number(a.phase === phase),
+            )}
+            cylinders={sheet.cylinders}
+          />
         )}
       </Stack>
     );

@@ -52,8 +52,8 @@ export function FeaturePanel(props: FeaturePanelProps) {
         .map(({ key }) => spotOf(key)),
     ),
   });
-  const follows = sheet.derived.filter((figure) =>
-    FOLLOWS[feature.feature]?.includes(figure.feature),
+  const follows = sheet.derived.filter(
+    (figure) => figure.phase === phase && FOLLOWS[feature.feature]?.includes(figure.feature),
   );
 
   return (

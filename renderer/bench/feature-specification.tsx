@@ -54,7 +54,7 @@ export function FeatureSpecification({
         <Text size="sm" c="dimmed">
           {SOURCE_KIND_LABELS[source.kind]}: {source.title}
           {source.edition !== '' && `, ${source.edition}`}
-          {specification.page !== '' && `, page ${specification.page}`}
+          {specification.page !== '' && `, page\u00A0${specification.page}`}
           {specification.revision > 1 && ` · revision ${specification.revision}`}
         </Text>
         <Anchor component={Link} to={book} size="sm">

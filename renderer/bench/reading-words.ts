@@ -1,10 +1,17 @@
-import type { Reading } from '../../shared/contract/bench.ts';
+import type { Reading, Verdict } from '../../shared/contract/bench.ts';
 import { display, type Unit, unitLabel } from '../../shared/trade/index.ts';
 import { bandWords, likelyText, type SheetBand } from '../common/measure/measure-words.ts';
 
 /** A reading as it was typed, with its unit unless that was typed too. */
 export const asTyped = ({ text, unit }: Pick<Reading, 'text' | 'unit'>): string =>
   /[^\d.,/+\s-]/.test(text) ? text : `${text}\u00A0${unitLabel(unit)}`;
+
+export const VERDICT_WORDS: Record<Verdict, string> = {
+  within: 'within',
+  outside: 'outside',
+  'too-close': 'too close to call',
+  'no-band': 'no band',
+};
 
 const COUNTERPART: Partial<Record<Unit, Unit>> = {
   mm: 'in',

@@ -23,7 +23,8 @@ export function SheetList({
   readonly onGo: (to: Station) => void;
 }) {
   const settled = sheet.holdPoints.filter(({ state }) => state !== 'open').length;
-  const asks = sheet.derived.filter(({ verdict }) => verdict === 'outside').length;
+  const derived = sheet.derived.filter((figure) => figure.phase === phase);
+  const asks = derived.filter(({ verdict }) => verdict === 'outside').length;
   return (
     <nav aria-label={`Bench sheet, ${PHASE_LABELS[phase].toLowerCase()}`}>
       <ul className={classes.list}>
@@ -54,9 +55,9 @@ export function SheetList({
             <ItemText
               label="Computed"
               words={
-                sheet.derived.length === 0
+                derived.length === 0
                   ? 'nothing yet'
-                  : `${sheet.derived.length} ${sheet.derived.length === 1 ? 'figure' : 'figures'}${asks > 0 ? `, ${asks} outside` : ''}`
+                  : `${derived.length} ${derived.length === 1 ? 'figure' : 'figures'}${asks > 0 ? `, ${asks} outside` : ''}`
               }
             />
           </Item>

@@ -6,7 +6,7 @@ export const sourceWords = (source: Source, page: string): string =>
   [
     `${SOURCE_KIND_LABELS[source.kind]}: ${source.title}`,
     source.edition,
-    page === '' ? '' : `page ${page}`,
+    page === '' ? '' : `page\u00A0${page}`,
   ]
     .filter((words) => words !== '')
     .join(', ');

@@ -1,0 +1,86 @@
+import { Button, Text } from '@mantine/core';
+import { IconAlertTriangle } from '@tabler/icons-react';
+import type { Reading } from '../../shared/contract/bench.ts';
+import { PHASE_LABELS, type Phase } from '../../shared/work/vocabulary.ts';
+import { VerdictBadge } from '../common/badges.tsx';
+import { useFormat } from '../common/format.ts';
+import { useShop } from '../common/shop.tsx';
+import classes from './bench.module.css';
+import {
+  asTyped,
+  circumstancesOf,
+  inOtherUnit,
+  remarksOn,
+  VERDICT_WORDS,
+} from './reading-words.ts';
+import type { PlaceOnSheet } from './sheet-reading.ts';
+
+/** A reading that stands in the phase on the screen, with all that belongs to it. */
+export function CurrentReading({
+  reading,
+  place,
+  onCorrect,
+}: {
+  readonly reading: Reading;
+  readonly place: PlaceOnSheet;
+  /** Null when the record is closed. */
+  readonly onCorrect: (() => void) | null;
+}) {
+  const format = useFormat();
+  const { bothUnits } = useShop();
+  const other = bothUnits ? inOtherUnit(reading.valueBase, reading.unit) : '';
+  return (
+    <div className={classes.readingLine}>
+      <div>
+        <div className={classes.readingFacts}>
+          <span className={classes.value}>{asTyped(reading)}</span>
+          {other !== '' && <Text c="dimmed">({other})</Text>}
+          <VerdictBadge verdict={reading.verdict} />
+        </div>
+        <Text size="sm" c="dimmed">
+          {[...circumstancesOf(reading), reading.by, format.instant(reading.at)].join(' · ')}
+        </Text>
+        {remarksOn(reading, place).map((remark) => (
+          <Text key={remark} size="sm" className={classes.caution}>
+            <IconAlertTriangle size={16} aria-hidden className={classes.cautionMark} />
+            {remark}
+          </Text>
+        ))}
+      </div>
+      {onCorrect !== null && (
+        <Button
+          variant="subtle"
+          size="sm"
+          mih={44}
+          onClick={onCorrect}
+          aria-label={`Correct ${asTyped(reading)} at ${reading.placeLabel || 'this place'}`}
+        >
+          Correct
+        </Button>
+      )}
+    </div>
+  );
+}
+
+/** A reading that was corrected (struck through, still readable), or one of another phase. */
+export function EarlierReading({
+  reading,
+  phase,
+}: {
+  readonly reading: Reading;
+  readonly phase: Phase;
+}) {
+  const format = useFormat();
+  const words = [
+    reading.phase === phase ? '' : PHASE_LABELS[reading.phase].toLowerCase(),
+    reading.superseded ? 'corrected' : VERDICT_WORDS[reading.verdict],
+    reading.by,
+    format.instant(reading.at),
+  ].filter((word) => word !== '');
+  const text = asTyped(reading);
+  return (
+    <Text size="sm" c="dimmed" className={classes.earlier}>
+      {reading.superseded ? <s>{text}</s> : text} · {words.join(' · ')}
+    </Text>
+  );
+}
