@@ -231,6 +231,7 @@ prepared('a serial number that is taken offers its machine', async ({ page, desk
   await page.keyboard.press('Control+Enter');
   await page.getByRole('button', { name: 'Use the machine of Liv Ødegård' }).click();
   await page.getByRole('button', { name: 'Liv Ødegård brings it' }).click();
+  await expect(page.getByRole('button', { name: 'Change the customer' })).toBeVisible();
   await expect(page.getByText('What was signed for has changed since')).toBeVisible();
   await page.getByRole('textbox', { name: 'Name of who signs' }).focus();
   await page.keyboard.press('Enter');

@@ -15,9 +15,9 @@ interface KnownCustomerHintProps {
 export function KnownCustomerHint({ customer, onTake }: KnownCustomerHintProps) {
   useHotkeys([['alt+K', onTake]], []);
   return (
-    <Group role="status" gap="xs" wrap="nowrap" align="center">
+    <Group role="status" gap="xs">
       <IconUserQuestion aria-hidden size={20} style={{ flexShrink: 0 }} />
-      <Text size="sm" style={{ flex: 1 }}>
+      <Text size="sm" style={{ flex: '1 1 12rem' }}>
         Known customer? {customer.name}
         {customer.phone && `, ${customer.phone}`}
       </Text>

@@ -58,14 +58,15 @@ export function SuggestingInput({
           onChange={(event) => {
             onChange(event.currentTarget.value);
             combobox.resetSelectedOption();
-            combobox.openDropdown();
+            setWanted(true);
           }}
           onFocus={(event) => {
-            if (eager) combobox.openDropdown();
+            if (eager) setWanted(true);
             onFocus?.(event);
           }}
           onBlur={(event) => {
-            combobox.closeDropdown();
+            // Also when nothing is open yet: suggestions may arrive after the field was left.
+            setWanted(false);
             onBlur?.(event);
           }}
         />

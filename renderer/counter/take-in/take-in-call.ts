@@ -132,6 +132,9 @@ function fieldOfPath(path: string): TakeInField | undefined {
   return undefined;
 }
 
+/** Whether a refused path is shown at a field of the page. */
+export const hasField = (path: string): boolean => fieldOfPath(path) !== undefined;
+
 /** Refused paths, sorted to the fields of the page; what has no field stays in the notice above. */
 export function faultsOf(issues: readonly { path: string; message: string }[]): Faults {
   const faults: Faults = {};

@@ -121,7 +121,7 @@ export function TakeInForm({ draft, setDraft, onTaken }: TakeInFormProps) {
                 }}
               />
             )}
-            {takingIn.serialTaken && (
+            {takingIn.shown === 'machine' && (
               <SerialTaken
                 error={takingIn.error}
                 serial={draft.serial}
@@ -151,7 +151,7 @@ export function TakeInForm({ draft, setDraft, onTaken }: TakeInFormProps) {
                   What was signed for has changed since: let the customer sign once more.
                 </Text>
               )}
-              <RefusalAlert error={takingIn.serialTaken ? null : takingIn.error} />
+              <RefusalAlert error={takingIn.shown === 'whole' ? takingIn.error : null} />
               <RefusalAlert error={known.error} />
               <Group gap="sm" mt="sm">
                 <Button

@@ -19,7 +19,7 @@ export function TakeInPage() {
   return (
     <Page
       title="Take in a machine"
-      description="Enter or Tab goes on; in the signature, Enter signs by the customer’s name. What is typed is kept."
+      description="Enter or Tab goes on; in the signature, Enter signs. What is typed is kept."
       actions={
         draft !== emptyDraft && (
           <Button

@@ -1,5 +1,5 @@
 import { useMutation } from '@tanstack/react-query';
-import { useRef } from 'react';
+import { useLayoutEffect, useRef } from 'react';
 import type { Customer, Machine } from '../../../shared/contract/counter.ts';
 import { desk } from '../../common/desk.ts';
 import { emptyDraft, type TakeInDraft } from './draft.ts';
@@ -26,6 +26,11 @@ const onlyNumber = (draft: TakeInDraft): boolean =>
 /** Putting somebody or something that the store knows in the place of what would be typed. */
 export function useKnown(draft: TakeInDraft, change: (part: Partial<TakeInDraft>) => void) {
   const refused = useRef<string | null>(null);
+  // What comes back from the desk meets the page as it is then, not as it was when it was asked.
+  const latest = useRef(draft);
+  useLayoutEffect(() => {
+    latest.current = draft;
+  });
 
   const takeCustomer = (customer: Customer) =>
     change({ ...NO_CUSTOMER, knownCustomer: customer, reachBy: customer.reachBy });
@@ -38,7 +43,8 @@ export function useKnown(draft: TakeInDraft, change: (part: Partial<TakeInDraft>
   const takeMachine = (known: Machine) => {
     change({ ...NO_MACHINE, knownMachine: known, serial: known.serial });
     // Nobody was named yet: it will be the owner who brings it.
-    if (draft.knownCustomer === null && draft.name.trim() === '') owner.mutate(known);
+    if (latest.current.knownCustomer === null && latest.current.name.trim() === '')
+      owner.mutate(known);
   };
 
   return {
@@ -46,7 +52,7 @@ export function useKnown(draft: TakeInDraft, change: (part: Partial<TakeInDraft>
     takeMachine,
     /** The number was looked up behind the back of who types: only an untouched page takes it. */
     meetMachine: (known: Machine): boolean => {
-      if (refused.current === known.id || !onlyNumber(draft)) return false;
+      if (refused.current === known.id || !onlyNumber(latest.current)) return false;
       takeMachine(known);
       return true;
     },

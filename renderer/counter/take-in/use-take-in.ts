@@ -5,7 +5,7 @@ import { useBy } from '../../common/station.tsx';
 import { useWrite } from '../../common/use-write.ts';
 import type { Faults, TakeInDraft, TakeInField } from './draft.ts';
 import { FIELD_ORDER, focusField } from './field-order.ts';
-import { faultsOf, stillWanted, takeInCall } from './take-in-call.ts';
+import { faultsOf, hasField, stillWanted, takeInCall } from './take-in-call.ts';
 import type { Taken } from './taken-panel.tsx';
 import type { usePlates } from './use-plates.ts';
 
@@ -29,6 +29,15 @@ interface TakeInOptions {
   plates: ReturnType<typeof usePlates>;
   form: RefObject<HTMLFormElement | null>;
   onTaken: (taken: Taken) => void;
+}
+
+/** Whether a refusal is told beside the machine, at the fields themselves, or has to be told as a whole. */
+function shownAt(error: unknown): 'nowhere' | 'machine' | 'fields' | 'whole' {
+  if (error === null) return 'nowhere';
+  const { code, issues } = refusalOf(error);
+  if (code === 'SERIAL_TAKEN') return 'machine';
+  const atFields = issues.length > 0 && issues.every((issue) => hasField(issue.path));
+  return code === 'PROMISED_IN_THE_PAST' || atFields ? 'fields' : 'whole';
 }
 
 /** Changing the draft, sending it, and bringing what the desk says back to the fields. */
@@ -99,7 +108,7 @@ export function useTakeIn({ draft, setDraft, plates, form, onTaken }: TakeInOpti
     signatureLapsed,
     busy: write.isPending,
     error: write.error,
-    serialTaken: write.error !== null && refusalOf(write.error).code === 'SERIAL_TAKEN',
+    shown: shownAt(write.error),
     reset: () => {
       write.reset();
       setFaults({});
