@@ -24,7 +24,7 @@ export const test = base.extend<object, WorkerFixtures>({
       await use(server);
       await server.stop();
     },
-    { scope: 'worker', timeout: 90_000 },
+    { scope: 'worker', timeout: 240_000 },
   ],
   session: [
     async ({ server }, use) => {

@@ -2,6 +2,7 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
+import { copyDemoStore } from './demo-store.ts';
 
 const root = resolve(import.meta.dirname, '..', '..');
 
@@ -17,27 +18,36 @@ export type RunningServer = {
 /** Starts Tappet as `npm start -- --serve` does, on a fresh data folder and a free port. */
 export async function startServer(shop: 'demo' | 'empty'): Promise<RunningServer> {
   const folder = mkdtempSync(join(tmpdir(), 'tappet-browser-'));
-  const child = spawn(
-    process.execPath,
-    [
-      join(root, 'electron', 'launch', 'start.ts'),
-      '--serve',
-      '--data',
-      folder,
-      ...(shop === 'demo' ? ['--demo'] : []),
-    ],
-    { cwd: root, stdio: ['ignore', 'pipe', 'pipe'] },
-  );
-  const address = await addressFrom(child);
+  if (shop === 'demo') await copyDemoStore(folder, fillDemoShopIn);
+  const { address, stop } = await serve(folder);
   return {
     origin: new URL(address).origin,
     address,
     folder,
     async stop() {
+      await stop();
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+}
+
+async function fillDemoShopIn(folder: string): Promise<void> {
+  const { stop } = await serve(folder, '--demo');
+  await stop();
+}
+
+async function serve(folder: string, ...flags: string[]) {
+  const start = join(root, 'electron', 'launch', 'start.ts');
+  const child = spawn(process.execPath, [start, '--serve', '--data', folder, ...flags], {
+    cwd: root,
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
+  return {
+    address: await addressFrom(child),
+    async stop() {
       const gone = new Promise((done) => child.once('exit', done));
       child.kill('SIGTERM');
       await gone;
-      rmSync(folder, { recursive: true, force: true });
     },
   };
 }
