@@ -90,6 +90,11 @@ export const theme = createTheme({
         closeButtonProps: { 'aria-label': 'Close' },
         transitionProps: { duration: 90 },
       },
+      styles: {
+        title: { fontWeight: 650, fontSize: '1.15rem' },
+        content: { background: 'var(--tappet-surface)' },
+        header: { background: 'var(--tappet-surface)' },
+      },
     },
     Drawer: { defaultProps: { closeButtonProps: { 'aria-label': 'Close' } } },
     Tooltip: { defaultProps: { withArrow: true, openDelay: 350 } },
@@ -150,7 +155,7 @@ function badgeGround(names: readonly string[]): Record<string, string> {
   return Object.fromEntries(
     names.map((name) => [
       `--mantine-color-${name}-light`,
-      `color-mix(in srgb, var(--mantine-color-${name}-5) 22%, transparent)`,
+      `color-mix(in srgb, var(--mantine-color-${name}-5) 17%, transparent)`,
     ]),
   );
 }

@@ -8,6 +8,11 @@ export function JobProvider({ job, children }: { job: JobDossier; children: Reac
   return <JobContext value={job}>{children}</JobContext>;
 }
 
+/** The job of the page, or null outside a job's pages. */
+export function useJobIfAny(): JobDossier | null {
+  return useContext(JobContext);
+}
+
 /** The job of the page: overview, bench, till and handover are shown only once it is known. */
 export function useJob(): JobDossier {
   const job = useContext(JobContext);

@@ -1,8 +1,9 @@
 import { Button, Center, Group, Loader, Stack, Text, Title } from '@mantine/core';
 import { IconRefresh } from '@tabler/icons-react';
 import { type ReactNode, useEffect, useRef } from 'react';
+import { useJobIfAny } from './job.tsx';
 import classes from './page.module.css';
-import { RefusalAlert } from './refusal.tsx';
+import { RefusalAlert, refusalOf } from './refusal.tsx';
 
 interface PageProps {
   /** Stands as the heading and in the window's title. */
@@ -39,9 +40,11 @@ export function Page({ title, description, actions, children }: PageProps) {
 /** Sets the window's title, and brings the focus from the rail to the page. */
 export function usePageStart(title: string) {
   const heading = useRef<HTMLHeadingElement>(null);
+  const job = useJobIfAny();
+  const whole = job === null ? title : `${title} ${job.code}`;
   useEffect(() => {
-    document.title = `${title} – Tappet`;
-  }, [title]);
+    document.title = `${whole} – Tappet`;
+  }, [whole]);
   useEffect(() => {
     const active = document.activeElement;
     const main = heading.current?.closest('main');
@@ -87,6 +90,13 @@ export function QueryView<Data>(props: {
   const { data, error, refetch } = props.query;
   if (data !== undefined) return props.children(data);
   if (error === null || error === undefined) return <Waiting />;
+  // The frame says it for the whole page, and asks again by itself.
+  if (refusalOf(error).code === 'CONNECTION_LOST')
+    return (
+      <Text c="dimmed" role="status">
+        This is shown as soon as the store answers again.
+      </Text>
+    );
   return (
     <Stack align="flex-start">
       <RefusalAlert error={error} />

@@ -29,7 +29,7 @@ export function PaperButton({ paper }: { paper: PaperCard }) {
       notifications.show({ color: 'red', message: refusalOf(error).message, autoClose: false });
     },
   });
-  const name = `${paper.title} ${paper.number}`;
+  const name = paper.title;
   const opens = opensPapers();
   return (
     <Group gap={2} wrap="nowrap">

@@ -54,8 +54,15 @@ export function fieldErrors(error: unknown): Record<string, string> {
   return found;
 }
 
+interface RefusalAlertProps {
+  error: unknown;
+  mb?: string;
+  /** The form shows the issues at its fields: they are not listed again. */
+  brief?: boolean;
+}
+
 /** Shows a refusal; nothing while there is none. */
-export function RefusalAlert({ error, mb }: { error: unknown; mb?: string }) {
+export function RefusalAlert({ error, mb, brief = false }: RefusalAlertProps) {
   if (error === null || error === undefined) return null;
   const refusal = refusalOf(error);
   return (
@@ -68,7 +75,7 @@ export function RefusalAlert({ error, mb }: { error: unknown; mb?: string }) {
       data-code={refusal.code}
       mb={mb}
     >
-      {refusal.issues.length > 0 && (
+      {!brief && refusal.issues.length > 0 && (
         <List size="sm">
           {refusal.issues.map((issue) => (
             <List.Item key={`${issue.path} ${issue.message}`}>

@@ -59,7 +59,7 @@ export function MoveDialog({ job, to, onClose }: MoveDialogProps) {
             description="A few words; they stand with the job. Ctrl+Enter moves it."
             data-autofocus
             value={draft.note}
-            error={wanted ? 'This move needs a reason.' : undefined}
+            error={wanted}
             maxLength={500}
             onChange={(event) => setDraft({ note: event.currentTarget.value })}
             onKeyDown={(event) => {

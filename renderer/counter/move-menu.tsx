@@ -32,8 +32,7 @@ export function MoveMenu({ job }: { job: JobDossier }) {
             Move
           </Button>
         </Menu.Target>
-        <Menu.Dropdown>
-          <Menu.Label>From {JOB_STATE_LABELS[job.state]} to</Menu.Label>
+        <Menu.Dropdown aria-label={`Move from ${JOB_STATE_LABELS[job.state]} to`}>
           {job.nextStates.map((state) => {
             const elsewhere = byHand(job, state) ? undefined : ELSEWHERE[state];
             return elsewhere === undefined ? (

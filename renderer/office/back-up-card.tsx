@@ -39,7 +39,7 @@ export function BackUpCard() {
             icon={<IconCircleCheck aria-hidden />}
             title="Backed up and verified"
           >
-            <dl className={classes.facts}>
+            <dl className={classes.made}>
               <dt>File</dt>
               <dd>{made.fileName}</dd>
               <dt>Folder</dt>

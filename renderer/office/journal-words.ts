@@ -39,7 +39,7 @@ export function journalFacts(detail: string): { name: string; value: string }[] 
     const facts: unknown = JSON.parse(detail);
     if (typeof facts !== 'object' || facts === null) return [];
     return Object.entries(facts)
-      .filter(([, value]) => value !== '' && value !== null)
+      .filter(([, value]) => value !== '' && value !== null && value !== true)
       .map(([name, value]) => ({ name: spaced(name), value: short(value) }));
   } catch {
     return detail === '' ? [] : [{ name: '', value: detail }];

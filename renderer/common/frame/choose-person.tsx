@@ -19,7 +19,7 @@ export function ChoosePersonPage() {
           Who is at this station?
         </Title>
         <Text c="dimmed" mb="md">
-          {shop.name}. Every reading, promise and payment says who made it. Press the number before
+          {shop.name}. Every reading, promise and payment says who made it. Press the number beside
           your name.
         </Text>
         <PeopleList onChosen={nothing} />

@@ -62,7 +62,7 @@ export function CustomerForm(props: CustomerFormProps) {
         </div>
         <Textarea {...text('address', 'Address')} />
         <Textarea {...text('note', 'Note')} description="For the shop; it is not printed." />
-        <RefusalAlert error={error} />
+        <RefusalAlert error={error} brief />
         <Group justify="flex-end" gap="xs">
           <Button variant="default" onClick={props.onCancel}>
             Cancel
