@@ -34,30 +34,31 @@ const FONT_FILES = {
   },
 } satisfies Record<Family, Record<'package' | Face, string>>;
 
-interface LoadedFont {
-  bytes: Uint8Array;
-  coverage: Font;
-}
+const loaded = new Map<string, Font>();
 
-const loaded = new Map<string, LoadedFont>();
-
-/** The bytes of a font, read when first asked for and then kept: a Han font is 5 to 10 MB. */
-export function fontBytes(family: Family, face: Face): Uint8Array {
-  return load(family, face).bytes;
+/**
+ * A font for one document. fontkit remembers with each glyph the first text that asked for it, so that a
+ * font shared between documents would let an earlier paper decide how a later one is written. The parsed
+ * tables are shared all the same: reading them anew costs more than the drawing.
+ */
+export function fontForOneDocument(family: Family, face: Face): Font {
+  const own: Font = Object.create(load(family, face));
+  own._glyphs = {};
+  return own;
 }
 
 /** Whether a font of this family and face can draw a character. */
 export function hasGlyph(family: Family, face: Face, character: string): boolean {
   const codePoint = character.codePointAt(0);
-  return codePoint !== undefined && load(family, face).coverage.hasGlyphForCodePoint(codePoint);
+  return codePoint !== undefined && load(family, face).hasGlyphForCodePoint(codePoint);
 }
 
-function load(family: Family, face: Face): LoadedFont {
+/** Read when first asked for and then kept: a Han font is 5 to 10 MB. */
+function load(family: Family, face: Face): Font {
   const path = join(fontFolder(FONT_FILES[family].package), FONT_FILES[family][face]);
   let font = loaded.get(path);
   if (font === undefined) {
-    const bytes = readFileSync(path);
-    font = { bytes, coverage: create(bytes) };
+    font = create(readFileSync(path));
     loaded.set(path, font);
   }
   return font;

@@ -1,4 +1,4 @@
-import { type Face, type Family, fontBytes } from './font-files.ts';
+import { type Face, type Family, fontForOneDocument } from './font-files.ts';
 import { breakablePieces } from './line-break.ts';
 import { drawable, type Run, runsOf } from './runs.ts';
 
@@ -21,9 +21,7 @@ export interface TextLine {
 }
 
 /**
- * Measures, breaks and draws text in any alphabet, for one document. Every document parses its fonts
- * anew: fontkit remembers with each glyph the first text that asked for it, so a font shared between
- * documents would let an earlier paper decide how a later one is written.
+ * Measures, breaks and draws text in any alphabet, for one document.
  */
 export class Typesetter {
   readonly #document: PDFKit.PDFDocument;
@@ -112,7 +110,7 @@ export class Typesetter {
   #use(family: Family, style: TextStyle) {
     const name = `${family} ${style.face}`;
     if (!this.#registered.has(name)) {
-      this.#document.registerFont(name, fontBytes(family, style.face));
+      this.#document.registerFont(name, fontForOneDocument(family, style.face));
       this.#registered.add(name);
     }
     this.#document.font(name).fontSize(style.size);
