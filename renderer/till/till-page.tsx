@@ -1,4 +1,4 @@
-import { SimpleGrid, Stack, Text } from '@mantine/core';
+import { Box, SimpleGrid, Stack, Text } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
 import type { Account } from '../../shared/contract/till.ts';
 import { Card } from '../common/card.tsx';
@@ -75,7 +75,9 @@ function Till({ account }: { account: Account }) {
           {invoice !== null && (
             <Card title="What was billed">
               <BillLines lines={invoice.lines} caption={`Lines of invoice ${invoice.number}`} />
-              <TotalsList totals={invoice.totals} />
+              <Box mt="md">
+                <TotalsList totals={invoice.totals} />
+              </Box>
             </Card>
           )}
           <EarlierRevisions title="Estimates" estimates={estimates} />

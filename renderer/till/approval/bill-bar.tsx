@@ -29,6 +29,7 @@ export function BillBar({ total, limit }: { total: number; limit: number }) {
     if (over > 0)
       return `${money(total)} is ${money(over)} more than the approved ${money(limit)}. Ask again before going on.`;
     if (total === 0 && limit === 0) return 'Nothing is estimated and nothing is approved yet.';
+    if (total === 0) return `Nothing is estimated yet; up to ${money(limit)} is approved.`;
     if (room === 0) return `${money(total)} is exactly what is approved.`;
     return `${money(total)} is ${money(room)} below the approved ${money(limit)}.`;
   }

@@ -79,7 +79,7 @@ export function EstimateEditor({ account, draft }: { account: Account; draft: Es
             onChange={draft.setValidUntil}
           />
         </div>
-        <TotalsList totals={draft.totals} />
+        <TotalsList totals={draft.totals} uncounted={draft.uncounted} />
       </Group>
       <Box mt="md">
         <RefusalAlert error={write.error} />

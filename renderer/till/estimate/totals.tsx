@@ -4,8 +4,11 @@ import { formatRate, roundingSentence } from '../../../shared/money/index.ts';
 import { useMoney, useShop } from '../../common/shop.tsx';
 import classes from './totals.module.css';
 
-/** Subtotal, each tax and the total, figures under each other; the rounding rule below. */
-export function TotalsList({ totals }: { totals: Totals }) {
+/**
+ * Subtotal, each tax and the total, figures under each other; the rounding rule below.
+ * `uncounted` lines can't be read yet, and are not in the figures.
+ */
+export function TotalsList({ totals, uncounted = 0 }: { totals: Totals; uncounted?: number }) {
   const money = useMoney();
   const { locale, rounding, taxBasis } = useShop();
   return (
@@ -24,6 +27,13 @@ export function TotalsList({ totals }: { totals: Totals }) {
         <dt className={classes.total}>Total</dt>
         <dd className={classes.total}>{money(totals.total)}</dd>
       </dl>
+      {uncounted > 0 && (
+        <Text size="sm" fw={500} ta="end">
+          {uncounted === 1
+            ? 'One line can’t be read and is not counted.'
+            : `${uncounted} lines can’t be read and are not counted.`}
+        </Text>
+      )}
       {totals.taxes.length > 0 && (
         <Text size="xs" c="dimmed" ta="end">
           {roundingSentence({ rounding, basis: taxBasis })}

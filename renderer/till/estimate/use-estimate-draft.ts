@@ -41,6 +41,8 @@ export interface EstimateDraft {
   ready: LineInput[] | null;
   /** What the readable lines come to. */
   totals: Totals;
+  /** Lines that the totals leave out, because quantity or price can't be read. */
+  uncounted: number;
   /** Differs from the latest revision, or there is none and something is typed. */
   changed: boolean;
   /** Another revision was written while this one was typed. */
@@ -121,6 +123,7 @@ export function useEstimateDraft(account: Account): EstimateDraft {
     validUntil,
     ready,
     totals,
+    uncounted: sent.filter(({ amount }) => amount === null).length,
     changed:
       latest === null
         ? sent.length > 0

@@ -9,6 +9,7 @@ import { PaperButton } from '../../common/paper-button.tsx';
 import { RefusalAlert, refusalOf } from '../../common/refusal.tsx';
 import { useMoney } from '../../common/shop.tsx';
 import { useBy } from '../../common/station.tsx';
+import { useDraft } from '../../common/use-draft.ts';
 import { useWrite } from '../../common/use-write.ts';
 import type { EstimateDraft } from '../estimate/use-estimate-draft.ts';
 
@@ -56,17 +57,19 @@ export function InvoiceCard(props: InvoiceCardProps) {
 
 type BilledLines = 'written' | 'typed';
 
+const UNTOUCHED: { billed: BilledLines; note: string } = { billed: 'typed', note: '' };
+
 function IssueForm({ account, draft, onIssued, onAskAgain }: InvoiceCardProps) {
   const by = useBy();
   const money = useMoney();
-  const [choice, setChoice] = useState<BilledLines>('typed');
-  const [note, setNote] = useState('');
+  const [kept, setKept, clear] = useDraft(`invoice.${account.jobId}`, UNTOUCHED);
   const [confirming, setConfirming] = useState(false);
   const latest = account.estimates.at(-1);
   const issue = useWrite(
     deskQuery.till.issueInvoice.mutationOptions({
       onSuccess: () => {
         draft.startOver();
+        clear();
         onIssued();
       },
       onSettled: () => setConfirming(false),
@@ -74,7 +77,7 @@ function IssueForm({ account, draft, onIssued, onAskAgain }: InvoiceCardProps) {
   );
   if (latest === undefined) return null;
   const typed = draft.changed && draft.ready !== null;
-  const billed: BilledLines = typed ? choice : 'written';
+  const billed: BilledLines = typed ? kept.billed : 'written';
   const total = billed === 'typed' ? draft.totals.total : latest.totals.total;
   const over = Math.max(0, total - account.approvedLimit);
   const refused = issue.error !== null && refusalOf(issue.error).code === 'OVER_APPROVAL';
@@ -85,7 +88,9 @@ function IssueForm({ account, draft, onIssued, onAskAgain }: InvoiceCardProps) {
         <Radio.Group
           label="What is billed"
           value={billed}
-          onChange={(value) => setChoice(value === 'typed' ? 'typed' : 'written')}
+          onChange={(value) =>
+            setKept((before) => ({ ...before, billed: value === 'typed' ? 'typed' : 'written' }))
+          }
         >
           <Stack gap={6} mt={4}>
             <Radio value="typed" label={`The lines as typed above: ${money(draft.totals.total)}`} />
@@ -107,8 +112,11 @@ function IssueForm({ account, draft, onIssued, onAskAgain }: InvoiceCardProps) {
         minRows={1}
         maxRows={5}
         maxLength={2000}
-        value={note}
-        onChange={(event) => setNote(event.currentTarget.value)}
+        value={kept.note}
+        onChange={(event) => {
+          const note = event.currentTarget.value;
+          setKept((before) => ({ ...before, note }));
+        }}
       />
       {over > 0 && !refused && (
         <Text size="sm" fw={500}>
@@ -162,7 +170,7 @@ function IssueForm({ account, draft, onIssued, onAskAgain }: InvoiceCardProps) {
                 by,
                 jobId: account.jobId,
                 lines: billed === 'typed' ? draft.ready : null,
-                note,
+                note: kept.note,
               })
             }
           >

@@ -1,4 +1,4 @@
-import { Button, Input, SegmentedControl, Stack, Text } from '@mantine/core';
+import { Button, Input, SegmentedControl, SimpleGrid, Stack, Text } from '@mantine/core';
 import { IconCash, IconCoins } from '@tabler/icons-react';
 import { type FormEvent, useId, useState } from 'react';
 import type { Account } from '../../../shared/contract/till.ts';
@@ -90,19 +90,6 @@ export function PaymentForm({ account, amountField, onTaken }: PaymentFormProps)
             }}
           />
         )}
-        <MoneyInput
-          id={amountField.id}
-          label={kinds.length > 1 ? 'Amount' : `${PAYMENT_KIND_LABELS[kind]}, amount`}
-          value={amount}
-          onChange={setAmount}
-          onKeyDown={(event) => {
-            // With cash there is one more thing to ask before the money is taken.
-            if (event.key !== 'Enter' || !inCash) return;
-            event.preventDefault();
-            givenField.focus();
-          }}
-          error={asked && !amount ? 'Say how much, more than zero.' : undefined}
-        />
         <Input.Wrapper label="By" labelElement="div" labelProps={{ id: methodLabel }}>
           <SegmentedControl<PaymentMethod>
             fullWidth
@@ -112,15 +99,30 @@ export function PaymentForm({ account, amountField, onTaken }: PaymentFormProps)
             onChange={setMethod}
           />
         </Input.Wrapper>
-        {inCash && (
+        <SimpleGrid cols={inCash ? 2 : 1} spacing="sm" style={{ alignItems: 'end' }}>
           <MoneyInput
-            id={givenField.id}
-            label="Cash given"
-            description="Leave it empty when it is exact"
-            value={given}
-            onChange={setGiven}
+            id={amountField.id}
+            label={kinds.length > 1 ? 'Amount' : `${PAYMENT_KIND_LABELS[kind]}, amount`}
+            value={amount}
+            onChange={setAmount}
+            onKeyDown={(event) => {
+              // With cash there is one more thing to ask before the money is taken.
+              if (event.key !== 'Enter' || !inCash) return;
+              event.preventDefault();
+              givenField.focus();
+            }}
+            error={asked && !amount ? 'Say how much, more than zero.' : undefined}
           />
-        )}
+          {inCash && (
+            <MoneyInput
+              id={givenField.id}
+              label="Cash given"
+              placeholder="Empty when exact"
+              value={given}
+              onChange={setGiven}
+            />
+          )}
+        </SimpleGrid>
         <div aria-live="polite">
           {cash?.kind === 'change' && (
             <Text className={classes.change}>
