@@ -13,7 +13,7 @@ import { GaugeChoice } from './gauge-choice.tsx';
 import { featurePicture, spotOf } from './pictures/feature-picture.tsx';
 import { PlaceList } from './place-list.tsx';
 import { ReadingEntry } from './reading-entry.tsx';
-import { nextPlace, standingReading } from './sheet-reading.ts';
+import { heldInPhase, nextPlace, standingReading } from './sheet-reading.ts';
 
 /** What follows from a feature's readings, shown below them. */
 const FOLLOWS: Partial<Record<MeasuredFeature, readonly Feature[]>> = {
@@ -75,7 +75,7 @@ export function FeaturePanel(props: FeaturePanelProps) {
             <ReadingEntry
               jobId={sheet.jobId}
               feature={feature}
-              place={place}
+              place={heldInPhase(place, phase)}
               phase={phase}
               gauge={habit.gauge}
               unit={habit.unit}

@@ -13,7 +13,7 @@ import {
   remarksOn,
   VERDICT_WORDS,
 } from './reading-words.ts';
-import type { PlaceOnSheet } from './sheet-reading.ts';
+import { heldInPhase, type PlaceOnSheet } from './sheet-reading.ts';
 
 /** A reading that stands in the phase on the screen, with all that belongs to it. */
 export function CurrentReading({
@@ -40,7 +40,7 @@ export function CurrentReading({
         <Text size="sm" c="dimmed">
           {[...circumstancesOf(reading), reading.by, format.instant(reading.at)].join(' · ')}
         </Text>
-        {remarksOn(reading, place).map((remark) => (
+        {remarksOn(reading, heldInPhase(place, reading.phase)).map((remark) => (
           <Text key={remark} size="sm" className={classes.caution}>
             <IconAlertTriangle size={16} aria-hidden className={classes.cautionMark} />
             {remark}

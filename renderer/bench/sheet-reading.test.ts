@@ -52,6 +52,7 @@ const place = (key: string, ...readings: Reading[]): PlaceOnSheet => ({
   low: 68,
   high: 68.04,
   aim: null,
+  wearLimit: null,
   readings,
 });
 

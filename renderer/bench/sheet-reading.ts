@@ -1,5 +1,6 @@
 import type { FeatureOnSheet, Reading, Verdict } from '../../shared/contract/bench.ts';
 import { aim } from '../../shared/trade/index.ts';
+import { acceptedBand } from '../../shared/work/reading-verdict.ts';
 import type { Phase } from '../../shared/work/vocabulary.ts';
 
 /** Reading the sheet: which reading stands, which place is wanted next, how a feature fares. */
@@ -33,6 +34,13 @@ export function nextPlace(
 /** What a place is set to, base unit: the source's aim, else the middle of a band with two limits. */
 export const targetOf = ({ low, high, aim: stated }: PlaceOnSheet): number | null =>
   stated ?? (low === null || high === null ? null : aim({ low, high }));
+
+/** A place as a reading of this phase is held against it: to the wear limit where a used part may go. */
+export const heldInPhase = (place: PlaceOnSheet, phase: Phase): PlaceOnSheet => ({
+  ...place,
+  aim: targetOf(place),
+  ...acceptedBand(place, phase),
+});
 
 export interface FeatureSummary {
   readonly measured: number;

@@ -77,6 +77,8 @@ const PlaceOnSheet = z.object({
   low: z.number().nullable(),
   high: z.number().nullable(),
   aim: z.number().nullable(),
+  /** Beyond this a part that has run is replaced. */
+  wearLimit: z.number().nullable(),
   readings: z.array(Reading),
 });
 

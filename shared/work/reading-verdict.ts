@@ -1,4 +1,5 @@
 import { judge } from '../trade/index.ts';
+import type { Phase } from './vocabulary.ts';
 
 export interface PlaceBand {
   low: number | null;
@@ -7,11 +8,14 @@ export interface PlaceBand {
 
 export type ReadingVerdict = 'within' | 'outside' | 'too-close' | 'no-band';
 
-/**
- * The band that holds at one place: the specification's, times the share of the final figure that a torque
- * stage asks for. Where a source gives no high limit, its wear limit is one.
- */
-export function bandAt(
+/** A place's limits with the limit of wear beyond which the part is replaced, all in one unit. */
+export interface PlaceLimits extends PlaceBand {
+  aim: number | null;
+  wearLimit: number | null;
+}
+
+/** The limits at one place: the specification's, times the share of the final figure of a torque stage. */
+export function limitsAt(
   specification: {
     lowBase: number | null;
     highBase: number | null;
@@ -19,14 +23,29 @@ export function bandAt(
     wearLimitBase: number | null;
   } | null,
   share: number,
-): PlaceBand & { aim: number | null } {
+): PlaceLimits {
   const times = (value: number | null | undefined) =>
     value === null || value === undefined ? null : value * share;
   return {
     low: times(specification?.lowBase),
-    high: times(specification?.highBase ?? specification?.wearLimitBase),
+    high: times(specification?.highBase),
     aim: times(specification?.aimBase),
+    wearLimit: times(specification?.wearLimitBase),
   };
+}
+
+/**
+ * What a reading is held against. A part that has run is good until its wear limit; one that comes from
+ * machining has to meet the limits of a new one. Wear takes a bore up and a shaft down: the limit tells
+ * which by lying above the band or below it.
+ */
+export function acceptedBand(
+  { low, high, wearLimit }: Omit<PlaceLimits, 'aim'>,
+  phase: Phase,
+): PlaceBand {
+  if (wearLimit === null || phase === 'after-machining') return { low, high };
+  const wearsDown = low !== null && wearLimit < low;
+  return wearsDown ? { low: wearLimit, high } : { low, high: wearLimit };
 }
 
 /**

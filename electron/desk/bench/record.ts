@@ -12,7 +12,7 @@ import {
   unitLabel,
 } from '../../../shared/trade/index.ts';
 import { FEATURE_UNITS, placesOf } from '../../../shared/work/features.ts';
-import { bandAt, verdictOn } from '../../../shared/work/reading-verdict.ts';
+import { acceptedBand, limitsAt, verdictOn } from '../../../shared/work/reading-verdict.ts';
 import { os } from '../implementer.ts';
 import { badInput, found } from '../refuse.ts';
 import { write } from '../writing.ts';
@@ -74,7 +74,7 @@ export const record = os.bench.record.handler(({ input, context, errors, path })
     const valueBase = convert(parsed.value, parsed.unit, baseUnit);
 
     const specification = specifications.find(({ feature }) => feature === input.feature) ?? null;
-    const band = bandAt(specification, place.share);
+    const band = acceptedBand(limitsAt(specification, place.share), input.phase);
     const slip = suspectSlip(valueBase, {
       ...(band.low === null ? {} : { low: band.low }),
       ...(band.high === null ? {} : { high: band.high }),

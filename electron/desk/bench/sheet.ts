@@ -27,7 +27,7 @@ import {
   measuredFeaturesOf,
   placesOf,
 } from '../../../shared/work/features.ts';
-import { bandAt, verdictOn } from '../../../shared/work/reading-verdict.ts';
+import { acceptedBand, limitsAt, verdictOn } from '../../../shared/work/reading-verdict.ts';
 import { found } from '../refuse.ts';
 import { holdPointsOnSheet } from './build-state.ts';
 
@@ -101,7 +101,11 @@ const onSheet = (
     ...derived,
     label: FEATURE_LABELS[derived.feature],
     specification,
-    verdict: verdictOn(derived.value, bandAt(specification, 1), derived.uncertainty).verdict,
+    verdict: verdictOn(
+      derived.value,
+      acceptedBand(limitsAt(specification, 1), derived.phase),
+      derived.uncertainty,
+    ).verdict,
   };
 };
 
@@ -124,7 +128,7 @@ export function sheetOf(store: ReadStore, jobId: string): BenchSheet {
       unit: specification?.unit ?? FEATURE_UNITS[feature],
       places: placesOf(feature, shape).map((place) => ({
         ...place,
-        ...bandAt(specification, place.share),
+        ...limitsAt(specification, place.share),
         readings: readings.filter(
           (reading) => reading.feature === feature && reading.place === place.key,
         ),

@@ -1,4 +1,9 @@
-import type { BenchSheet, FeatureOnSheet, Reading } from '../../../shared/contract/bench.ts';
+import type {
+  BenchSheet,
+  DerivedOnSheet,
+  FeatureOnSheet,
+  Reading,
+} from '../../../shared/contract/bench.ts';
 import type { Shop } from '../../../shared/contract/office.ts';
 import type { Specification } from '../../../shared/contract/specbook.ts';
 import {
@@ -9,8 +14,13 @@ import {
   unitLabel,
 } from '../../../shared/trade/index.ts';
 import { FEATURE_UNITS } from '../../../shared/work/features.ts';
-import { bandAt } from '../../../shared/work/reading-verdict.ts';
-import { PHASE_LABELS, PHASES, type Phase } from '../../../shared/work/vocabulary.ts';
+import { acceptedBand, limitsAt } from '../../../shared/work/reading-verdict.ts';
+import {
+  PHASE_LABELS,
+  PHASES,
+  type Phase,
+  STANDING_LABELS,
+} from '../../../shared/work/vocabulary.ts';
 import type { FeatureReadings, ReadingLine } from '../../paper/content.ts';
 
 /** Recorded clearances as they stand on the work order. */
@@ -47,23 +57,34 @@ function converted({ valueBase, unit }: Reading, shop: Shop): string {
   return shop.bothUnits && other !== undefined ? written(valueBase, other) : '';
 }
 
-/** `0.2 to 0.4 mm, aim 0.3`, in the unit that the source prints. */
+/** `0.20 to 0.40 mm, aim 0.30, wear limit 0.50`: in the source's unit, as it prints them. */
 function bandWords(
-  low: number | null,
-  high: number | null,
-  aim: number | null,
-  unit: Unit,
+  specification: Specification | null,
+  share: number,
+  held: { low: number | null; high: number | null },
 ): string {
-  const label = unitLabel(unit);
-  const figure = (base: number) => displayNumber(base, unit);
-  if (low === null && high === null) return '';
+  if (specification === null) return '';
+  const { unit } = specification;
+  const { low, high, aim, wearLimit } = limitsAt(specification, share);
+  // Trailing noughts say how exactly a source means it; a stage's share of it is our own figure.
+  const figure = (base: number, printed: string) =>
+    share === 1 && printed !== '' ? printed : displayNumber(base, unit);
+  const lowWords = low === null ? '' : figure(low, specification.low);
+  const highWords = high === null ? '' : figure(high, specification.high);
   const limits =
     low !== null && high !== null
-      ? `${figure(low)} to ${figure(high)} ${label}`
+      ? `${lowWords} to ${highWords} ${unitLabel(unit)}`
       : low !== null
-        ? `at least ${figure(low)} ${label}`
-        : `at most ${figure(high ?? 0)} ${label}`;
-  return aim === null ? limits : `${limits}, aim ${figure(aim)}`;
+        ? `at least ${lowWords} ${unitLabel(unit)}`
+        : `at most ${highWords} ${unitLabel(unit)}`;
+  const heldToWear = wearLimit !== null && (held.low === wearLimit || held.high === wearLimit);
+  return [
+    limits,
+    aim === null ? '' : `aim ${figure(aim, specification.aim)}`,
+    heldToWear ? `wear limit ${figure(wearLimit, specification.wearLimit)}` : '',
+  ]
+    .filter(Boolean)
+    .join(', ');
 }
 
 /** What a source is called on paper: title, edition, page. */
@@ -87,18 +108,12 @@ function lineOf(
   specification: Specification | undefined,
   shop: Shop,
 ): ReadingLine {
-  const unit = specification?.unit ?? reading.unit;
   return {
     place: reading.placeLabel,
     asTyped: asTyped(reading),
     converted: converted(reading, shop),
-    // The band of the moment: the book may have moved on since.
-    band: bandWords(
-      reading.low,
-      reading.high,
-      bandAt(specification ?? null, place.share).aim,
-      unit,
-    ),
+    // The revision of the moment: the book may have moved on since.
+    band: bandWords(specification ?? null, place.share, reading),
     gauge: reading.gauge?.name ?? '',
     uncertainty:
       reading.uncertaintyBase === 0
@@ -117,6 +132,25 @@ function uncertaintyWords(base: number, unit: Unit): string {
   return `${value} ${unitLabel(unit)}`;
 }
 
+const VERDICT_WORDS = {
+  within: 'within limits',
+  outside: 'outside limits',
+  'too-close': 'too close to call',
+  'no-band': '',
+} satisfies Record<DerivedOnSheet['verdict'], string>;
+
+/** `(within limits: at most 0.03 mm; CV 170 workshop manual, page 12; single source)`. */
+function derivedVerdict({ verdict, specification, phase }: DerivedOnSheet): string {
+  if (verdict === 'no-band' || specification === null) return '';
+  const held = acceptedBand(limitsAt(specification, 1), phase);
+  const facts = [
+    `${VERDICT_WORDS[verdict]}: ${bandWords(specification, 1, held)}`,
+    sourceWords(specification),
+    STANDING_LABELS[specification.standing].toLowerCase(),
+  ];
+  return `(${facts.join('; ')})`;
+}
+
 function derivedLines(sheet: BenchSheet, feature: FeatureOnSheet, phase: Phase) {
   const follows: Partial<Record<FeatureOnSheet['feature'], string[]>> = {
     bore: ['bore-taper', 'bore-out-of-round'],
@@ -133,7 +167,7 @@ function derivedLines(sheet: BenchSheet, feature: FeatureOnSheet, phase: Phase) 
         value.uncertainty > 0
           ? `±${uncertaintyWords(value.uncertainty, FEATURE_UNITS[value.feature])}`
           : '',
-        value.verdict === 'no-band' ? '' : `(${value.verdict.replace('-', ' ')})`,
+        derivedVerdict(value),
       ]
         .filter(Boolean)
         .join(' '),
