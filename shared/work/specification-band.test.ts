@@ -49,6 +49,8 @@ describe('a torque beside its thread', () => {
   test.each([
     [{ propertyClass: 'strong' }, 'fastener.propertyClass'],
     [{ pitch: 9 }, 'fastener.pitch'],
+    [{ pitch: 5 }, 'fastener.pitch'],
+    [{ diameter: 20, pitch: 2.5, propertyClass: '9.8' }, 'fastener.propertyClass'],
     [{ stages: [0.5, 0.9] }, 'fastener.stages'],
     [{ stages: [0.5, 0.4, 1] }, 'fastener.stages'],
   ])('%o is refused at its field', (change, path) => {

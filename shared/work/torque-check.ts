@@ -2,6 +2,8 @@ import {
   aim,
   isPropertyClass,
   PROPERTY_CLASSES,
+  proofLoad,
+  stressArea,
   torquePlausibility,
   torqueStages,
 } from '../trade/index.ts';
@@ -41,15 +43,28 @@ export function readFastener<F extends TypedFastener>(
       path: 'fastener.propertyClass',
       message: `Use a class as marked on the head: ${PROPERTY_CLASSES.join(', ')}.`,
     });
-  if (fastener.pitch >= fastener.diameter)
-    issues.push({ path: 'fastener.pitch', message: 'The pitch is smaller than the diameter.' });
-  try {
-    torqueStages(1, fastener.stages);
-  } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
-    issues.push({ path: 'fastener.stages', message: error.message });
-  }
+  issues.push(...fault('fastener.stages', () => torqueStages(1, fastener.stages)));
+  issues.push(...fault('fastener.pitch', () => stressArea(fastener)));
+  // The class may not go with the diameter (9.8 stops at 16 mm): only the proof load can tell.
+  if (issues.length === 0)
+    issues.push(...fault('fastener.propertyClass', () => proofLoad(asThread(fastener))));
   return issues.length > 0 ? { ok: false, issues } : { ok: true, fastener };
+}
+
+/** What the maths finds wrong, at the field that it is about. */
+function fault(path: string, compute: () => unknown): BandIssue[] {
+  try {
+    compute();
+    return [];
+  } catch (error) {
+    if (error instanceof RangeError) return [{ path, message: error.message }];
+    throw error;
+  }
+}
+
+function asThread({ diameter, pitch, propertyClass }: TypedFastener) {
+  if (!isPropertyClass(propertyClass)) throw new RangeError(`${propertyClass} is no class.`);
+  return { diameter, pitch, propertyClass };
 }
 
 /**
