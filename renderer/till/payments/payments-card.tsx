@@ -1,5 +1,7 @@
-import { Stack, Text } from '@mantine/core';
+import { Button, Stack, Text } from '@mantine/core';
+import { IconArrowBackUp } from '@tabler/icons-react';
 import { useRef, useState } from 'react';
+import { flushSync } from 'react-dom';
 import type { Account } from '../../../shared/contract/till.ts';
 import { PAYMENT_METHOD_LABELS } from '../../../shared/work/vocabulary.ts';
 import { Card } from '../../common/card.tsx';
@@ -22,7 +24,9 @@ export function PaymentsCard({ account, amountField }: PaymentsCardProps) {
   const format = useFormat();
   const taken = useRef<HTMLParagraphElement>(null);
   const [words, setWords] = useState('');
+  const [refunding, setRefunding] = useState(false);
   const { payments, invoice, due, depositAgreed, paid } = account;
+  const settled = invoice !== null && due === 0;
 
   return (
     <Card title="Payments">
@@ -35,17 +39,35 @@ export function PaymentsCard({ account, amountField }: PaymentsCardProps) {
         {words}
       </Text>
       <Stack gap="md">
-        {/* Another payment begins with what is then due. */}
-        <PaymentForm
-          key={`${payments.length} ${invoice?.id}`}
-          account={account}
-          amountField={amountField}
-          onTaken={(what) => {
-            setWords(what);
-            taken.current?.focus();
-          }}
-        />
-        {invoice !== null && due === 0 && <Text fw={600}>Paid in full.</Text>}
+        {settled && <Text fw={600}>Paid in full.</Text>}
+        {settled && !refunding ? (
+          paid > 0 && (
+            <div>
+              <Button
+                variant="default"
+                leftSection={<IconArrowBackUp size={18} aria-hidden />}
+                onClick={() => {
+                  flushSync(() => setRefunding(true));
+                  amountField.focus();
+                }}
+              >
+                Give money back
+              </Button>
+            </div>
+          )
+        ) : (
+          // Another payment begins with what is then due.
+          <PaymentForm
+            key={`${payments.length} ${invoice?.id}`}
+            account={account}
+            amountField={amountField}
+            onTaken={(what) => {
+              setWords(what);
+              setRefunding(false);
+              taken.current?.focus();
+            }}
+          />
+        )}
         <EventList
           label="Payments, newest first"
           events={payments.toReversed().map((payment) => ({
