@@ -162,7 +162,12 @@ const customerChoice = z.discriminatedUnion('which', [
 ]);
 
 const machineChoice = z.discriminatedUnion('which', [
-  z.strictObject({ which: z.literal('known'), id: MachineId }),
+  z.strictObject({
+    which: z.literal('known'),
+    id: MachineId,
+    /** It was somebody else's and is now the customer's who brings it. */
+    changedHands: z.boolean().default(false),
+  }),
   z.strictObject({
     which: z.literal('new'),
     ...machineFields,
@@ -256,6 +261,12 @@ export const counter = {
         message:
           'A machine of this make has this serial number already. Find it by the number and use it, or mend the number.',
         data: z.object({ machineId: MachineId, customerName: z.string() }),
+      },
+      OWNED_BY_ANOTHER: {
+        status: 409,
+        message:
+          'This machine is on record for somebody else. Choose them as the customer, or say that it changed hands.',
+        data: z.object({ customerName: z.string() }),
       },
       PROMISED_IN_THE_PAST: {
         status: 409,

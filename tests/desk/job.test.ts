@@ -106,6 +106,33 @@ describe('intake', () => {
     expect(shop.contents()).toBe(before);
   });
 
+  test('a machine that changed hands keeps its history, and only when somebody says so', async () => {
+    const { desk, by } = shop;
+    const { machineDetails } = await desk.counter.job({ id: jobId });
+    const intake = {
+      ...plainIntake(by),
+      customer: { which: 'new' as const, name: 'Omar Haddad' },
+      signature: typed('Omar Haddad'),
+    };
+    const known = { which: 'known' as const, id: machineDetails.id };
+    await expect(desk.counter.takeIn({ ...intake, machine: known })).rejects.toMatchObject({
+      code: 'OWNED_BY_ANOTHER',
+      defined: true,
+      data: { customerName: 'Greta Lindqvist' },
+    });
+    const taken = await desk.counter.takeIn({
+      ...intake,
+      machine: { ...known, changedHands: true },
+    });
+    expect(await desk.counter.job({ id: taken.jobId })).toMatchObject({
+      customer: { name: 'Omar Haddad' },
+      machineDetails: { id: machineDetails.id, customerName: 'Omar Haddad' },
+    });
+    expect(await desk.counter.job({ id: jobId })).toMatchObject({
+      customer: { name: 'Greta Lindqvist' },
+    });
+  });
+
   test('a date that is past can’t be promised, and the customer is not added by halves', async () => {
     const intake = plainIntake(shop.by);
     const before = shop.contents();

@@ -1,3 +1,4 @@
+import { eq } from 'drizzle-orm';
 import { customerById } from '../../../db/queries/counter/customers.ts';
 import {
   findMachines,
@@ -7,7 +8,7 @@ import {
 import { searchTextOf } from '../../../db/queries/search-text.ts';
 import { engineModelById } from '../../../db/queries/specbook.ts';
 import { engine as engineTable, machine as machineTable } from '../../../db/schema/index.ts';
-import type { Machine } from '../../../shared/contract/counter.ts';
+import type { Customer, Machine } from '../../../shared/contract/counter.ts';
 import { foldNumber } from '../../../shared/work/fold.ts';
 import { MACHINE_KIND_LABELS } from '../../../shared/work/vocabulary.ts';
 import { os } from '../implementer.ts';
@@ -26,6 +27,34 @@ const serialKeyOf = ({ make, serial }: Facts): string | null => {
   const number = foldNumber(serial);
   return number === '' ? null : `${foldNumber(make)}|${number}`;
 };
+
+const machineSearchText = ({ engine, ...machine }: Facts, ownerName: string): string =>
+  searchTextOf(
+    machine.serial,
+    engine.serial,
+    MACHINE_KIND_LABELS[machine.kind],
+    machine.make,
+    machine.model,
+    engine.make,
+    engine.model,
+    engine.typeCode,
+    ownerName,
+  );
+
+/** A machine that was sold or given away: its history stays with it, and the journal says whose it was. */
+export function giveMachineTo(
+  { store, note }: Writing,
+  machine: Machine,
+  owner: Customer,
+): Machine {
+  store
+    .update(machineTable)
+    .set({ customerId: owner.id, searchText: machineSearchText(machine, owner.name) })
+    .where(eq(machineTable.id, machine.id))
+    .run();
+  note({ machine: machine.id, from: machine.customerId, to: owner.id });
+  return found(machineById(store, machine.id), 'machine');
+}
 
 /** The machine that has this make and serial number already. */
 export function machineWithSameSerial(writing: Writing, facts: Facts): Machine | undefined {
@@ -48,17 +77,7 @@ export function insertMachine(writing: Writing, customerId: string, facts: Facts
       customerId: owner.id,
       ...machine,
       serialKey: serialKeyOf(facts),
-      searchText: searchTextOf(
-        machine.serial,
-        engine.serial,
-        MACHINE_KIND_LABELS[machine.kind],
-        machine.make,
-        machine.model,
-        engine.make,
-        engine.model,
-        engine.typeCode,
-        owner.name,
-      ),
+      searchText: machineSearchText(facts, owner.name),
     })
     .run();
   store

@@ -11,10 +11,10 @@ import { os } from '../implementer.ts';
 import { signed } from '../papers/head.ts';
 import { claimTicket, tag } from '../papers/intake.ts';
 import { issue } from '../papers/issue.ts';
-import { badInput, found } from '../refuse.ts';
-import { type Writing, write } from '../writing.ts';
+import { found } from '../refuse.ts';
+import { write } from '../writing.ts';
 import { insertCustomer } from './customers.ts';
-import { insertMachine, machineWithSameSerial } from './machines.ts';
+import { giveMachineTo, insertMachine, machineWithSameSerial } from './machines.ts';
 
 /** What a job is found by, wherever somebody searches. */
 export const jobSearchText = (
@@ -39,18 +39,6 @@ export const jobSearchText = (
     complaint,
   );
 
-function knownMachine({ store }: Writing, id: string, customer: Customer): Machine {
-  const machine = found(machineById(store, id), 'machine');
-  if (machine.customerId !== customer.id)
-    throw badInput([
-      {
-        path: 'machine.id',
-        message: `This machine belongs to ${machine.customerName}. Choose them as the customer, or add the machine anew.`,
-      },
-    ]);
-  return machine;
-}
-
 export const takeIn = os.counter.takeIn.handler(({ input, context, errors, path }) =>
   write(context, path, input.by, (writing) => {
     const { store, staff, at, today, newId, note } = writing;
@@ -67,10 +55,15 @@ export const takeIn = os.counter.takeIn.handler(({ input, context, errors, path 
     const twin = 'id' in machineFacts ? undefined : machineWithSameSerial(writing, machineFacts);
     if (twin)
       throw errors.SERIAL_TAKEN({ data: { machineId: twin.id, customerName: twin.customerName } });
-    const machine =
+    let machine =
       'id' in machineFacts
-        ? knownMachine(writing, machineFacts.id, customer)
+        ? found(machineById(store, machineFacts.id), 'machine')
         : insertMachine(writing, customer.id, machineFacts);
+    if (machine.customerId !== customer.id) {
+      if (!('changedHands' in machineFacts && machineFacts.changedHands))
+        throw errors.OWNED_BY_ANOTHER({ data: { customerName: machine.customerName } });
+      machine = giveMachineTo(writing, machine, customer);
+    }
 
     const id = newId();
     const number = nextNumber(store, 'job');

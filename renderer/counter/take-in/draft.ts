@@ -15,6 +15,8 @@ export interface TakeInDraft {
   note: string;
 
   knownMachine: Machine | null;
+  /** The known machine was somebody else's and is now the customer's. */
+  changedHands: boolean;
   serial: string;
   kind: MachineKind | null;
   /** Make and model as read off the plate, in one line. */
@@ -51,6 +53,7 @@ export const emptyDraft: TakeInDraft = {
   address: '',
   note: '',
   knownMachine: null,
+  changedHands: false,
   serial: '',
   kind: null,
   machine: '',

@@ -1,4 +1,4 @@
-import { Alert, Button, Group, Input, Stack, Text } from '@mantine/core';
+import { Alert, Button, Checkbox, Group, Input, Stack, Text } from '@mantine/core';
 import { IconBook2, IconUserCheck } from '@tabler/icons-react';
 import type { Machine } from '../../../shared/contract/counter.ts';
 import type { TakeInDraft } from './draft.ts';
@@ -10,10 +10,12 @@ interface KnownMachineProps {
   fault?: string;
   onForget: () => void;
   onTakeOwner: () => void;
+  onChangedHands: (changed: boolean) => void;
 }
 
 /** A machine that has been here before: nothing of it is typed again. */
-export function KnownMachine({ machine, draft, fault, onForget, onTakeOwner }: KnownMachineProps) {
+export function KnownMachine(props: KnownMachineProps) {
+  const { machine, draft, fault, onForget } = props;
   const engine = engineInWords(machine.engine);
   return (
     <Stack gap="xs" data-field="serial">
@@ -41,13 +43,14 @@ export function KnownMachine({ machine, draft, fault, onForget, onTakeOwner }: K
         </Button>
       </Group>
       {fault && <Input.Error role="alert">{fault}</Input.Error>}
-      <Owner machine={machine} draft={draft} onTakeOwner={onTakeOwner} />
+      <Owner {...props} draft={draft} />
     </Stack>
   );
 }
 
-function Owner({ machine, draft, onTakeOwner }: Omit<KnownMachineProps, 'fault' | 'onForget'>) {
+function Owner({ machine, draft, onTakeOwner, onChangedHands }: KnownMachineProps) {
   if (draft.knownCustomer?.id === machine.customerId) return null;
+  const newOwner = draft.knownCustomer?.name ?? draft.name.trim();
   return (
     <Alert role="status" variant="light" icon={<IconUserCheck aria-hidden />} p="xs">
       <Text size="sm">
@@ -56,6 +59,14 @@ function Owner({ machine, draft, onTakeOwner }: Omit<KnownMachineProps, 'fault' 
       <Button variant="light" size="compact-sm" h={32} mt={4} onClick={onTakeOwner}>
         {machine.customerName} brings it
       </Button>
+      {newOwner !== '' && (
+        <Checkbox
+          mt="xs"
+          label={`It changed hands: ${newOwner} owns it now`}
+          checked={draft.changedHands}
+          onChange={(event) => onChangedHands(event.currentTarget.checked)}
+        />
+      )}
     </Alert>
   );
 }

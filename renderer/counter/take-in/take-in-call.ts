@@ -67,7 +67,8 @@ const customerOf = (draft: TakeInDraft): TakeInInput['customer'] =>
       };
 
 function machineOf(draft: TakeInDraft, knownMakes: KnownMakes): TakeInInput['machine'] {
-  if (draft.knownMachine !== null) return { which: 'known', id: draft.knownMachine.id };
+  if (draft.knownMachine !== null)
+    return { which: 'known', id: draft.knownMachine.id, changedHands: draft.changedHands };
   const engine = draft.engineModel ?? splitMakeAndModel(draft.engine, knownMakes.engine);
   return {
     which: 'new',

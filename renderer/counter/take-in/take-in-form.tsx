@@ -115,6 +115,7 @@ export function TakeInForm({ draft, setDraft, onTaken }: TakeInFormProps) {
                   known.forgetMachine();
                   goTo('serial');
                 }}
+                onChangedHands={(changedHands) => change({ changedHands })}
                 onTakeOwner={() => {
                   known.takeOwner();
                   goTo('complaint');

@@ -9,6 +9,7 @@ const { kind, machine, engine, engineModel, typeCode, engineSerial, dateCode } =
 const NO_CUSTOMER = { knownCustomer: null, name, contact, address, note };
 const NO_MACHINE = {
   knownMachine: null,
+  changedHands: false,
   serial: '',
   kind,
   machine,

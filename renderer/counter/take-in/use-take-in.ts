@@ -37,7 +37,9 @@ function shownAt(error: unknown): 'nowhere' | 'machine' | 'fields' | 'whole' {
   const { code, issues } = refusalOf(error);
   if (code === 'SERIAL_TAKEN') return 'machine';
   const atFields = issues.length > 0 && issues.every((issue) => hasField(issue.path));
-  return code === 'PROMISED_IN_THE_PAST' || atFields ? 'fields' : 'whole';
+  return code === 'PROMISED_IN_THE_PAST' || code === 'OWNED_BY_ANOTHER' || atFields
+    ? 'fields'
+    : 'whole';
 }
 
 /** Changing the draft, sending it, and bringing what the desk says back to the fields. */
@@ -59,6 +61,7 @@ export function useTakeIn({ draft, setDraft, plates, form, onTaken }: TakeInOpti
       onError: (error) => {
         const { code, message, issues } = refusalOf(error);
         if (code === 'PROMISED_IN_THE_PAST') showFaults({ promisedFor: message });
+        else if (code === 'OWNED_BY_ANOTHER') showFaults({ serial: message });
         else if (code === 'SERIAL_TAKEN') showFaults({ serial: 'Known already: see below.' });
         else showFaults(faultsOf(issues));
       },
