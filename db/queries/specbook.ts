@@ -99,8 +99,10 @@ export const specificationRow = (store: ReadStore, id: string) =>
 export const confirmationRows = (store: ReadStore, specificationId: string) =>
   store.select().from(confirmation).where(eq(confirmation.specificationId, specificationId)).all();
 
-function asModel(store: ReadStore, row: typeof engineModel.$inferSelect): EngineModel {
-  const specifications = specificationsOf(store, row.id);
+function asModel(
+  row: typeof engineModel.$inferSelect,
+  specifications: readonly Specification[],
+): EngineModel {
   return {
     id: EngineModelId.parse(row.id),
     make: row.make,
@@ -126,12 +128,26 @@ export const findEngineModels = (store: ReadStore, text: string): EngineModel[] 
     .where(matches(engineModel.searchText, text))
     .orderBy(asc(engineModel.searchText))
     .all()
-    .map((row) => asModel(store, row));
+    .map((row) => asModel(row, specificationsOf(store, row.id)));
 
-export function engineModelById(store: ReadStore, id: string): EngineModel | undefined {
+/** An engine's entry with its latest specifications. */
+export function bookEntry(
+  store: ReadStore,
+  id: string,
+): { model: EngineModel; specifications: Specification[] } | undefined {
   const row = store.select().from(engineModel).where(eq(engineModel.id, id)).get();
-  return row && asModel(store, row);
+  if (row === undefined) return undefined;
+  const specifications = specificationsOf(store, id);
+  return { model: asModel(row, specifications), specifications };
 }
+
+export const engineModelById = (store: ReadStore, id: string): EngineModel | undefined =>
+  bookEntry(store, id)?.model;
+
+/** Only the shape of the engine, for whoever needs no specification. */
+export const cycleOfModel = (store: ReadStore, id: string) =>
+  store.select({ cycle: engineModel.cycle }).from(engineModel).where(eq(engineModel.id, id)).get()
+    ?.cycle;
 
 export const engineModelByKey = (store: ReadStore, modelKey: string) =>
   store.select().from(engineModel).where(eq(engineModel.modelKey, modelKey)).get();

@@ -1,5 +1,6 @@
 import { searchTextOf } from '../../db/queries/search-text.ts';
 import {
+  bookEntry,
   confirmationRows,
   engineModelById,
   engineModelByKey,
@@ -23,10 +24,9 @@ const models = os.specbook.models.handler(({ input, context }) =>
   findEngineModels(context.store.read, input.text),
 );
 
-const model = os.specbook.model.handler(({ input, context: { store } }) => ({
-  model: found(engineModelById(store.read, input.id), 'engine model'),
-  specifications: specificationsOf(store.read, input.id),
-}));
+const model = os.specbook.model.handler(({ input, context: { store } }) =>
+  found(bookEntry(store.read, input.id), 'engine model'),
+);
 
 const addModel = os.specbook.addModel.handler(
   ({ input: { by, ...facts }, context, errors, path }) =>

@@ -1,6 +1,6 @@
 import { holdPointEventsOf } from '../../../db/queries/bench.ts';
 import { movesOf } from '../../../db/queries/counter/jobs.ts';
-import { engineModelById } from '../../../db/queries/specbook.ts';
+import { cycleOfModel } from '../../../db/queries/specbook.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import type { HoldPointOnSheet, Reading } from '../../../shared/contract/bench.ts';
 import type { JobDossier } from '../../../shared/contract/counter.ts';
@@ -17,8 +17,8 @@ import type { Cycle } from '../../../shared/work/vocabulary.ts';
 /** The cycle of a job's engine; four-stroke until the spec book says otherwise: its list is the longer. */
 export function cycleOf(store: ReadStore, job: JobDossier): Cycle {
   const { engineModelId } = job.machineDetails.engine;
-  const model = engineModelId === null ? undefined : engineModelById(store, engineModelId);
-  return model?.cycle ?? 'four-stroke';
+  const cycle = engineModelId === null ? undefined : cycleOfModel(store, engineModelId);
+  return cycle ?? 'four-stroke';
 }
 
 /** The points still open; none as long as the engine was never on the bench to be built. */

@@ -1,10 +1,6 @@
 import { readingsOf } from '../../../db/queries/bench.ts';
 import { dossierOf } from '../../../db/queries/counter/jobs.ts';
-import {
-  engineModelById,
-  specificationsById,
-  specificationsOf,
-} from '../../../db/queries/specbook.ts';
+import { bookEntry, specificationsById } from '../../../db/queries/specbook.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import type {
   BenchSheet,
@@ -60,9 +56,10 @@ export const shapeOf = (
 export function bookOf(store: ReadStore, jobId: string) {
   const job = found(dossierOf(store, jobId), 'job');
   const { engineModelId } = job.machineDetails.engine;
-  const model =
-    engineModelId === null ? null : found(engineModelById(store, engineModelId), 'engine model');
-  const specifications = model === null ? [] : specificationsOf(store, model.id);
+  const { model, specifications } =
+    engineModelId === null
+      ? { model: null, specifications: [] }
+      : found(bookEntry(store, engineModelId), 'engine model');
   return { job, model, specifications, shape: shapeOf(model, specifications) };
 }
 
