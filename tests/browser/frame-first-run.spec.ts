@@ -15,7 +15,7 @@ test('a new shop opens with two names, and its day is empty', async ({ browser }
     const page = await context.newPage();
     await page.goto('/');
     await expect(page.getByRole('heading', { level: 1, name: 'Open the shop' })).toBeVisible();
-    await expect(page.getByRole('textbox', { name: 'Currency' })).toHaveValue('GBP');
+    await expect(page.getByRole('combobox', { name: 'Currency' })).toHaveValue('GBP');
     await looksRight(page);
 
     await expect(page.getByRole('textbox', { name: 'Name of the shop' })).toBeFocused();
@@ -25,11 +25,11 @@ test('a new shop opens with two names, and its day is empty', async ({ browser }
     // A window that closes loses nothing.
     await page.reload();
     await expect(page.getByRole('textbox', { name: 'Your name' })).toHaveValue('Ela Žluťáková');
-    await page.getByRole('textbox', { name: 'Time zone' }).fill('Europe/Nowhere');
+    await page.getByRole('combobox', { name: 'Time zone' }).fill('Europe/Nowhere');
     await page.keyboard.press('Enter');
     await expect(page.getByRole('alert')).toContainText('Mend the fields named');
     await expect(page.getByText('That is not a time zone').first()).toBeVisible();
-    await page.getByRole('textbox', { name: 'Time zone' }).fill('Europe/London');
+    await page.getByRole('combobox', { name: 'Time zone' }).fill('Europe/London');
     await page.keyboard.press('Escape');
     await page.getByRole('button', { name: 'Open the shop' }).click();
 

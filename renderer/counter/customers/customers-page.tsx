@@ -17,12 +17,14 @@ export function CustomersPage() {
   const [typed, setTyped] = useState('');
   const [text] = useDebouncedValue(typed.trim(), 130);
   const [adding, dialog] = useDisclosure(false);
-  const rows = useArrowRows<HTMLTableElement>();
   const query = useQuery(
     deskQuery.counter.findCustomers.queryOptions({
       input: { text, limit: LIMIT },
       placeholderData: keepPreviousData,
     }),
+  );
+  const rows = useArrowRows<HTMLTableElement>(
+    text === typed.trim() && query.data !== undefined && !query.isPlaceholderData,
   );
   const addButton = (
     <Button leftSection={<IconUserPlus size={20} aria-hidden />} onClick={dialog.open}>

@@ -21,12 +21,14 @@ export function JobsPage() {
   const [typed, setTyped] = useState(params.get('text') ?? '');
   const [text] = useDebouncedValue(typed.trim(), 130);
   const [limit, setLimit] = useState(STEP);
-  const rows = useArrowRows<HTMLTableElement>();
   const query = useQuery(
     deskQuery.counter.jobs.queryOptions({
       input: { text, states: [...filter.states], limit },
       placeholderData: keepPreviousData,
     }),
+  );
+  const rows = useArrowRows<HTMLTableElement>(
+    text === typed.trim() && query.data !== undefined && !query.isPlaceholderData,
   );
 
   useEffect(() => {
