@@ -7,17 +7,8 @@ import { desk } from '../common/desk.ts';
 export const mayBeNumber = (typed: string): boolean =>
   /\d/.test(typed) && foldNumber(typed).length >= 3 && typed.trim().length <= 60;
 
-/**
- * Parts whose facts hold every word typed. A number finds its part however its spaces and dashes are
- * typed: what holds no such words is looked for once more as one number.
- */
-async function findParts(typed: string, limit: number): Promise<Part[]> {
-  const text = typed.trim();
-  const found = await desk.parts.find({ text, limit });
-  const number = foldNumber(text);
-  if (found.length > 0 || !mayBeNumber(text) || number === text) return found;
-  return desk.parts.find({ text: number, limit });
-}
+const findParts = (typed: string, limit: number): Promise<Part[]> =>
+  desk.parts.find({ text: typed.trim(), limit });
 
 /** Parts that go with what is typed; those found before stay until the answer is there. */
 export function useFoundParts(text: string, limit: number, wanted = true): UseQueryResult<Part[]> {

@@ -45,3 +45,11 @@ test('what people type is not a pattern: % finds a percent sign and nothing else
   expect(await shop.desk.counter.findCustomers({ text: '%' })).toEqual([]);
   expect(await shop.desk.counter.findCustomers({ text: '_' })).toEqual([]);
 });
+
+test('a part is found by its number however that is spaced', async () => {
+  const { desk, by } = shop;
+  await desk.parts.add({ by, number: 'TL 4412-A', description: 'Gasket set', price: 100 });
+  for (const text of ['tl-44 12', 'TL4412A', 'tl 4412 a', 'gasket 4412'])
+    expect((await desk.parts.find({ text })).map(({ number }) => number)).toEqual(['TL 4412-A']);
+  expect(await desk.parts.find({ text: 'tl 4413' })).toEqual([]);
+});
