@@ -39,7 +39,7 @@ export function daysBetween(from: string, to: string): number {
   return Temporal.PlainDate.from(from).until(to, { largestUnit: 'day' }).days;
 }
 
-function makeFormat(locale: string, timeZone: string, today: string): Format {
+export function makeFormat(locale: string, timeZone: string, today: string): Format {
   const day = { weekday: 'short', month: 'short', day: 'numeric', timeZone: 'UTC' } as const;
   const long = new Intl.DateTimeFormat(locale, { ...day, year: 'numeric' });
   const short = new Intl.DateTimeFormat(locale, day);

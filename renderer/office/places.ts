@@ -28,7 +28,7 @@ const CURRENCY: Record<string, string> = {
   ...Object.fromEntries(EURO.map((country) => [country, 'EUR'])),
 };
 
-function placeOf(locale: string, timeZone: string): Place {
+export function placeOf(locale: string, timeZone: string): Place {
   const country = new Intl.Locale(locale).maximize().region ?? 'US';
   return {
     locale,

@@ -73,7 +73,9 @@ describe('proofLoad', () => {
 
   it('refuses an unknown class', () => {
     // A class that isn't one of the list, as it may come from a file.
-    expect(() => proofLoad({ ...m8, propertyClass: '7.7' as never })).toThrow('not a property class');
+    expect(() => proofLoad({ ...m8, propertyClass: '7.7' as never })).toThrow(
+      'not a property class',
+    );
   });
 });
 
