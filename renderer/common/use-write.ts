@@ -4,21 +4,37 @@ import {
   useMutation,
   useQueryClient,
 } from '@tanstack/react-query';
+import { useCallback, useState } from 'react';
+import { sameAgainGuard } from './same-again.ts';
 
 /**
  * A call that writes. When it came through, every list and page on the screen asks the desk again:
  * one write often changes more than the page that made it (a move changes the day, a payment the job).
- * The caller shows a refusal with `<RefusalAlert error={write.error} />`.
+ * A double click writes once. The caller shows a refusal with `<RefusalAlert error={write.error} />`.
  */
 export function useWrite<Data, Failure, Input, Context>(
   options: UseMutationOptions<Data, Failure, Input, Context>,
 ): UseMutationResult<Data, Failure, Input, Context> {
   const client = useQueryClient();
-  return useMutation({
+  const [guard] = useState(() => sameAgainGuard());
+  const mutation = useMutation({
     ...options,
     onSuccess: async (...given) => {
+      guard.done();
       await options.onSuccess?.(...given);
       await client.invalidateQueries();
     },
+    onError: async (...given) => {
+      guard.refused();
+      await options.onError?.(...given);
+    },
   });
+  const send = mutation.mutate;
+  const mutate = useCallback(
+    (...call: Parameters<typeof send>) => {
+      if (guard.admits(call[0])) send(...call);
+    },
+    [guard, send],
+  );
+  return { ...mutation, mutate };
 }

@@ -268,3 +268,18 @@ for (const colorScheme of ['light', 'dark'] as const)
       .analyze();
     expect(violations).toEqual([]);
   });
+
+prepared('a double click takes one machine in, not two', async ({ page, desk }) => {
+  await page.goto('/take-in');
+  const hands = new Hands(page);
+  const before = (await desk.counter.jobs({})).length;
+  await hands.fill('Name', 'Harriet Bowdoin');
+  await page.getByRole('combobox', { name: 'Kind' }).fill('pump');
+  await page.keyboard.press('Enter');
+  await page.getByLabel('Complaint, in the customer’s words').fill('Draws no water.');
+  await page.getByLabel('Name of who signs').fill('Harriet Bowdoin');
+  await page.getByLabel('Name of who signs').press('Enter');
+  await page.locator('[data-take-in]').dblclick();
+  await expect(page.getByRole('button', { name: 'Print claim ticket' })).toBeVisible();
+  expect((await desk.counter.jobs({})).length).toBe(before + 1);
+});
