@@ -41,7 +41,7 @@ function estimatesOf(
     }));
 }
 
-export const approvalsOf = (store: ReadStore, jobId: string): Approval[] =>
+const approvalsOf = (store: ReadStore, jobId: string): Approval[] =>
   store
     .select({ approval, byName: staff.name, estimateNumber: estimate.number })
     .from(approval)
@@ -82,7 +82,7 @@ function invoiceOf(
   };
 }
 
-export const paymentsOf = (store: ReadStore, jobId: string): Payment[] =>
+const paymentsOf = (store: ReadStore, jobId: string): Payment[] =>
   store
     .select({ payment, byName: staff.name })
     .from(payment)
@@ -100,7 +100,7 @@ export const paymentsOf = (store: ReadStore, jobId: string): Payment[] =>
     }));
 
 /** Money in less money out. */
-export const paidIn = (payments: readonly Pick<Payment, 'kind' | 'amount'>[]): number =>
+const paidIn = (payments: readonly Pick<Payment, 'kind' | 'amount'>[]): number =>
   payments.reduce((sum, { kind, amount }) => sum + (kind === 'refund' ? -amount : amount), 0);
 
 /** The money side of one job. */

@@ -4,7 +4,7 @@ import { BAD_INPUT, NOT_FOUND, STAFF_UNKNOWN } from '../../shared/contract/base.
 
 /** Refusals that any procedure may answer with; those of one procedure come from its own `errors`. */
 
-export const notFound = (what: string) =>
+const notFound = (what: string) =>
   new ORPCError('NOT_FOUND', {
     status: NOT_FOUND.status,
     message: NOT_FOUND.message,

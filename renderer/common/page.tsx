@@ -38,7 +38,7 @@ export function Page({ title, description, actions, children }: PageProps) {
 }
 
 /** Sets the window's title, and brings the focus from the rail to the page. */
-export function usePageStart(title: string) {
+function usePageStart(title: string) {
   const heading = useRef<HTMLHeadingElement>(null);
   const job = useJobIfAny();
   const whole = job === null ? title : `${title} ${job.code}`;

@@ -6,10 +6,7 @@ import classes from './promised.module.css';
 import { useToday } from './shop.tsx';
 
 /** A job that is ready, stopped or gone is no longer owed by a date; any other is late after it. */
-export function daysLate(
-  job: { promisedFor: string | null; state: JobState },
-  today: string,
-): number {
+function daysLate(job: { promisedFor: string | null; state: JobState }, today: string): number {
   const done = job.state === 'ready' || job.state === 'handed-over' || job.state === 'stopped';
   if (done || job.promisedFor === null) return 0;
   return Math.max(0, daysBetween(job.promisedFor, today));

@@ -63,7 +63,7 @@ export const Customer = z.object({
 });
 export type Customer = z.infer<typeof Customer>;
 
-export const Engine = z.object({
+const Engine = z.object({
   id: EngineId,
   make: z.string(),
   model: z.string(),

@@ -72,8 +72,10 @@ describe('proofLoad', () => {
   });
 
   it('refuses an unknown class', () => {
-    // @ts-expect-error a class that isn't one of the list, as it may come from a file
-    expect(() => proofLoad({ ...m8, propertyClass: '7.7' })).toThrow('not a property class');
+    // A class that isn't one of the list, as it may come from a file.
+    expect(() => proofLoad({ ...m8, propertyClass: '7.7' as never })).toThrow(
+      'not a property class',
+    );
   });
 });
 

@@ -56,10 +56,10 @@ describe('convert', () => {
     expect(() => convert(-273.16, '°C', 'K')).toThrow(RangeError);
     expect(() => convert(-460, '°F', '°C')).toThrow(RangeError);
     expect(convert(-459.67, '°F', 'K')).toBe(0);
-    // @ts-expect-error a unit that isn't one of the list, as it may come from a file
-    expect(() => convert(1, 'cubit', 'mm')).toThrow("'cubit' is not a unit");
-    // @ts-expect-error a name that every object answers to
-    expect(() => convert(1, 'toString', 'mm')).toThrow(RangeError);
+    // A unit that isn't one of the list, as it may come from a file.
+    expect(() => convert(1, 'cubit' as never, 'mm')).toThrow("'cubit' is not a unit");
+    // A name that every object answers to.
+    expect(() => convert(1, 'toString' as never, 'mm')).toThrow(RangeError);
   });
 });
 

@@ -179,14 +179,6 @@ export const CYCLE_LABELS: Record<Cycle, string> = {
 export const PAPER_KINDS = ['claim-ticket', 'tag', 'estimate', 'invoice', 'work-order'] as const;
 export type PaperKind = (typeof PAPER_KINDS)[number];
 
-export const PAPER_KIND_LABELS: Record<PaperKind, string> = {
-  'claim-ticket': 'Claim ticket',
-  tag: 'Tag',
-  estimate: 'Estimate',
-  invoice: 'Invoice',
-  'work-order': 'Work order',
-};
-
 export const STAFF_ROLES = ['owner', 'counter', 'bench'] as const;
 export type StaffRole = (typeof STAFF_ROLES)[number];
 

@@ -38,7 +38,7 @@ const UNKNOWN_ENGINE: EngineShape = {
 };
 
 /** What is measured on an engine, and in which torque stages. */
-export const shapeOf = (
+const shapeOf = (
   model: EngineModel | null,
   specifications: readonly Specification[],
 ): EngineShape =>
@@ -67,7 +67,7 @@ const forFeature = (specifications: readonly Specification[], feature: Feature) 
   specifications.find((specification) => specification.feature === feature) ?? null;
 
 /** Readings that stand, the latest of each place and phase, as the derived values want them. */
-export function standing(readings: readonly Reading[], shape: EngineShape): StandingReading[] {
+function standing(readings: readonly Reading[], shape: EngineShape): StandingReading[] {
   const cylinders = new Map(
     measuredFeaturesOf(shape).flatMap((feature) =>
       placesOf(feature, shape).map((place) => [`${feature} ${place.key}`, place.cylinder] as const),

@@ -17,7 +17,7 @@ import { insertCustomer } from './customers.ts';
 import { giveMachineTo, insertMachine, machineWithSameSerial } from './machines.ts';
 
 /** What a job is found by, wherever somebody searches. */
-export const jobSearchText = (
+const jobSearchText = (
   number: number,
   customer: Customer,
   machine: Machine,
