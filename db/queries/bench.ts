@@ -1,5 +1,5 @@
 import { asc, eq } from 'drizzle-orm';
-import type { Gauge, Reading } from '../../shared/contract/bench.ts';
+import type { Gauge, Reading } from '../../shared/contract/bench/index.ts';
 import { GaugeId, ReadingId, SpecificationId } from '../../shared/contract/ids.ts';
 import { gaugeUncertainty } from '../../shared/trade/index.ts';
 import { gauge, holdPointEvent, reading, staff } from '../schema/index.ts';

@@ -7,7 +7,7 @@ import {
   text,
   uniqueIndex,
 } from 'drizzle-orm/sqlite-core';
-import type { Verdict } from '../../shared/contract/bench.ts';
+import type { Verdict } from '../../shared/contract/bench/index.ts';
 import type { SPECIFICATION_UNITS } from '../../shared/contract/specbook.ts';
 import type { BuildStep } from '../../shared/work/build-steps.ts';
 import type { DecisionChoice, DecisionSubject } from '../../shared/work/decisions.ts';

@@ -1,5 +1,5 @@
 import { useLocalStorage } from '@mantine/hooks';
-import type { Gauge } from '../../shared/contract/bench.ts';
+import type { Gauge } from '../../shared/contract/bench/index.ts';
 import type { GaugeId } from '../../shared/contract/ids.ts';
 import type { SPECIFICATION_UNITS } from '../../shared/contract/specbook.ts';
 import { dimensionOf } from '../../shared/trade/index.ts';

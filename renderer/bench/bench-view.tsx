@@ -2,7 +2,7 @@ import { Alert, Stack, Title } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { useSearchParams } from 'react-router';
-import type { BenchSheet } from '../../shared/contract/bench.ts';
+import type { BenchSheet } from '../../shared/contract/bench/index.ts';
 import type { EngineModelId, JobCode } from '../../shared/contract/ids.ts';
 import type { MeasuredFeature } from '../../shared/work/features.ts';
 import type { Phase } from '../../shared/work/vocabulary.ts';

@@ -1,6 +1,6 @@
 import { Badge } from '@mantine/core';
 import { IconCalendarCheck, IconCalendarOff, IconCalendarQuestion } from '@tabler/icons-react';
-import type { Gauge } from '../../shared/contract/bench.ts';
+import type { Gauge } from '../../shared/contract/bench/index.ts';
 
 /** Whether a gauge's calibration holds: word, shape and colour. */
 export function CalibrationBadge({ gauge }: { readonly gauge: Gauge }) {

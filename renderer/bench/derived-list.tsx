@@ -1,5 +1,5 @@
 import { Text } from '@mantine/core';
-import type { DerivedOnSheet } from '../../shared/contract/bench.ts';
+import type { DerivedOnSheet } from '../../shared/contract/bench/index.ts';
 import type { Unit } from '../../shared/trade/index.ts';
 import { display } from '../../shared/trade/index.ts';
 import { FEATURE_UNITS } from '../../shared/work/features.ts';

@@ -1,7 +1,12 @@
 import { Button, Paper, Stack, Text, Title } from '@mantine/core';
 import { IconArrowRight, IconCircleCheck } from '@tabler/icons-react';
 import { type ReactNode, useEffect, useRef, useState } from 'react';
-import type { BenchSheet, FeatureOnSheet, Gauge, Reading } from '../../shared/contract/bench.ts';
+import type {
+  BenchSheet,
+  FeatureOnSheet,
+  Gauge,
+  Reading,
+} from '../../shared/contract/bench/index.ts';
 import type { EngineModelId, JobCode } from '../../shared/contract/ids.ts';
 import { FEATURE_LABELS, type Feature, type MeasuredFeature } from '../../shared/work/features.ts';
 import { PHASE_LABELS, type Phase } from '../../shared/work/vocabulary.ts';

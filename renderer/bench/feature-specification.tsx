@@ -1,7 +1,7 @@
 import { Alert, Anchor, Group, Stack, Text } from '@mantine/core';
 import { IconProgressHelp } from '@tabler/icons-react';
 import { Link } from 'react-router';
-import type { FeatureOnSheet } from '../../shared/contract/bench.ts';
+import type { FeatureOnSheet } from '../../shared/contract/bench/index.ts';
 import type { EngineModelId, JobCode } from '../../shared/contract/ids.ts';
 import { display, unitLabel } from '../../shared/trade/index.ts';
 import { SOURCE_KIND_LABELS } from '../../shared/work/vocabulary.ts';

@@ -1,7 +1,7 @@
 import { Anchor, Group, NumberInput, Select, Text } from '@mantine/core';
 import { IconAlertTriangle } from '@tabler/icons-react';
 import { Link } from 'react-router';
-import type { Gauge } from '../../shared/contract/bench.ts';
+import type { Gauge } from '../../shared/contract/bench/index.ts';
 import { unitLabel } from '../../shared/trade/index.ts';
 import classes from './bench.module.css';
 

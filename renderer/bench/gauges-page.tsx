@@ -2,7 +2,7 @@ import { Button, Table, Text } from '@mantine/core';
 import { IconPlus } from '@tabler/icons-react';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
-import type { Gauge } from '../../shared/contract/bench.ts';
+import type { Gauge } from '../../shared/contract/bench/index.ts';
 import { unitLabel } from '../../shared/trade/index.ts';
 import { GAUGE_KIND_LABELS } from '../../shared/work/vocabulary.ts';
 import { deskQuery } from '../common/desk.ts';

@@ -1,6 +1,6 @@
 import { Button, Group, Modal, Stack, Text, Textarea } from '@mantine/core';
 import type { FormEvent } from 'react';
-import type { HoldPointOnSheet } from '../../shared/contract/bench.ts';
+import type { HoldPointOnSheet } from '../../shared/contract/bench/index.ts';
 import type { JobId } from '../../shared/contract/ids.ts';
 import { deskQuery } from '../common/desk.ts';
 import { fieldErrors, RefusalAlert } from '../common/refusal.tsx';

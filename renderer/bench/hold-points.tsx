@@ -2,7 +2,7 @@ import { Button, Group, Stack, Text, Title } from '@mantine/core';
 import { isDefinedError } from '@orpc/client';
 import { IconAlertTriangle, IconCheck, IconPencil } from '@tabler/icons-react';
 import { useState } from 'react';
-import type { BenchSheet, HoldPointOnSheet } from '../../shared/contract/bench.ts';
+import type { BenchSheet, HoldPointOnSheet } from '../../shared/contract/bench/index.ts';
 import {
   FEATURE_LABELS,
   MEASURED_FEATURES,

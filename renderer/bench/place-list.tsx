@@ -1,6 +1,6 @@
 import { Text, UnstyledButton, VisuallyHidden } from '@mantine/core';
 import { IconArrowBigRightFilled, IconPoint } from '@tabler/icons-react';
-import type { FeatureOnSheet, Reading } from '../../shared/contract/bench.ts';
+import type { FeatureOnSheet, Reading } from '../../shared/contract/bench/index.ts';
 import { display } from '../../shared/trade/index.ts';
 import type { Phase } from '../../shared/work/vocabulary.ts';
 import classes from './bench.module.css';

@@ -2,7 +2,7 @@ import { Button, Group, SegmentedControl, Stack, Text, TextInput } from '@mantin
 import { isDefinedError } from '@orpc/client';
 import { IconCornerDownLeft } from '@tabler/icons-react';
 import { type FormEvent, type ReactNode, useEffect, useRef, useState } from 'react';
-import type { FeatureOnSheet, Gauge, Reading } from '../../shared/contract/bench.ts';
+import type { FeatureOnSheet, Gauge, Reading } from '../../shared/contract/bench/index.ts';
 import type { JobId } from '../../shared/contract/ids.ts';
 import { SPECIFICATION_UNITS } from '../../shared/contract/specbook.ts';
 import { dimensionOf, display, parseReading, toBase, unitLabel } from '../../shared/trade/index.ts';

@@ -1,6 +1,6 @@
 import { Button, Text } from '@mantine/core';
 import { IconAlertTriangle } from '@tabler/icons-react';
-import type { Reading } from '../../shared/contract/bench.ts';
+import type { Reading } from '../../shared/contract/bench/index.ts';
 import { PHASE_LABELS, type Phase } from '../../shared/work/vocabulary.ts';
 import { VerdictBadge } from '../common/badges.tsx';
 import { useFormat } from '../common/format.ts';

@@ -1,4 +1,4 @@
-import type { Reading, Verdict } from '../../shared/contract/bench.ts';
+import type { Reading, Verdict } from '../../shared/contract/bench/index.ts';
 import { display, type Unit, unitLabel } from '../../shared/trade/index.ts';
 import { bandWords, likelyText, type SheetBand } from '../common/measure/measure-words.ts';
 

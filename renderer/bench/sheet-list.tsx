@@ -1,7 +1,7 @@
 import { Text, UnstyledButton } from '@mantine/core';
 import { IconLock, IconMathFunction } from '@tabler/icons-react';
 import type { ReactNode } from 'react';
-import type { BenchSheet } from '../../shared/contract/bench.ts';
+import type { BenchSheet } from '../../shared/contract/bench/index.ts';
 import { PHASE_LABELS, type Phase } from '../../shared/work/vocabulary.ts';
 import classes from './bench.module.css';
 import { summarise } from './sheet-reading.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Reading, Verdict } from '../../shared/contract/bench.ts';
+import type { Reading, Verdict } from '../../shared/contract/bench/index.ts';
 import { ReadingId } from '../../shared/contract/ids.ts';
 import type { Phase } from '../../shared/work/vocabulary.ts';
 import {

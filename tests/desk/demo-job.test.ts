@@ -8,7 +8,7 @@ import { issuedPaper } from '../../db/schema/index.ts';
 import { openStore, type Store } from '../../db/store.ts';
 import { runDemoJob } from '../../electron/command/demo-job.ts';
 import { type DeskClient, deskClient } from '../../electron/command/demo-shop/client.ts';
-import type { BenchSheet, Reading } from '../../shared/contract/bench.ts';
+import type { BenchSheet, Reading } from '../../shared/contract/bench/index.ts';
 import type { JobDossier } from '../../shared/contract/counter.ts';
 import { unitLabel } from '../../shared/trade/index.ts';
 import { handoverCautions, LOCAL_LAW } from '../../shared/work/cautions.ts';

@@ -9,7 +9,7 @@ import { openStore, type Store } from '../../db/store.ts';
 import { type DeskClient, deskClient } from '../../electron/command/demo-shop/client.ts';
 import { fillDemoShop } from '../../electron/command/fill-demo-shop.ts';
 import type { DeskContext } from '../../electron/desk/index.ts';
-import type { BenchSheet } from '../../shared/contract/bench.ts';
+import type { BenchSheet } from '../../shared/contract/bench/index.ts';
 import type { JobCard } from '../../shared/contract/counter.ts';
 import { DERIVED_FEATURES, measuredFeaturesOf } from '../../shared/work/features.ts';
 import { JOB_STATES } from '../../shared/work/job-state.ts';

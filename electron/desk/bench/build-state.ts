@@ -2,7 +2,7 @@ import { holdPointEventsOf } from '../../../db/queries/bench.ts';
 import { movesOf } from '../../../db/queries/counter/jobs.ts';
 import { cycleOfModel } from '../../../db/queries/specbook.ts';
 import type { ReadStore } from '../../../db/store.ts';
-import type { HoldPointOnSheet, Reading } from '../../../shared/contract/bench.ts';
+import type { HoldPointOnSheet, Reading } from '../../../shared/contract/bench/index.ts';
 import type { JobDossier } from '../../../shared/contract/counter.ts';
 import { FEATURE_LABELS } from '../../../shared/work/features.ts';
 import {

@@ -1,6 +1,6 @@
 import { gaugeById, readingsOf } from '../../../db/queries/bench.ts';
 import { reading as readingTable } from '../../../db/schema/index.ts';
-import type { Gauge } from '../../../shared/contract/bench.ts';
+import type { Gauge } from '../../../shared/contract/bench/index.ts';
 import { SPECIFICATION_UNITS } from '../../../shared/contract/specbook.ts';
 import {
   convert,

@@ -7,7 +7,7 @@ import type {
   DerivedOnSheet,
   FeatureOnSheet,
   Reading,
-} from '../../../shared/contract/bench.ts';
+} from '../../../shared/contract/bench/index.ts';
 import type { EngineModel, Specification } from '../../../shared/contract/specbook.ts';
 import {
   type DerivedValue,

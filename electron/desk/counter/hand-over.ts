@@ -5,7 +5,7 @@ import { dossierOf } from '../../../db/queries/counter/jobs.ts';
 import { specificationsById } from '../../../db/queries/specbook.ts';
 import { accountOf } from '../../../db/queries/till.ts';
 import { job as jobTable } from '../../../db/schema/index.ts';
-import type { BenchSheet } from '../../../shared/contract/bench.ts';
+import type { BenchSheet } from '../../../shared/contract/bench/index.ts';
 import { handoverCautions, LOCAL_LAW, RUNNING_IN_ADVICE } from '../../../shared/work/cautions.ts';
 import { canMove } from '../../../shared/work/job-state.ts';
 import type { HoldPointLine } from '../../paper/content.ts';

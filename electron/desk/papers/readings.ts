@@ -3,7 +3,7 @@ import type {
   DerivedOnSheet,
   FeatureOnSheet,
   Reading,
-} from '../../../shared/contract/bench.ts';
+} from '../../../shared/contract/bench/index.ts';
 import type { Shop } from '../../../shared/contract/office.ts';
 import type { Specification } from '../../../shared/contract/specbook.ts';
 import {

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { FeatureOnSheet } from '../../../shared/contract/bench.ts';
+import type { FeatureOnSheet } from '../../../shared/contract/bench/index.ts';
 import { BoltPicture } from '../../common/measure/bolt-picture.tsx';
 import { BorePicture, type PictureProps } from './bore-picture.tsx';
 import { CoilPicture } from './coil-picture.tsx';

@@ -1,0 +1,13 @@
+import { gauges } from './gauges.ts';
+import { holdPoints } from './hold-points.ts';
+import { readings } from './readings.ts';
+import { sheet } from './sheet.ts';
+
+export * from './common.ts';
+export * from './gauges.ts';
+export * from './hold-points.ts';
+export * from './readings.ts';
+export * from './sheet.ts';
+
+/** The bench: readings with unit, gauge and verdict; hold points; gauges. */
+export const bench = { ...sheet, ...readings, ...holdPoints, ...gauges };
