@@ -3,11 +3,11 @@ import { cautionBox } from './furniture/cautions.ts';
 import { facts } from './furniture/facts.ts';
 import { fullPages } from './furniture/full-page.ts';
 import { STYLE } from './furniture/ink.ts';
-import { LOCAL_LAW } from './furniture/local-law.ts';
 import { dashList, section } from './furniture/paragraphs.ts';
 import { parties } from './furniture/parties.ts';
 import { signatureBoxes } from './furniture/signatures.ts';
-import { cell, table } from './furniture/table.ts';
+import { table } from './furniture/table.ts';
+import { cell } from './furniture/table-rows.ts';
 
 /** What the customer takes away at intake: what was left, what was said and what was agreed. */
 export function drawClaimTicket(content: ClaimTicket, fingerprint: string): Uint8Array {
@@ -49,16 +49,13 @@ export function drawClaimTicket(content: ClaimTicket, fingerprint: string): Uint
         facts(sheet, [['Reach the customer by', content.reachBy]]),
       ]),
       ...(content.terms.length > 0
-        ? [section(sheet, 'Terms', [dashList(sheet, content.terms)])]
+        ? [section(sheet, 'Terms', [dashList(sheet, content.terms, STYLE.cell)])]
         : []),
       ...(content.cautions.length > 0 ? [cautionBox(sheet, content.cautions)] : []),
       signatureBoxes(
         sheet,
         [{ label: 'Customer', signature: content.signature }],
-        [
-          { text: 'Bring this ticket when you collect the machine.', style: STYLE.strong },
-          { text: LOCAL_LAW, style: STYLE.soft },
-        ],
+        [{ text: 'Bring this ticket when you collect the machine.', style: STYLE.strong }],
       ),
     ];
   });

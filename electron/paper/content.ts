@@ -167,6 +167,8 @@ export interface Invoice extends PaperHead {
 
 /** A recorded reading, with all that makes it worth something a year later. */
 export interface ReadingLine {
+  /** `As received`, `Final`. */
+  phase: string;
   /** Where on the part: `top, along the crank`, `leg 1`, `stage 2`. Empty when there is one place only. */
   place: string;
   /** As typed, with its unit: `0.3 mm`. */
@@ -185,15 +187,32 @@ export interface ReadingLine {
   at: string;
 }
 
+/** A value that follows from the readings of a phase. */
+export interface DerivedLine {
+  phase: string;
+  name: string;
+  /** With its unit: `0.012 mm`. */
+  value: string;
+  uncertainty: string;
+  band: string;
+  verdict: ReadingLine['verdict'];
+  /** Of its own limit; empty when there is none. */
+  source: string;
+  standing: Standing;
+}
+
+/** How far a specification is confirmed; `none` when there is none. */
+export type Standing = 'confirmed' | 'single-source' | 'unconfirmed' | 'none';
+
+/** What was measured on one feature against one specification, in all phases. */
 export interface FeatureReadings {
   feature: string;
-  phase: string;
   /** `Workshop manual, 3rd edition, page 14`; empty when there is none. */
   source: string;
-  standing: 'confirmed' | 'single-source' | 'unconfirmed' | 'none';
+  standing: Standing;
+  /** By phase. */
   readings: ReadingLine[];
-  /** Computed from the readings: `taper`, `0.012 mm`. */
-  derived: { name: string; value: string }[];
+  derived: DerivedLine[];
 }
 
 export interface HoldPointLine {

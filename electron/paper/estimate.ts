@@ -2,7 +2,6 @@ import type { Estimate } from './content.ts';
 import { billLines, totalsBlock } from './furniture/bill.ts';
 import { fullPages } from './furniture/full-page.ts';
 import { STYLE } from './furniture/ink.ts';
-import { LOCAL_LAW } from './furniture/local-law.ts';
 import { dashList, paragraph, section } from './furniture/paragraphs.ts';
 import { parties } from './furniture/parties.ts';
 import { signatureBoxes } from './furniture/signatures.ts';
@@ -16,16 +15,17 @@ export function drawEstimate(content: Estimate, fingerprint: string): Uint8Array
         : `Revision ${content.revision}, valid until ${sheet.writing.date(content.validUntil)}`;
     return [
       parties(sheet),
-      section(sheet, 'Work and parts', [
-        { ...paragraph(sheet, until, STYLE.soft), keepsNext: true },
-        billLines(sheet, content.lines),
-        totalsBlock(sheet, content.totals),
-      ]),
+      section(
+        sheet,
+        'Work and parts',
+        [billLines(sheet, content.lines), totalsBlock(sheet, content.totals)],
+        { aside: until },
+      ),
       ...(content.note.trim() === ''
         ? []
         : [section(sheet, 'Note', [paragraph(sheet, content.note)])]),
       ...(content.terms.length > 0
-        ? [section(sheet, 'Terms', [dashList(sheet, content.terms)])]
+        ? [section(sheet, 'Terms', [dashList(sheet, content.terms, STYLE.cell)])]
         : []),
       section(
         sheet,
@@ -40,7 +40,6 @@ export function drawEstimate(content: Estimate, fingerprint: string): Uint8Array
                 text: 'Nothing beyond the approved amount is done without another approval.',
                 style: STYLE.text,
               },
-              { text: LOCAL_LAW, style: STYLE.soft },
             ],
           ),
         ],

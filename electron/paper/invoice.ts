@@ -1,10 +1,10 @@
 import type { Invoice } from './content.ts';
-import { billLines, dueBalance, totalsBlock } from './furniture/bill.ts';
+import { billLines, paymentsAndDue, totalsBlock } from './furniture/bill.ts';
 import { fullPages } from './furniture/full-page.ts';
-import { localLaw } from './furniture/local-law.ts';
+import { STYLE } from './furniture/ink.ts';
 import { dashList, paragraph, section } from './furniture/paragraphs.ts';
 import { parties } from './furniture/parties.ts';
-import { approvals, payments } from './furniture/record.ts';
+import { approvals } from './furniture/record.ts';
 
 /** The bill for the work that was done, beside what was approved and what was paid. */
 export function drawInvoice(content: Invoice, fingerprint: string): Uint8Array {
@@ -12,16 +12,14 @@ export function drawInvoice(content: Invoice, fingerprint: string): Uint8Array {
     parties(sheet),
     section(sheet, 'Work and parts', [
       billLines(sheet, content.lines),
-      totalsBlock(sheet, content.totals, [dueBalance(content.due)]),
+      totalsBlock(sheet, content.totals, paymentsAndDue(sheet, content)),
     ]),
-    ...payments(sheet, content.payments),
     ...approvals(sheet, content.approvals),
     ...(content.note.trim() === ''
       ? []
       : [section(sheet, 'Note', [paragraph(sheet, content.note)])]),
     ...(content.terms.length > 0
-      ? [section(sheet, 'Terms', [dashList(sheet, content.terms)])]
+      ? [section(sheet, 'Terms', [dashList(sheet, content.terms, STYLE.cell)])]
       : []),
-    localLaw(sheet),
   ]);
 }

@@ -1,17 +1,17 @@
 import type { HoldPointLine, WorkOrder } from './content.ts';
-import { billLines, dueBalance, totalsBlock } from './furniture/bill.ts';
+import { billLines, paymentsAndDue, totalsBlock } from './furniture/bill.ts';
 import { cautionBox } from './furniture/cautions.ts';
 import { facts } from './furniture/facts.ts';
 import { fullPages } from './furniture/full-page.ts';
 import { STYLE } from './furniture/ink.ts';
-import { localLaw } from './furniture/local-law.ts';
 import { paragraph, section } from './furniture/paragraphs.ts';
 import { parties } from './furniture/parties.ts';
-import { approvals, payments } from './furniture/record.ts';
+import { approvals } from './furniture/record.ts';
 import type { Block, Sheet } from './furniture/sheet.ts';
 import { signatureBoxes } from './furniture/signatures.ts';
-import { cell, table } from './furniture/table.ts';
-import { featureReadings } from './readings.ts';
+import { table } from './furniture/table.ts';
+import { cell } from './furniture/table-rows.ts';
+import { measurementRecord } from './readings.ts';
 
 /** The record of the whole job, signed by customer and shop at handover. */
 export function drawWorkOrder(content: WorkOrder, fingerprint: string): Uint8Array {
@@ -23,12 +23,10 @@ export function drawWorkOrder(content: WorkOrder, fingerprint: string): Uint8Arr
     ...holdPoints(sheet, content.holdPoints),
     section(sheet, billHeading(content), [
       billLines(sheet, content.lines),
-      totalsBlock(sheet, content.totals, [dueBalance(content.due)]),
+      totalsBlock(sheet, content.totals, paymentsAndDue(sheet, content)),
     ]),
-    ...payments(sheet, content.payments),
     ...approvals(sheet, content.approvals),
-    ...afterwards(sheet, content),
-    ...(content.cautions.length > 0 ? [cautionBox(sheet, content.cautions)] : []),
+    ...beforeSigning([...cautions(sheet, content), ...afterwards(sheet, content)]),
     signing(sheet, content, fingerprint),
   ]);
 }
@@ -47,39 +45,30 @@ function signing(sheet: Sheet, content: WorkOrder, fingerprint: string): Block {
         { label: 'Customer', signature: content.customerSignature },
         { label: 'For the shop', signature: content.shopSignature },
       ]),
-      section(
+      paragraph(sheet, `Fingerprint   ${fingerprint}`, STYLE.fingerprint),
+      paragraph(
         sheet,
-        'Fingerprint',
-        [
-          paragraph(sheet, fingerprint, STYLE.fingerprint),
-          paragraph(
-            sheet,
-            'SHA-256 of everything recorded on this work order, signatures included: were a word or a figure changed later, the fingerprint would be another.',
-            STYLE.soft,
-          ),
-          localLaw(sheet),
-        ],
-        { gap: 2, style: STYLE.subheading, level: 'H3' },
+        'The fingerprint is the SHA-256 of all that is recorded here, signatures included: with one word or figure changed, it would be another.',
+        STYLE.soft,
       ),
     ],
-    { gap: 8, together: true },
+    { gap: 5, together: true },
   );
 }
 
 function readings(sheet: Sheet, content: WorkOrder): Block[] {
-  const [first, ...rest] = content.features.map((feature) => featureReadings(sheet, feature));
-  if (first === undefined) return [];
-  const legend = paragraph(
+  if (content.features.length === 0) return [];
+  const explained = paragraph(
     sheet,
-    `Readings stand as they were typed. A verdict allows for the error of the gauge (expanded uncertainty, k = 2): “too close to call” means that reading and limit lie nearer to each other than the gauge can tell apart.`,
+    'Readings stand as they were typed, ± is the error of the gauge (expanded uncertainty, k = 2), and the verdict allows for it: “too close to call” means that reading and limit lie nearer to each other than the gauge can tell apart.',
     STYLE.soft,
   );
   const model = content.engineModel.trim();
   const heading = model
     ? `Recorded clearances and settings, ${model}`
     : 'Recorded clearances and settings';
-  // The heading takes the first feature along, so that it never stands above nothing.
-  return [section(sheet, heading, [{ ...legend, keepsNext: true }, first], { gap: 8 }), ...rest];
+  const blocks = [{ ...explained, keepsNext: true }, ...measurementRecord(sheet, content.features)];
+  return [section(sheet, heading, blocks)];
 }
 
 const OUTCOME_WORDS = {
@@ -94,9 +83,9 @@ function holdPoints(sheet: Sheet, lines: HoldPointLine[]): Block[] {
   if (lines.length === 0) return [];
   const block = table(sheet, {
     columns: [
-      { heading: 'Hold point', width: 2 },
-      { heading: 'Outcome', width: 1.2 },
-      { heading: 'By', width: 1 },
+      { heading: 'Hold point', width: 1 },
+      { heading: 'Outcome', width: 'fit' },
+      { heading: 'By', width: 'fit' },
       { heading: 'When', width: 'fit' },
     ],
     rows: lines.map((line) => ({
@@ -125,6 +114,15 @@ function afterwards(sheet: Sheet, content: WorkOrder): Block[] {
   ];
   const told = rest.some(([, words]) => words.trim() !== '');
   return told ? [section(sheet, 'Afterwards', [facts(sheet, rest)])] : [];
+}
+
+function cautions(sheet: Sheet, content: WorkOrder): Block[] {
+  return content.cautions.length > 0 ? [cautionBox(sheet, content.cautions)] : [];
+}
+
+/** The end of what is signed for stands above the signatures, so that these are not alone on a page. */
+function beforeSigning(blocks: Block[]): Block[] {
+  return blocks.map((block, index) => ({ ...block, endKeepsNext: index === blocks.length - 1 }));
 }
 
 function billHeading(content: WorkOrder): string {

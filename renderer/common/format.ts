@@ -10,6 +10,8 @@ export interface Format {
   shortDate: (isoDate: string) => string;
   /** An instant in the shop's time zone: `Nov 25, 2026, 3:20 AM`. */
   instant: (iso: string) => string;
+  /** The day of an instant in the shop's time zone: `Nov 25, 2026`. */
+  day: (iso: string) => string;
   /** How long ago an instant was, in the largest unit that fits: `3 days ago`. */
   ago: (iso: string) => string;
   /** How long something has lasted since an instant, in words: `3 days`. */
@@ -40,9 +42,10 @@ export function daysBetween(from: string, to: string): number {
 }
 
 export function makeFormat(locale: string, timeZone: string, today: string): Format {
-  const day = { weekday: 'short', month: 'short', day: 'numeric', timeZone: 'UTC' } as const;
-  const long = new Intl.DateTimeFormat(locale, { ...day, year: 'numeric' });
-  const short = new Intl.DateTimeFormat(locale, day);
+  const parts = { weekday: 'short', month: 'short', day: 'numeric', timeZone: 'UTC' } as const;
+  const long = new Intl.DateTimeFormat(locale, { ...parts, year: 'numeric' });
+  const short = new Intl.DateTimeFormat(locale, parts);
+  const day = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone });
   const moment = new Intl.DateTimeFormat(locale, {
     dateStyle: 'medium',
     timeStyle: 'short',
@@ -55,6 +58,7 @@ export function makeFormat(locale: string, timeZone: string, today: string): For
     date: (isoDate) => long.format(noon(isoDate)),
     shortDate: (isoDate) => short.format(noon(isoDate)),
     instant: (iso) => moment.format(new Date(iso)),
+    day: (iso) => day.format(new Date(iso)),
     ago: (iso) => {
       const { unit, count } = lasted(iso);
       return unit === 'minute' && count < 1 ? 'just now' : relative.format(-count, unit);

@@ -1,16 +1,10 @@
 import { Text } from '@mantine/core';
 import { IconAlarm } from '@tabler/icons-react';
 import type { JobState } from '../../shared/work/job-state.ts';
-import { daysBetween, useFormat } from './format.ts';
+import { daysLate } from './days-late.ts';
+import { useFormat } from './format.ts';
 import classes from './promised.module.css';
 import { useToday } from './shop.tsx';
-
-/** A job that is ready, stopped or gone is no longer owed by a date; any other is late after it. */
-function daysLate(job: { promisedFor: string | null; state: JobState }, today: string): number {
-  const done = job.state === 'ready' || job.state === 'handed-over' || job.state === 'stopped';
-  if (done || job.promisedFor === null) return 0;
-  return Math.max(0, daysBetween(job.promisedFor, today));
-}
 
 /** The promised date, and by how much it is past. */
 export function Promised({ job }: { job: { promisedFor: string | null; state: JobState } }) {

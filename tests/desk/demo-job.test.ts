@@ -13,7 +13,7 @@ import type { JobDossier } from '../../shared/contract/counter.ts';
 import { unitLabel } from '../../shared/trade/index.ts';
 import { handoverCautions, LOCAL_LAW } from '../../shared/work/cautions.ts';
 import { FEATURES, MEASURED_FEATURES } from '../../shared/work/features.ts';
-import { PHASE_LABELS, PHASES } from '../../shared/work/vocabulary.ts';
+import { PHASE_LABELS } from '../../shared/work/vocabulary.ts';
 import { faultsOf, readBarcode } from '../unit/paper/reading-back.ts';
 
 const FILES = ['claim-ticket.pdf', 'estimate.pdf', 'invoice.pdf', 'tag.pdf', 'work-order.pdf'];
@@ -66,19 +66,31 @@ const bytesOf = (file: string) => new Uint8Array(readFileSync(join(out, file)));
 /** Words as they follow each other on the page, however its lines are broken. */
 const running = (text: string) => text.replaceAll(/\s+/g, ' ');
 
-/** The lines under the heading of a feature in a phase, up to the next such heading. */
-function section(feature: string, phase: string): string[] {
+const phaseOf = (line: string) =>
+  Object.values(PHASE_LABELS).find((label) => line.startsWith(`${label} `));
+
+/**
+ * The lines below the band of a feature, on the next page too. With a phase: those that stand below its
+ * line, up to that of the next phase.
+ */
+function section(feature: string, phase?: string): string[] {
+  const labels = sheet.features.map(({ label }) => label);
   const lines = printed.split('\n').map((line) => line.trim());
-  const begin = lines.indexOf(`${feature}, ${phase}`);
-  if (begin < 0) return [];
-  const length = lines
-    .slice(begin + 1)
-    .findIndex((line) =>
-      Object.values(PHASE_LABELS).some(
-        (label) => line.endsWith(`, ${label}`) || line === 'Hold points',
-      ),
+  const record = lines.slice(
+    lines.findIndex((line) => line.startsWith('Recorded clearances')),
+    lines.indexOf('Hold points'),
+  );
+  let inFeature = '';
+  let inPhase: string | undefined;
+  return record.filter((line) => {
+    const begins = labels.find((label) =>
+      new RegExp(`^${label}(, continued)?(\\s{2,}|$)`).test(line),
     );
-  return lines.slice(begin + 1, length < 0 ? undefined : begin + 1 + length);
+    if (begins !== undefined && begins !== inFeature) inPhase = undefined;
+    inFeature = begins ?? inFeature;
+    inPhase = phaseOf(line) ?? inPhase;
+    return inFeature === feature && (phase === undefined || inPhase === phase);
+  });
 }
 
 const readings = () =>
@@ -129,6 +141,10 @@ test('the slip of ten was asked about and not written', () => {
 });
 
 describe('the work order', () => {
+  test('takes no more than five pages', () => {
+    expect(printed).toMatch(/Page 1 of [1-5]\n/);
+  });
+
   test('has every reading with its unit and its verdict on one row', () => {
     const wanted = new Map<string, number>();
     for (const { feature, reading } of readings()) {
@@ -153,13 +169,11 @@ describe('the work order', () => {
     for (const { label, specification, places } of sheet.features) {
       if (specification === null) throw new Error(`${label} has no specification.`);
       const { source, page, standing } = specification;
-      for (const phase of PHASES) {
-        if (!places.some((place) => place.readings.some((reading) => reading.phase === phase)))
-          continue;
-        const text = running(section(label, PHASE_LABELS[phase]).join(' '));
-        expect(text).toContain(`${source.title}, ${source.edition}, page ${page}`);
-        expect(text.toLowerCase()).toContain(standing);
-      }
+      if (places.every((place) => place.readings.length === 0)) continue;
+      const [band = '', below = ''] = section(label);
+      expect(band).toContain(label);
+      expect(below).toContain(`${source.title}, ${source.edition}, page ${page}`);
+      expect(below.toLowerCase()).toContain(`${standing} specification`);
     }
   });
 

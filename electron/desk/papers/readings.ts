@@ -15,13 +15,8 @@ import {
 } from '../../../shared/trade/index.ts';
 import { FEATURE_UNITS } from '../../../shared/work/features.ts';
 import { acceptedBand, limitsAt } from '../../../shared/work/reading-verdict.ts';
-import {
-  PHASE_LABELS,
-  PHASES,
-  type Phase,
-  STANDING_LABELS,
-} from '../../../shared/work/vocabulary.ts';
-import type { FeatureReadings, ReadingLine } from '../../paper/content.ts';
+import { PHASE_LABELS, PHASES, type Phase } from '../../../shared/work/vocabulary.ts';
+import type { DerivedLine, FeatureReadings, ReadingLine } from '../../paper/content.ts';
 
 /** Recorded clearances as they stand on the work order. */
 
@@ -109,6 +104,7 @@ function lineOf(
   shop: Shop,
 ): ReadingLine {
   return {
+    phase: PHASE_LABELS[reading.phase],
     place: reading.placeLabel,
     asTyped: asTyped(reading),
     converted: converted(reading, shop),
@@ -132,78 +128,64 @@ function uncertaintyWords(base: number, unit: Unit): string {
   return `${value} ${unitLabel(unit)}`;
 }
 
-const VERDICT_WORDS = {
-  within: 'within limits',
-  outside: 'outside limits',
-  'too-close': 'too close to call',
-  'no-band': '',
-} satisfies Record<DerivedOnSheet['verdict'], string>;
+/** What each measured feature leads to. */
+const FOLLOWS: Partial<Record<FeatureOnSheet['feature'], DerivedOnSheet['feature'][]>> = {
+  bore: ['bore-taper', 'bore-out-of-round'],
+  'piston-skirt': ['piston-clearance'],
+  'rod-big-end': ['rod-clearance'],
+};
 
-/** `(within limits: at most 0.03 mm; CV 170 workshop manual, page 12; single source)`. */
-function derivedVerdict({ verdict, specification, phase }: DerivedOnSheet): string {
-  if (verdict === 'no-band' || specification === null) return '';
-  const held = acceptedBand(limitsAt(specification, 1), phase);
-  const facts = [
-    `${VERDICT_WORDS[verdict]}: ${bandWords(specification, 1, held)}`,
-    sourceWords(specification),
-    STANDING_LABELS[specification.standing].toLowerCase(),
-  ];
-  return `(${facts.join('; ')})`;
-}
-
-function derivedLines(sheet: BenchSheet, feature: FeatureOnSheet, phase: Phase) {
-  const follows: Partial<Record<FeatureOnSheet['feature'], string[]>> = {
-    bore: ['bore-taper', 'bore-out-of-round'],
-    'piston-skirt': ['piston-clearance'],
-    'rod-big-end': ['rod-clearance'],
+function derivedLine(value: DerivedOnSheet, cylinders: number): DerivedLine {
+  const { specification, phase, uncertainty } = value;
+  const unit = FEATURE_UNITS[value.feature];
+  const held = specification && acceptedBand(limitsAt(specification, 1), phase);
+  return {
+    phase: PHASE_LABELS[phase],
+    name: cylinders > 1 ? `${value.label}, cylinder ${value.cylinder}` : value.label,
+    value: written(value.value, unit),
+    uncertainty: uncertainty > 0 ? `±${uncertaintyWords(uncertainty, unit)}` : '',
+    band: held ? bandWords(specification, 1, held) : '',
+    verdict: value.verdict,
+    source: specification ? sourceWords(specification) : '',
+    standing: specification?.standing ?? 'none',
   };
-  const names = follows[feature.feature] ?? [];
-  return sheet.derived
-    .filter((value) => value.phase === phase && names.includes(value.feature))
-    .map((value) => ({
-      name: sheet.cylinders > 1 ? `${value.label}, cylinder ${value.cylinder}` : value.label,
-      value: [
-        written(value.value, FEATURE_UNITS[value.feature]),
-        value.uncertainty > 0
-          ? `±${uncertaintyWords(value.uncertainty, FEATURE_UNITS[value.feature])}`
-          : '',
-        derivedVerdict(value),
-      ]
-        .filter(Boolean)
-        .join(' '),
-    }));
 }
 
-/** Every reading that stands, by feature and phase, with the specification that it was held against. */
+/** Every reading that stands, by feature and by the specification that it was held against. */
 export function featureReadings(
   sheet: BenchSheet,
   specifications: readonly Specification[],
   shop: Shop,
 ): FeatureReadings[] {
-  return sheet.features.flatMap((feature) =>
-    PHASES.flatMap((phase): FeatureReadings[] => {
-      const taken = feature.places.flatMap((place) =>
+  return sheet.features.flatMap((feature) => {
+    const taken = PHASES.flatMap((phase) =>
+      feature.places.flatMap((place) =>
         place.readings
           .filter((reading) => reading.phase === phase && !reading.superseded)
           .map((reading) => ({ place, reading })),
-      );
-      const first = taken[0];
-      if (first === undefined) return [];
-      // The page names what the readings were held against, not what the book says today.
-      const ids = [...new Set(taken.map(({ reading }) => reading.specificationId))];
-      return ids.map((id): FeatureReadings => {
-        const specification = specifications.find((each) => each.id === id);
-        return {
-          feature: feature.label,
-          phase: PHASE_LABELS[phase],
-          source: specification ? sourceWords(specification) : '',
-          standing: specification?.standing ?? 'none',
-          readings: taken
-            .filter(({ reading }) => reading.specificationId === id)
-            .map(({ place, reading }) => lineOf(reading, place, specification, shop)),
-          derived: id === ids.at(-1) ? derivedLines(sheet, feature, phase) : [],
-        };
-      });
-    }),
-  );
+      ),
+    );
+    const phases = new Set(taken.map(({ reading }) => reading.phase));
+    const follows = FOLLOWS[feature.feature] ?? [];
+    const derived = sheet.derived.filter(
+      (value) => follows.includes(value.feature) && phases.has(value.phase),
+    );
+    // The page names what the readings were held against, not what the book says today.
+    const ids = [...new Set(taken.map(({ reading }) => reading.specificationId))];
+    return ids.map((id): FeatureReadings => {
+      const specification = specifications.find((each) => each.id === id);
+      const held = taken.filter(({ reading }) => reading.specificationId === id);
+      const lastOf = (phase: Phase) => taken.findLast(({ reading }) => reading.phase === phase);
+      return {
+        feature: feature.label,
+        source: specification ? sourceWords(specification) : '',
+        standing: specification?.standing ?? 'none',
+        readings: held.map(({ place, reading }) => lineOf(reading, place, specification, shop)),
+        // A phase that was held against two specifications has what follows from it below the last.
+        derived: derived
+          .filter(({ phase }) => lastOf(phase)?.reading.specificationId === id)
+          .map((value) => derivedLine(value, sheet.cylinders)),
+      };
+    });
+  });
 }

@@ -1,9 +1,10 @@
-import type { PaperLine, Totals } from '../content.ts';
+import type { PaperLine, PaymentLine, Totals } from '../content.ts';
 import type { TextStyle } from '../fonts/typesetter.ts';
 import { STYLE } from './ink.ts';
 import { paragraph } from './paragraphs.ts';
 import { type Block, drawLines, heightOf, type Sheet } from './sheet.ts';
-import { cell, type Row, table } from './table.ts';
+import { table } from './table.ts';
+import { cell, type Row } from './table-rows.ts';
 
 const KIND_WORDS = {
   labour: 'Labour',
@@ -17,22 +18,22 @@ const KIND_WORDS = {
 export function billLines(sheet: Sheet, lines: PaperLine[]): Block {
   if (lines.length === 0) return paragraph(sheet, 'No lines.', STYLE.soft);
   const { money } = sheet.writing;
+  const numbered = lines.some(({ partNumber }) => partNumber.trim() !== '');
   return table(sheet, {
     columns: [
       { heading: 'Description', width: 1 },
+      ...(numbered ? [{ heading: 'Part number', width: 'fit' } as const] : []),
       { heading: 'Kind', width: 'fit' },
       { heading: 'Quantity', width: 'fit', align: 'right' },
       { heading: 'Unit price', width: 'fit', align: 'right' },
       { heading: 'Amount', width: 'fit', align: 'right' },
     ],
-    rows: lines.map((line) => ({
+    rows: lines.map((line, index) => ({
+      // Neither the first line nor the last stands alone on a page.
+      keepsNext: index === 0 || index === lines.length - 2,
       cells: [
-        {
-          paragraphs: [
-            { text: line.description, style: STYLE.cell },
-            { text: line.partNumber && `Part number ${line.partNumber}`, style: STYLE.cellSoft },
-          ],
-        },
+        cell(line.description),
+        ...(numbered ? [cell(line.partNumber)] : []),
         cell(KIND_WORDS[line.kind]),
         cell(`${line.quantity} ${line.unit}`.trim()),
         cell(money(line.unitPrice)),
@@ -95,8 +96,20 @@ export function totalsBlock(sheet: Sheet, totals: Totals, balances: Balance[] = 
   };
 }
 
-/** What is left to pay after payments, in words that fit its sign. */
-export function dueBalance(due: number): Balance {
+/** What was paid and given back, and what is left to pay after that, in words that fit its sign. */
+export function paymentsAndDue(
+  sheet: Sheet,
+  { payments, due }: { payments: PaymentLine[]; due: number },
+): Balance[] {
+  const { instant } = sheet.writing;
+  const paid = payments.map(({ what, method, at, amount }) => ({
+    label: `${what}, ${method}, ${instant(at)}`,
+    amount: -amount,
+  }));
+  return [...paid, dueBalance(due)];
+}
+
+function dueBalance(due: number): Balance {
   if (due === 0) return { label: 'Paid in full', amount: 0, large: true };
   if (due < 0) return { label: 'Owed to the customer', amount: -due, large: true };
   return { label: 'To pay', amount: due, large: true };

@@ -16,7 +16,8 @@ export function cautionBox(sheet: Sheet, cautions: string[]): Block {
   return {
     height: whole,
     lead: Math.min(whole, sheet.pageRoom),
-    draw: () => {
+    draw: (after = 0) => {
+      sheet.ensure(Math.min(whole + after, sheet.pageRoom));
       let top = sheet.y;
       const close = () => {
         sheet.y += PAD - 2;

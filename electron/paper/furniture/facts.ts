@@ -1,6 +1,7 @@
 import { STYLE } from './ink.ts';
 import type { Block, Sheet } from './sheet.ts';
-import { cell, table } from './table.ts';
+import { table } from './table.ts';
+import { cell } from './table-rows.ts';
 
 /** Facts as label and words, one below the other. Facts without words are left out. */
 export function facts(sheet: Sheet, pairs: [label: string, words: string][]): Block {

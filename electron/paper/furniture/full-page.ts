@@ -21,12 +21,12 @@ export function fullPages(
     head: content,
     title: paperTitle(content),
     size: SIZES[content.shop.paperSize],
-    margins: { top: 40, bottom: 46, left: 46, right: 46 },
+    margins: { top: 36, bottom: 42, left: 46, right: 46 },
   });
   continuationHead(sheet);
   shopHeading(sheet, content.kind);
-  sheet.y += 12;
-  sheet.flow(blocks(sheet), 11);
+  sheet.y += 8;
+  sheet.flow(blocks(sheet), 8.5);
   pageFooters(sheet, fingerprint);
   return sheet.finish();
 }

@@ -12,20 +12,33 @@ export function section(
   sheet: Sheet,
   heading: string,
   blocks: Block[],
-  { gap = 5, style = STYLE.heading, level = 'H2', together = false }: SectionOptions = {},
+  {
+    gap = 5,
+    style = STYLE.heading,
+    level = 'H2',
+    together = false,
+    aside = '',
+  }: SectionOptions = {},
 ): Block {
-  const lines = sheet.lines(heading, style);
-  const below = 3;
+  const beside = sheet.lines(aside, STYLE.soft, sheet.width * 0.5);
+  const lines = sheet.lines(heading, style, sheet.width - (beside[0]?.width ?? 0));
+  const below = 2;
   const head = heightOf(lines) + below;
   const height = head + heightOfFlow(blocks, gap);
   const lead = head + leadOf(blocks, gap);
   return {
     height,
     lead: together ? Math.max(lead, Math.min(height, sheet.pageRoom)) : lead,
-    draw: () => {
+    draw: (after = 0) => {
       sheet.structure.text(level, () => drawLines(sheet, lines, sheet.left, sheet.y));
+      if (beside.length > 0) {
+        const top = sheet.y + heightOf(lines) - heightOf(beside);
+        sheet.structure.text('P', () => {
+          drawLines(sheet, beside, sheet.left + sheet.width, top, 'right');
+        });
+      }
       sheet.y += head;
-      sheet.flow(blocks, gap);
+      sheet.flow(blocks, gap, after);
     },
   };
 }
@@ -36,6 +49,8 @@ interface SectionOptions {
   level?: 'H2' | 'H3';
   /** On one page if a page can hold it. */
   together?: boolean;
+  /** Said at the right, level with the heading. */
+  aside?: string;
 }
 
 const ITEM_GAP = 1.5;

@@ -1,6 +1,7 @@
 import { STYLE } from './ink.ts';
 import type { Block, Sheet } from './sheet.ts';
-import { type Cell, table } from './table.ts';
+import { table } from './table.ts';
+import type { Cell } from './table-rows.ts';
 
 /** Who and what the paper is about: customer, machine and engine, job; one column each. */
 export function parties(sheet: Sheet): Block {

@@ -1,8 +1,9 @@
-import type { ApprovalLine, PaymentLine } from '../content.ts';
+import type { ApprovalLine } from '../content.ts';
 import { STYLE } from './ink.ts';
 import { section } from './paragraphs.ts';
 import type { Block, Sheet } from './sheet.ts';
-import { cell, table } from './table.ts';
+import { table } from './table.ts';
+import { cell } from './table-rows.ts';
 
 /** Who approved what, how and when; nothing when there were no approvals. */
 export function approvals(sheet: Sheet, lines: ApprovalLine[]): Block[] {
@@ -29,27 +30,4 @@ export function approvals(sheet: Sheet, lines: ApprovalLine[]): Block[] {
     })),
   });
   return [section(sheet, 'Approvals', [block])];
-}
-
-/** Money taken and given back; nothing when there was none. */
-export function payments(sheet: Sheet, lines: PaymentLine[]): Block[] {
-  if (lines.length === 0) return [];
-  const { money, instant } = sheet.writing;
-  const block = table(sheet, {
-    columns: [
-      { heading: 'Payment', width: 1.4 },
-      { heading: 'Method', width: 1 },
-      { heading: 'When', width: 'fit' },
-      { heading: 'Amount', width: 'fit', align: 'right' },
-    ],
-    rows: lines.map((line) => ({
-      cells: [
-        cell(line.what),
-        cell(line.method),
-        cell(instant(line.at)),
-        cell(money(line.amount), STYLE.cellStrong),
-      ],
-    })),
-  });
-  return [section(sheet, 'Payments', [block])];
 }

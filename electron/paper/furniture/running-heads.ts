@@ -22,7 +22,7 @@ export function continuationHead(sheet: Sheet) {
     }, 'Pagination');
     sheet.y += Math.max(heightOf(shopLines), heightOf(aboutLines)) + 3;
     sheet.rule(0.5, INK);
-    sheet.y += 12;
+    sheet.y += 6;
   });
 }
 

@@ -32,7 +32,10 @@ export interface Block {
   height: number;
   /** Set for what says nothing without the block below it. */
   keepsNext?: boolean;
-  draw(): void;
+  /** Set for what can be divided, but whose end stands on one page with the block below it. */
+  endKeepsNext?: boolean;
+  /** @param after points that what stays with its end takes below it */
+  draw(after?: number): void;
 }
 
 /**
@@ -124,12 +127,14 @@ export class Sheet {
     return this.type.lines(text, style, width);
   }
 
-  /** Draws blocks one below the other, `gap` points apart. */
-  flow(blocks: Block[], gap: number) {
+  /** Draws blocks one below the other, `gap` points apart; `after` is what stays with the end of the last. */
+  flow(blocks: Block[], gap: number, after = 0) {
     for (const [index, block] of blocks.entries()) {
       if (index > 0 && !this.fresh) this.y += gap;
       this.ensure(leadOf(blocks.slice(index), gap));
-      block.draw();
+      const rest = blocks.slice(index + 1);
+      if (rest.length === 0) block.draw(after);
+      else block.draw(block.endKeepsNext ? gap + leadOf(rest, gap) : 0);
     }
   }
 

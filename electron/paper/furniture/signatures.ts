@@ -10,7 +10,7 @@ interface Signatory {
   signature: Signature | null;
 }
 
-const BOX_HEIGHT = 52;
+const BOX_HEIGHT = 46;
 const GAP = 22;
 const PAD = 6;
 

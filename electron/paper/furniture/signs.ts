@@ -13,7 +13,7 @@ export const VERDICT_WORDS = {
   within: 'within limits',
   outside: 'outside limits',
   'too-close': 'too close to call',
-  'no-band': 'no band given',
+  'no-band': 'no limits',
 } satisfies Record<Sign, string>;
 
 const RADIUS = 3.6;

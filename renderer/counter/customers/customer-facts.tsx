@@ -21,7 +21,9 @@ export function CustomerFacts({ customer }: { customer: Customer }) {
         {customer.email === '' ? (
           '–'
         ) : (
-          <Anchor href={`mailto:${customer.email}`}>{customer.email}</Anchor>
+          <Anchor href={`mailto:${customer.email}`}>
+            <EMailWords address={customer.email} />
+          </Anchor>
         )}
       </dd>
       <dt>Reach by</dt>
@@ -39,7 +41,18 @@ export function CustomerFacts({ customer }: { customer: Customer }) {
         </>
       )}
       <dt>Customer since</dt>
-      <dd>{format.instant(customer.since)}</dd>
+      <dd>{format.day(customer.since)}</dd>
     </dl>
+  );
+}
+
+/** An address breaks before its @, not in the middle of a name. */
+function EMailWords({ address }: { address: string }) {
+  const [name = '', host = ''] = address.split('@');
+  return (
+    <>
+      {name}
+      <wbr />@{host}
+    </>
   );
 }

@@ -11,7 +11,7 @@ const WORDS = {
   within: 'within limits',
   outside: 'outside limits',
   'too-close': 'too close to call',
-  'no-band': 'no band given',
+  'no-band': 'no limits',
 };
 
 /** An amount as it is printed: no-break spaces become plain ones, so that it can be searched for. */
@@ -19,17 +19,48 @@ const printed = (minor: number, currency: string, locale: string) =>
   formatMoney(minor, currency, locale).replaceAll(/[\u00a0\u202f]/g, ' ');
 
 describe('the work order', () => {
-  it('has every reading with its verdict, gauge and mechanic on one line', async () => {
+  it('has every reading with its verdict, gauge and time on one line', async () => {
     const paper = await read(workOrder);
     const readings = features.flatMap((feature) => feature.readings);
-    for (const { asTyped, verdict, gauge, by } of readings) {
+    const time = new Intl.DateTimeFormat('en-US', {
+      timeStyle: 'short',
+      timeZone: head.shop.timeZone,
+    });
+    for (const { asTyped, verdict, gauge, uncertainty, at } of readings) {
+      const { text: legend = '' } = paper.placed.find(({ text }) => text.endsWith(gauge)) ?? {};
+      const [code = 'none'] = legend.split(' ');
+      expect(code).toMatch(/^G\d$/);
       const rows = rowsWith(paper, asTyped);
       expect(rows, asTyped).not.toHaveLength(0);
       expect(
-        rows.some((row) => row.includes(WORDS[verdict]) && row.includes(gauge) && row.includes(by)),
+        rows.some((row) =>
+          [WORDS[verdict], `${code} ${uncertainty}`, time.format(new Date(at))].every((words) =>
+            row.includes(words),
+          ),
+        ),
         asTyped,
       ).toBe(true);
     }
+  });
+
+  it('says who took the readings of a phase, and when, above the first of them', async () => {
+    const paper = await read(workOrder);
+    for (const [phase, who] of [
+      ['as received', 'Tomas Lindholt, Mar 17, 2026'],
+      ['build', 'Tomas Lindholt, Mar 25, 2026'],
+    ] as const) {
+      expect(rowsWith(paper, phase).join()).toContain(who);
+    }
+    // The only reading of a phase says so in its own row.
+    expect(rowsWith(paper, '3.4 Ω').join()).toContain('test run · Ines Ferro, Mar 26, 2026');
+  });
+
+  it('has limits once where all readings share them, and in each row where they do not', async () => {
+    const { placed, text } = await read(workOrder);
+    const rowOf = (words: string) => rowsWith({ placed } as ReadPaper, words).join();
+    expect(rowOf('Cylinder bore')).toContain('70.000 to 70.025 mm');
+    expect(text.split('70.000 to 70.025 mm')).toHaveLength(2);
+    expect(rowOf('17 lbf·ft')).toContain('stage 3: 16 to 18 lbf·ft, aim 17');
   });
 
   it('has sources, standings, names, cautions and the fingerprint', async () => {
@@ -57,7 +88,7 @@ describe('the work order', () => {
       'as billed on invoice I-000137',
       '$516.52',
       'Piston, rings and gaskets returned',
-      'October 1, 2026',
+      'Oct 1, 2026',
       'First five hours: vary the load',
       'Paid in full',
     ]) {
@@ -79,7 +110,7 @@ describe('the other papers', () => {
       const content = { ...claimTicket, shop: { ...head.shop, paperSize } };
       const { text, pages } = await read(content);
       expect(pages).toHaveLength(1);
-      for (const words of ['$45.00', '$150.00', '$100.00', 'March 28, 2026', ...content.terms]) {
+      for (const words of ['$45.00', '$150.00', '$100.00', 'Mar 28, 2026', ...content.terms]) {
         expect(text).toContain(words);
       }
     }

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { PaperContent } from '../../../electron/paper/content.ts';
 import { drawPaper, fingerprintOf } from '../../../electron/paper/index.ts';
 import { faultsOf, readPaper } from './reading-back.ts';
-import { features, lines, workOrder } from './samples.ts';
+import { estimate, features, invoice, lines, workOrder } from './samples.ts';
 
 const read = (content: PaperContent) => readPaper(drawPaper(content, fingerprintOf(content)));
 
@@ -20,6 +20,7 @@ const long = {
       readings: Array.from({ length: 60 }, (_, index) => ({
         ...reading,
         asTyped: `70.${String(100 + index)} mm`,
+        remark: `Remark on ${100 + index}`,
       })),
     },
   ],
@@ -28,6 +29,16 @@ const long = {
     description: `Line number ${String(index + 1).padStart(3, '0')}`,
   })),
 };
+
+describe('usual papers', () => {
+  it.each(['A4', 'Letter'] as const)('of fourteen lines are one page of %s', async (paperSize) => {
+    const some = Array.from({ length: 14 }, (_, index) => lines[index % lines.length] ?? labour);
+    for (const paper of [estimate, invoice]) {
+      const content = { ...paper, lines: some, shop: { ...paper.shop, paperSize } };
+      expect((await read(content)).pages, paper.kind).toHaveLength(1);
+    }
+  });
+});
 
 describe('long papers', () => {
   it('lose no row and repeat the headings on every page of a table', async () => {
@@ -54,13 +65,15 @@ describe('long papers', () => {
     expect(new Set(pagesWith('Unit price'))).toEqual(linePages);
   });
 
-  it('keep both lines of a row on one page, and figures above the foot', async () => {
+  it('keep a reading and the remark on it on one page, and figures above the foot', async () => {
     const { placed, pages } = await read(long);
-    for (const item of placed.filter(({ text }) => text === reading.converted)) {
-      const first = placed.filter(
-        ({ page, x, y }) => page === item.page && Math.abs(x - item.x) < 1 && y < item.y,
-      );
-      expect(first.at(-1)?.text).toMatch(/^70\.\d{3} mm$/);
+    const remarks = placed.filter(({ text }) => text.startsWith('Remark on'));
+    expect(remarks).toHaveLength(60);
+    for (const remark of remarks) {
+      const typed = `${remark.text.replace('Remark on ', '70.')} mm`;
+      const row = placed.find(({ text }) => text === typed);
+      expect(row?.page).toBe(remark.page);
+      expect(remark.y - (row?.y ?? 0)).toBeLessThan(14);
     }
     for (const { page, y, text } of placed) {
       if (/^Page |SHA-256|^Work order W/.test(text)) continue;
@@ -77,11 +90,17 @@ describe('long papers', () => {
       const { placed } = await read(content);
       const pageOf = (text: string) => placed.find((item) => item.text === text)?.page;
       expect(pageOf('Hold points')).toBe(pageOf('Connecting-rod cap the right way round'));
-      expect(pageOf('Ring end gap, build')).toBe(pageOf('0.28 mm'));
-      expect(pageOf('Payments')).toBe(pageOf('Deposit'));
+      expect(pageOf('Ring end gap')).toBe(pageOf('0.28 mm'));
+      expect(pageOf('Deposit, card, Mar 14, 2026, 9:25 AM')).toBe(pageOf('Paid in full'));
       expect(pageOf('Subtotal')).toBe(pageOf('Paid in full'));
       expect(pageOf('Signed at handover')).toBe(pageOf('typed name'));
-      expect(pageOf('typed name')).toBe(pageOf(fingerprintOf(content)));
+      const print = fingerprintOf(content);
+      const fingerprint = placed.find(
+        ({ text }) => text.endsWith(print) && !text.startsWith('SHA-256'),
+      );
+      expect(pageOf('typed name')).toBe(fingerprint?.page);
+      // Signatures have the end of what they are put to above them.
+      expect(pageOf('Next service')).toBe(pageOf('typed name'));
     }
   }, 60_000);
 

@@ -1,5 +1,6 @@
 import type {
   ClaimTicket,
+  DerivedLine,
   Estimate,
   FeatureReadings,
   Invoice,
@@ -186,6 +187,7 @@ export const invoice = {
 } satisfies Invoice;
 
 const reading = (
+  phase: string,
   place: string,
   asTyped: string,
   converted: string,
@@ -193,6 +195,7 @@ const reading = (
   verdict: ReadingLine['verdict'],
   extra: Partial<ReadingLine> = {},
 ): ReadingLine => ({
+  phase,
   place,
   asTyped,
   converted,
@@ -206,6 +209,17 @@ const reading = (
   ...extra,
 });
 
+const derived = (phase: string, name: string, value: string): DerivedLine => ({
+  phase,
+  name,
+  value,
+  uncertainty: '±0.008 mm',
+  band: '',
+  verdict: 'no-band',
+  source: '',
+  standing: 'none',
+});
+
 const manual = 'Torvane TV 212 workshop manual, 3rd edition, page 14';
 const feeler = { gauge: 'Feeler set FS-1', uncertainty: '±0.010 mm', at: '2026-03-25T19:30:00Z' };
 const wrench = {
@@ -213,92 +227,108 @@ const wrench = {
   uncertainty: '±0.7 lbf·ft',
   at: '2026-03-25T18:05:00Z',
 };
-const boreBand = '70.000 to 70.025 mm';
+
+const bore = (
+  place: string,
+  asTyped: string,
+  converted: string,
+  verdict: ReadingLine['verdict'],
+): ReadingLine => reading('as received', place, asTyped, converted, '70.000 to 70.025 mm', verdict);
 
 export const features: FeatureReadings[] = [
   {
     feature: 'Cylinder bore',
-    phase: 'as received',
     source: manual,
     standing: 'confirmed',
     readings: [
-      reading('top, along the crank', '70.030 mm', '2.7571 in', boreBand, 'too-close'),
-      reading('top, across the crank', '70.068 mm', '2.7586 in', boreBand, 'outside'),
-      reading('middle, along the crank', '70.024 mm', '2.7569 in', boreBand, 'too-close'),
-      reading('middle, across the crank', '70.047 mm', '2.7578 in', boreBand, 'outside'),
-      reading('bottom, along the crank', '70.012 mm', '2.7564 in', boreBand, 'within'),
-      reading('bottom, across the crank', '70.018 mm', '2.7566 in', boreBand, 'within'),
+      bore('top, along the crank', '70.030 mm', '2.7571 in', 'too-close'),
+      bore('top, across the crank', '70.068 mm', '2.7586 in', 'outside'),
+      bore('middle, along the crank', '70.024 mm', '2.7569 in', 'too-close'),
+      bore('middle, across the crank', '70.047 mm', '2.7578 in', 'outside'),
+      bore('bottom, along the crank', '70.012 mm', '2.7564 in', 'within'),
+      bore('bottom, across the crank', '70.018 mm', '2.7566 in', 'within'),
     ],
     derived: [
-      { name: 'taper', value: '0.050 mm' },
-      { name: 'out-of-round', value: '0.037 mm' },
-      { name: 'wear', value: '0.068 mm' },
-      { name: 'next oversize', value: '0.25 mm' },
+      derived('as received', 'taper', '0.050 mm'),
+      derived('as received', 'out-of-round', '0.037 mm'),
+      derived('as received', 'wear', '0.068 mm'),
+      derived('as received', 'next oversize', '0.25 mm'),
     ],
   },
   {
     feature: 'Ring end gap',
-    phase: 'build',
     source: 'Ring maker’s leaflet in the box, 2025',
     standing: 'single-source',
     readings: [
-      reading('top ring', '0.28 mm', '0.0110 in', '0.20 to 0.40 mm', 'within', feeler),
-      reading('second ring', '0.31 mm', '0.0122 in', '0.20 to 0.40 mm', 'within', feeler),
+      reading('build', 'top ring', '0.28 mm', '0.0110 in', '0.20 to 0.40 mm', 'within', feeler),
+      reading('build', 'second ring', '0.31 mm', '0.0122 in', '0.20 to 0.40 mm', 'within', feeler),
     ],
     derived: [],
   },
   {
     feature: 'Ignition air gap',
-    phase: 'build',
     source: manual,
     standing: 'confirmed',
     readings: [
-      reading('leg 1', '0.3 mm', '0.012 in', '0.2 to 0.4 mm, aim 0.3', 'within', feeler),
-      reading('leg 2', '0.03 mm', '0.0012 in', '0.2 to 0.4 mm, aim 0.3', 'outside', {
+      reading('build', 'leg 1', '0.3 mm', '0.012 in', '0.2 to 0.4 mm, aim 0.3', 'within', feeler),
+      reading('build', 'leg 2', '0.03 mm', '0.0012 in', '0.2 to 0.4 mm, aim 0.3', 'outside', {
         ...feeler,
         remark: 'Questioned (0.3 mm?), kept as typed; set again below.',
       }),
-      reading('leg 2, set again', '0.3 mm', '0.012 in', '0.2 to 0.4 mm, aim 0.3', 'within', feeler),
+      reading(
+        'build',
+        'leg 2, set again',
+        '0.3 mm',
+        '0.012 in',
+        '0.2 to 0.4 mm, aim 0.3',
+        'within',
+        feeler,
+      ),
     ],
     derived: [],
   },
   {
     feature: 'Valve lash, cold',
-    phase: 'build',
     source: 'Copied from a page on the web without an edition',
     standing: 'unconfirmed',
     readings: [
-      reading('intake', '.006"', '0.15 mm', '0.13 to 0.17 mm', 'within', feeler),
-      reading('exhaust', '.008"', '0.20 mm', '0.18 to 0.22 mm', 'within', feeler),
+      reading('build', 'intake', '.006"', '0.15 mm', '0.13 to 0.17 mm', 'within', feeler),
+      reading('build', 'exhaust', '.008"', '0.20 mm', '0.18 to 0.22 mm', 'within', feeler),
     ],
     derived: [],
   },
   {
     feature: 'Head bolts, M8 8.8',
-    phase: 'build',
     source: manual,
     standing: 'confirmed',
     readings: [
-      reading('stage 1', '6 lbf·ft', '8.1 N·m', '5 to 7 lbf·ft', 'within', wrench),
-      reading('stage 2', '12 lbf·ft', '16.3 N·m', '11 to 13 lbf·ft', 'within', wrench),
-      reading('stage 3', '17 lbf·ft', '23.0 N·m', '16 to 18 lbf·ft, aim 17', 'within', wrench),
+      reading('build', 'stage 1', '6 lbf·ft', '8.1 N·m', '5 to 7 lbf·ft', 'within', wrench),
+      reading('build', 'stage 2', '12 lbf·ft', '16.3 N·m', '11 to 13 lbf·ft', 'within', wrench),
+      reading(
+        'build',
+        'stage 3',
+        '17 lbf·ft',
+        '23.0 N·m',
+        '16 to 18 lbf·ft, aim 17',
+        'within',
+        wrench,
+      ),
     ],
     derived: [],
   },
   {
     feature: 'Charging winding resistance',
-    phase: 'test run',
     source: '',
     standing: 'none',
     readings: [
-      reading('', '3.4 Ω', '', '', 'no-band', {
+      reading('test run', '', '3.4 Ω', '', '', 'no-band', {
         gauge: 'Multimeter MM-1',
         uncertainty: '±0.1 Ω',
         by: 'Ines Ferro',
         at: '2026-03-26T15:00:00Z',
       }),
     ],
-    derived: [{ name: 'at 20 °C', value: '3.36 Ω' }],
+    derived: [derived('test run', 'at 20 °C', '3.36 Ω')],
   },
 ];
 
