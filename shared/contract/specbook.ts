@@ -23,6 +23,10 @@ export const SPECIFICATION_UNITS = [
   'bar',
   'Ω',
   'kΩ',
+  'cm3',
+  'in3',
+  'ml',
+  ':1',
 ] as const;
 
 export const Source = z.object({

@@ -14,9 +14,9 @@ import {
   derivedFrom,
   type StandingReading,
 } from '../../../shared/work/derived.ts';
+import { FEATURE_HINTS } from '../../../shared/work/feature-hints.ts';
 import {
   type EngineShape,
-  FEATURE_HINTS,
   FEATURE_LABELS,
   FEATURE_UNITS,
   type Feature,
