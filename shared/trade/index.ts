@@ -14,6 +14,7 @@ export {
   sweptVolume,
 } from './displacement.ts';
 export { display, displayNumber, unitLabel } from './display.ts';
+export { difference } from './exact.ts';
 export {
   type Bolt,
   DEFAULT_NUT_FACTOR,
