@@ -2,17 +2,20 @@ import { Anchor, Button, Group, Stack, Text, Title } from '@mantine/core';
 import { IconPlus } from '@tabler/icons-react';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
-import { Link, useParams } from 'react-router';
+import { Link, useNavigate, useParams } from 'react-router';
 import { EngineModelId } from '../../shared/contract/ids.ts';
-import type { EngineModel, Specification } from '../../shared/contract/specbook.ts';
+import type { EngineModel, NamedModel, Specification } from '../../shared/contract/specbook.ts';
 import { display } from '../../shared/trade/index.ts';
 import { FEATURE_LABELS, FEATURES, type Feature } from '../../shared/work/features.ts';
 import { CYCLE_LABELS } from '../../shared/work/vocabulary.ts';
 import { deskQuery } from '../common/desk.ts';
 import { Empty, Page, QueryView } from '../common/page.tsx';
-import { useErrand } from './book-errand.ts';
+import { modelAddress, useErrand } from './book-errand.ts';
 import { ConfirmForm } from './confirm-form.tsx';
+import { ContradictForm } from './contradict-form.tsx';
 import { ErrandBanner } from './errand-banner.tsx';
+import { ModelForm } from './model-form.tsx';
+import { Relatives } from './relatives.tsx';
 import classes from './specbook.module.css';
 import { SpecificationEntry } from './specification-entry.tsx';
 import { SpecificationForm } from './specification-form.tsx';
@@ -40,35 +43,29 @@ export function ModelPage() {
 
 function Known({ id }: { readonly id: EngineModelId }) {
   const query = useQuery(deskQuery.specbook.model.queryOptions({ input: { id } }));
-  return (
-    <QueryView query={query}>
-      {({ model, specifications }) => <Entry model={model} specifications={specifications} />}
-    </QueryView>
-  );
+  return <QueryView query={query}>{(entry) => <Entry {...entry} />}</QueryView>;
 }
 
 function Entry({
   model,
   specifications,
+  variants,
 }: {
   readonly model: EngineModel;
-  readonly specifications: Specification[];
+  readonly specifications: readonly Specification[];
+  readonly variants: readonly NamedModel[];
 }) {
+  const navigate = useNavigate();
   const errand = useErrand();
   const [adding, setAdding] = useState<Feature | null>(
     errand.add ? (errand.feature ?? 'bore') : null,
   );
   const [confirming, setConfirming] = useState<Specification | null>(null);
-  const groups = FEATURES.flatMap((feature) => {
-    const revisions = specifications
-      .filter((each) => each.feature === feature)
-      .toSorted((a, b) => b.revision - a.revision);
-    const [current, ...earlier] = revisions;
-    return current === undefined ? [] : [{ current, earlier }];
-  });
-  const lacking = FEATURES.filter((feature) =>
-    groups.every(({ current }) => current.feature !== feature),
-  );
+  const [contradicting, setContradicting] = useState<Specification | null>(null);
+  const [addingVariant, setAddingVariant] = useState(false);
+  const current = (feature: Feature | null) =>
+    specifications.find((each) => each.feature === feature) ?? null;
+  const lacking = FEATURES.filter((feature) => current(feature) === null);
   return (
     <Page
       title={`${model.make} ${model.model}`}
@@ -89,24 +86,30 @@ function Entry({
       <Stack gap="lg">
         {errand.job !== null && <ErrandBanner job={errand.job} model={model} />}
         <ModelFacts model={model} />
+        <Relatives
+          model={model}
+          variants={variants}
+          job={errand.job}
+          onAdd={() => setAddingVariant(true)}
+        />
         <section aria-label="Specifications">
           <Title order={2} size="h3" mb="xs">
             Specifications
           </Title>
-          {groups.length === 0 ? (
+          {specifications.length === 0 ? (
             <Empty
               title="No specifications yet"
               hint="Write down one at a time, as its source prints it, with the page. Two people or two sources confirm it."
             />
           ) : (
-            groups.map(({ current, earlier }) => (
+            specifications.map((specification) => (
               <SpecificationEntry
-                key={current.id}
-                specification={current}
-                earlier={earlier}
-                wanted={errand.feature === current.feature}
-                onRevise={() => setAdding(current.feature)}
-                onConfirm={() => setConfirming(current)}
+                key={specification.id}
+                specification={specification}
+                wanted={errand.feature === specification.feature}
+                onRevise={() => setAdding(specification.feature)}
+                onConfirm={() => setConfirming(specification)}
+                onContradict={() => setContradicting(specification)}
               />
             ))
           )}
@@ -134,11 +137,20 @@ function Entry({
       <SpecificationForm
         model={model}
         feature={adding}
-        current={groups.find(({ current }) => current.feature === adding)?.current ?? null}
+        current={current(adding)}
         onFeature={setAdding}
         onClose={() => setAdding(null)}
       />
       <ConfirmForm specification={confirming} onClose={() => setConfirming(null)} />
+      <ContradictForm specification={contradicting} onClose={() => setContradicting(null)} />
+      <ModelForm
+        opened={addingVariant}
+        make={model.make}
+        model={`${model.model} `}
+        family={model}
+        onClose={() => setAddingVariant(false)}
+        onAdded={(id) => navigate(modelAddress(id, errand.job))}
+      />
     </Page>
   );
 }
@@ -151,6 +163,7 @@ function ModelFacts({ model }: { readonly model: EngineModel }) {
     ['Stroke', model.stroke === null ? '–' : display(model.stroke, 'mm')],
     ['Swept volume', model.displacement === null ? '–' : display(model.displacement, 'cm3')],
     ['Unconfirmed', `${model.unconfirmed} of ${model.specifications}`],
+    ['Sources disagree', `on ${model.contradicted}`],
   ];
   return (
     <div>

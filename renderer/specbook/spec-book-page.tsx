@@ -1,6 +1,6 @@
 import { Anchor, Button, Stack, Table, Text, TextInput } from '@mantine/core';
 import { useDebouncedValue } from '@mantine/hooks';
-import { IconPlus, IconProgressHelp, IconSearch } from '@tabler/icons-react';
+import { IconArrowsDiff, IconPlus, IconProgressHelp, IconSearch } from '@tabler/icons-react';
 import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Link, useNavigate } from 'react-router';
@@ -107,6 +107,11 @@ function ModelTable({
                 <Anchor component={Link} to={modelAddress(model.id, job)} fw={600}>
                   {model.make} {model.model}
                 </Anchor>
+                {model.variantOf !== null && (
+                  <Text size="sm" c="dimmed">
+                    variant of {model.variantOf.make} {model.variantOf.model}
+                  </Text>
+                )}
               </Table.Td>
               <Table.Td>
                 {CYCLE_LABELS[model.cycle]}, {model.cylinders} cyl.
@@ -120,6 +125,12 @@ function ModelTable({
                 {model.unconfirmed > 0 && (
                   <Text size="sm" className={classes.unconfirmed}>
                     <IconProgressHelp size={16} aria-hidden /> {model.unconfirmed} unconfirmed
+                  </Text>
+                )}
+                {model.contradicted > 0 && (
+                  <Text size="sm" className={classes.unconfirmed}>
+                    <IconArrowsDiff size={16} aria-hidden /> sources disagree on{' '}
+                    {model.contradicted}
                   </Text>
                 )}
               </Table.Td>
