@@ -26,6 +26,8 @@ export const GaugeId = id('GaugeId');
 export type GaugeId = z.infer<typeof GaugeId>;
 export const ReadingId = id('ReadingId');
 export type ReadingId = z.infer<typeof ReadingId>;
+export const DecisionId = id('DecisionId');
+export type DecisionId = z.infer<typeof DecisionId>;
 export const PartId = id('PartId');
 export type PartId = z.infer<typeof PartId>;
 export const EstimateId = id('EstimateId');
@@ -36,6 +38,8 @@ export const PaymentId = id('PaymentId');
 export type PaymentId = z.infer<typeof PaymentId>;
 export const PaperId = id('PaperId');
 export type PaperId = z.infer<typeof PaperId>;
+export const PhotoId = id('PhotoId');
+export type PhotoId = z.infer<typeof PhotoId>;
 
 /** What the barcode on a tag says: `J` and the job's number in six digits. */
 export const JobCode = z

@@ -29,6 +29,7 @@ export const DECISION_CHOICES = [
   'hone',
   'next-oversize',
   'undersize',
+  'resurface',
   'replace',
   'stop',
 ] as const;
@@ -39,6 +40,7 @@ export const DECISION_CHOICE_LABELS: Record<DecisionChoice, string> = {
   hone: 'Hone',
   'next-oversize': 'Next oversize',
   undersize: 'Undersize',
+  resurface: 'Resurface',
   replace: 'Replace',
   stop: 'Stop: not worth it',
 };
