@@ -6,7 +6,7 @@ import type { JobCode } from '../../shared/contract/ids.ts';
  * from nothing else. Money is integer minor units of `currency`; instants are UTC ISO 8601 strings,
  * dates ISO calendar dates.
  */
-export type PaperContent = ClaimTicket | Tag | Estimate | Invoice | WorkOrder;
+export type PaperContent = ClaimTicket | Tag | Estimate | Invoice | WorkOrder | ClearanceSheet;
 
 export type PaperKind = PaperContent['kind'];
 
@@ -221,6 +221,16 @@ export interface HoldPointLine {
   by: string;
   at: string;
   reason: string;
+}
+
+/** What was measured so far, by itself: for the bench, or for the customer who asks. */
+export interface ClearanceSheet extends PaperHead {
+  kind: 'clearance-sheet';
+  engineModel: string;
+  /** Running hours when the engine came in, as written, e.g. `1,240`; empty when nobody knew. */
+  engineHours: string;
+  features: FeatureReadings[];
+  cautions: string[];
 }
 
 /** Signed at handover by both sides. */

@@ -11,7 +11,7 @@ import type { Block, Sheet } from './furniture/sheet.ts';
 import { signatureBoxes } from './furniture/signatures.ts';
 import { table } from './furniture/table.ts';
 import { cell } from './furniture/table-rows.ts';
-import { measurementRecord } from './readings.ts';
+import { recordedClearances } from './readings.ts';
 
 /** The record of the whole job, signed by customer and shop at handover. */
 export function drawWorkOrder(content: WorkOrder, fingerprint: string): Uint8Array {
@@ -19,7 +19,7 @@ export function drawWorkOrder(content: WorkOrder, fingerprint: string): Uint8Arr
     parties(sheet),
     section(sheet, 'What the customer said', [paragraph(sheet, content.complaint)]),
     section(sheet, 'What was done', [paragraph(sheet, content.workDone)]),
-    ...readings(sheet, content),
+    ...recordedClearances(sheet, content),
     ...holdPoints(sheet, content.holdPoints),
     section(sheet, billHeading(content), [
       billLines(sheet, content.lines),
@@ -54,21 +54,6 @@ function signing(sheet: Sheet, content: WorkOrder, fingerprint: string): Block {
     ],
     { gap: 5, together: true },
   );
-}
-
-function readings(sheet: Sheet, content: WorkOrder): Block[] {
-  if (content.features.length === 0) return [];
-  const explained = paragraph(
-    sheet,
-    'Readings stand as they were typed, ± is the error of the gauge (expanded uncertainty, k = 2), and the verdict allows for it: “too close to call” means that reading and limit lie nearer to each other than the gauge can tell apart.',
-    STYLE.soft,
-  );
-  const model = content.engineModel.trim();
-  const heading = model
-    ? `Recorded clearances and settings, ${model}`
-    : 'Recorded clearances and settings';
-  const blocks = [{ ...explained, keepsNext: true }, ...measurementRecord(sheet, content.features)];
-  return [section(sheet, heading, blocks)];
 }
 
 const OUTCOME_WORDS = {

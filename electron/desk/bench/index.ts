@@ -5,10 +5,13 @@ import { engine } from '../../../db/schema/index.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
 import { write } from '../writing.ts';
+import { printClearanceSheet } from './clearance-sheet.ts';
 import { addGauge, gauges } from './gauges.ts';
+import { engineHistory } from './history.ts';
 import { overrideHoldPoint, passHoldPoint, reopenHoldPoint } from './hold-points.ts';
 import { record } from './record.ts';
 import { sheetOf } from './sheet.ts';
+import { recordTestRun, testRuns } from './test-run.ts';
 
 const sheet = os.bench.sheet.handler(({ input, context }) =>
   sheetOf(context.store.read, input.jobId),
@@ -35,4 +38,8 @@ export const bench = {
   reopenHoldPoint,
   gauges,
   addGauge,
+  printClearanceSheet,
+  engineHistory,
+  recordTestRun,
+  testRuns,
 };

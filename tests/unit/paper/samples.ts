@@ -1,5 +1,6 @@
 import type {
   ClaimTicket,
+  ClearanceSheet,
   DerivedLine,
   Estimate,
   FeatureReadings,
@@ -381,3 +382,13 @@ export const workOrder = {
   customerSignature: signature('Łucja Żółkiewska', 1),
   shopSignature: { ...signature('Ines Ferro', 2), strokes: [] },
 } satisfies WorkOrder;
+
+export const clearanceSheet = {
+  ...head,
+  kind: 'clearance-sheet',
+  number: 'K-000042',
+  engineModel: 'Torvane TV 212',
+  engineHours: '1,240.5',
+  features,
+  cautions,
+} satisfies ClearanceSheet;
