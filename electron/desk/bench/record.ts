@@ -7,13 +7,14 @@ import {
   dimensionOf,
   parseReading,
   type SlipKind,
-  suspectSlip,
   toBase,
   type Unit,
   unitLabel,
 } from '../../../shared/trade/index.ts';
 import { FEATURE_UNITS, placesOf } from '../../../shared/work/features.ts';
+import { wantsPosition } from '../../../shared/work/lash-position.ts';
 import { acceptedBand, limitsAt, verdictOn } from '../../../shared/work/reading-verdict.ts';
+import { suspicionOf } from '../../../shared/work/suspicion.ts';
 import { os } from '../implementer.ts';
 import { badInput, found } from '../refuse.ts';
 import { type Writing, write } from '../writing.ts';
@@ -29,6 +30,7 @@ function remarkOn(gauge: Gauge | null, valueBase: number, baseUnit: Unit): strin
   if (gauge === null) return 'no gauge named';
   const inGaugeUnit = convert(valueBase, baseUnit, gauge.unit);
   return [
+    gauge.foundBadOn === null ? '' : `gauge was found bad on ${gauge.foundBadOn}`,
     gauge.expired ? `calibration was due ${gauge.calibrationDue}` : '',
     inGaugeUnit < gauge.rangeLow || inGaugeUnit > gauge.rangeHigh
       ? `outside the gauge’s range, ${gauge.rangeLow} to ${gauge.rangeHigh} ${unitLabel(gauge.unit)}`
@@ -64,14 +66,18 @@ export interface ReadingRefusals {
   JOB_CLOSED: () => Error;
   PLACE_UNKNOWN: (more: { data: { places: string[] } }) => Error;
   READING_UNREADABLE: (more: { data: { reason: string } }) => Error;
-  READING_QUESTIONED: (more: { data: { kind: SlipKind; likely: number; unit: BookUnit } }) => Error;
+  READING_QUESTIONED: (more: {
+    data: { kind: SlipKind; likely: number; unit: BookUnit; against: 'band' | 'pair' };
+  }) => Error;
+  /** Only of what depends on where the engine stands. */
+  POSITION_WANTED?: () => Error;
   SUPERSEDED_ALREADY: () => Error;
 }
 
 /** Enters a reading within a transaction, with its verdict; whoever finishes a torque stage does so too. */
 export function enterReading(
   { store, staff, at, today, newId, note }: Writing,
-  input: Omit<ReadingInput, 'by'>,
+  input: Omit<ReadingInput, 'by' | 'position'> & Partial<Pick<ReadingInput, 'position'>>,
   errors: ReadingRefusals,
 ): Reading {
   const { job, specifications, shape } = bookOf(store, input.jobId);
@@ -82,6 +88,10 @@ export function enterReading(
   if (place === undefined)
     throw errors.PLACE_UNKNOWN({ data: { places: places.map(({ key }) => key) } });
 
+  const position = wantsPosition(input.feature) ? (input.position ?? null) : null;
+  if (position === null && wantsPosition(input.feature) && errors.POSITION_WANTED !== undefined)
+    throw errors.POSITION_WANTED();
+
   const baseUnit = FEATURE_UNITS[input.feature];
   if (dimensionOf(input.unit) !== dimensionOf(baseUnit))
     throw badInput([{ path: 'unit', message: `This is measured in ${baseUnit} or the like.` }]);
@@ -91,14 +101,20 @@ export function enterReading(
 
   const specification = specifications.find(({ feature }) => feature === input.feature) ?? null;
   const band = acceptedBand(limitsAt(specification, place.share), input.phase);
-  const slip = suspectSlip(valueBase, {
-    ...(band.low === null ? {} : { low: band.low }),
-    ...(band.high === null ? {} : { high: band.high }),
+  const before = readingsOf(store, input.jobId);
+  const { slip, against } = suspicionOf({
+    feature: input.feature,
+    value: valueBase,
+    band,
+    place,
+    places,
+    phase: input.phase,
+    readings: before,
   });
   const likely = slip && convert(slip.likely, baseUnit, parsed.unit);
   if (slip !== null && likely !== null && !input.keepAsTyped)
     throw errors.READING_QUESTIONED({
-      data: { kind: slip.kind, likely: Number(likely.toPrecision(6)), unit: parsed.unit },
+      data: { kind: slip.kind, likely: Number(likely.toPrecision(6)), unit: parsed.unit, against },
     });
 
   const gauge =
@@ -108,7 +124,6 @@ export function enterReading(
       { path: 'gaugeId', message: `${gauge.name} does not measure this. Choose another gauge.` },
     ]);
 
-  const before = readingsOf(store, input.jobId);
   if (input.supersedes !== null) {
     const old = found(
       before.find(({ id }) => id === input.supersedes),
@@ -144,6 +159,7 @@ export function enterReading(
       gaugeRemark: remarkOn(gauge, valueBase, baseUnit),
       uncertaintyBase,
       temperature: input.temperature,
+      position,
       specificationId: specification?.id ?? null,
       low: band.low,
       high: band.high,

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { MEASURED_FEATURES } from '../../work/features.ts';
+import { LASH_POSITIONS } from '../../work/lash-position.ts';
 import { PHASES } from '../../work/vocabulary.ts';
 import { writes } from '../base.ts';
 import { Instant, text } from '../fields.ts';
@@ -29,6 +30,8 @@ export const Reading = z.object({
   /** Expanded (k = 2), base unit; 0 when no gauge was named. */
   uncertaintyBase: z.number(),
   temperature: z.number().nullable(),
+  /** Where the engine stood, for valve lash. */
+  position: z.enum(LASH_POSITIONS).nullable(),
   verdict: z.enum(VERDICTS),
   conformance: z.number().nullable(),
   /** A slip that was named and waved on: the likely value, in `unit`. */
@@ -57,13 +60,20 @@ export const readings = {
       READING_QUESTIONED: {
         status: 409,
         message:
-          'That lies far outside the band, by a factor that slips make. Take the likely value, or keep it as typed if the gauge really says so.',
+          'That lies far outside the band, or far from the reading beside it, by a factor that slips make. Take the likely value, or keep it as typed if the gauge really says so.',
         data: z.object({
           kind: z.enum(['decimal', 'inch', 'foot-inch']),
           /** In the unit typed. */
           likely: z.number(),
           unit: Unit,
+          /** What it was held against: its band, or without one the readings beside it. */
+          against: z.enum(['band', 'pair']).default('band'),
         }),
+      },
+      POSITION_WANTED: {
+        status: 409,
+        message:
+          'Valve lash counts only on the compression stroke, at or just past top dead centre. Turn the engine there, plug lead off and earthed, and say which of the two it is.',
       },
       PLACE_UNKNOWN: {
         status: 409,
@@ -89,6 +99,8 @@ export const readings = {
         gaugeId: GaugeId.nullable().default(null),
         /** Of the part, in °C, when it was not near 20. */
         temperature: z.number().min(-40).max(300).nullable().default(null),
+        /** Where the engine stands; valve lash is refused without it. */
+        position: z.enum(LASH_POSITIONS).nullable().default(null),
         keepAsTyped: z.boolean().default(false),
         /** The reading that this one corrects. */
         supersedes: ReadingId.nullable().default(null),

@@ -3,12 +3,23 @@ import { FEATURES, MEASURED_FEATURES } from '../../work/features.ts';
 import { CYCLES, PHASES } from '../../work/vocabulary.ts';
 import { reads, writes } from '../base.ts';
 import { Instant } from '../fields.ts';
-import { EngineModelId, JobId, StaffId } from '../ids.ts';
+import { EngineModelId, JobCode, JobId, StaffId } from '../ids.ts';
 import { EngineModel, Specification } from '../specbook.ts';
 import { JOB_CLOSED, Unit, VERDICTS } from './common.ts';
 import { Reading } from './readings.ts';
 
 /** The bench sheet: everything that the bench sees of a job. */
+
+/** A reading of the same engine from an earlier job. */
+const EarlierReading = z.object({
+  jobCode: JobCode,
+  phase: z.enum(PHASES),
+  text: z.string(),
+  unit: Unit,
+  valueBase: z.number(),
+  at: Instant,
+});
+export type EarlierReading = z.infer<typeof EarlierReading>;
 
 /** One place to be measured, with its band in the base unit and the reading that stands. */
 const PlaceOnSheet = z.object({
@@ -22,12 +33,16 @@ const PlaceOnSheet = z.object({
   /** Beyond this a part that has run is replaced. */
   wearLimit: z.number().nullable(),
   readings: z.array(Reading),
+  /** What this engine showed here on earlier jobs, newest first, two at most. */
+  earlier: z.array(EarlierReading),
 });
 
 export const FeatureOnSheet = z.object({
   feature: z.enum(MEASURED_FEATURES),
   label: z.string(),
   hint: z.string(),
+  /** Every rebuild asks for it, or the spec book knows it, or somebody measured it. */
+  asked: z.boolean(),
   specification: Specification.nullable(),
   /** The unit that the field offers first: the source's, else the base unit. */
   unit: Unit,
@@ -37,6 +52,7 @@ export type FeatureOnSheet = z.infer<typeof FeatureOnSheet>;
 
 export const DerivedOnSheet = z.object({
   feature: z.enum(FEATURES),
+  /** 0 for what belongs to the engine as a whole. */
   cylinder: z.int(),
   label: z.string(),
   phase: z.enum(PHASES),
