@@ -1,11 +1,26 @@
 import { z } from 'zod';
 import { writes } from '../base.ts';
-import { text } from '../fields.ts';
+import { maybeText, text } from '../fields.ts';
 import { JobId, StaffId } from '../ids.ts';
 import { JOB_CLOSED } from './common.ts';
 import { BenchSheet } from './sheet.ts';
 
-/** Hold points: passed, overridden in writing, reopened. */
+/** Steps of the build, hold points among them: passed, overridden in writing, reopened. */
+
+const Colour = text(40);
+
+/** What a step asks for besides a tick; each kind of step looks at its own. */
+const Done = {
+  /** For a quantity: a number, in the unit of the step. */
+  quantity: maybeText(20),
+  /** For which way round, where the sheet does not say it: how it lies. */
+  way: maybeText(200),
+  /** For wiring: what each wire of the diagram was found joined to. */
+  wires: z
+    .array(z.strictObject({ from: Colour, to: Colour }))
+    .max(40)
+    .default([]),
+};
 
 export const holdPoints = {
   passHoldPoint: writes
@@ -20,8 +35,29 @@ export const holdPoints = {
         message: 'This point asks for readings that are not there yet. Record them, then pass it.',
         data: z.object({ features: z.array(z.string()) }),
       },
+      QUANTITY_WANTED: {
+        status: 409,
+        message: 'This step asks how much. Type the amount as a number, then pass it.',
+        data: z.object({ unit: z.string() }),
+      },
+      WAY_WANTED: {
+        status: 409,
+        message: 'This step asks which way round. Say in a few words how it lies, then pass it.',
+      },
+      WIRES_DIFFER: {
+        status: 409,
+        message:
+          'A wire is not joined as in the diagram. Put it right and look again, then pass the step.',
+        data: z.object({
+          wires: z.array(z.object({ from: z.string(), to: z.string(), found: z.string() })),
+        }),
+      },
+      PHOTO_WANTED: {
+        status: 409,
+        message: 'This step asks for a photo. Take or choose one, then pass it.',
+      },
     })
-    .input(z.strictObject({ by: StaffId, jobId: JobId, key: text(60) }))
+    .input(z.strictObject({ by: StaffId, jobId: JobId, key: text(60), ...Done }))
     .output(BenchSheet),
 
   overrideHoldPoint: writes
