@@ -5,13 +5,7 @@ import type { ReadStore } from '../../../db/store.ts';
 import type { TorqueWalk } from '../../../shared/contract/bench/index.ts';
 import type { GaugeId, JobId } from '../../../shared/contract/ids.ts';
 import type { Specification } from '../../../shared/contract/specbook.ts';
-import {
-  aim,
-  convert,
-  dimensionOf,
-  torqueStages,
-  wrenchSetting,
-} from '../../../shared/trade/index.ts';
+import { aim, convert, dimensionOf, torqueStages } from '../../../shared/trade/index.ts';
 import {
   FEATURE_LABELS,
   FEATURE_UNITS,
@@ -20,12 +14,12 @@ import {
 } from '../../../shared/work/features.ts';
 import {
   isTurn,
-  nearestMark,
   outOfTurn,
   type Pull,
   ROUND_BEGUN,
   torqueWalk as walk,
 } from '../../../shared/work/torque-walk.ts';
+import { wrenchMark } from '../../../shared/work/wrench-mark.ts';
 import { os } from '../implementer.ts';
 import { badInput, found } from '../refuse.ts';
 import { type Writing, write } from '../writing.ts';
@@ -179,35 +173,20 @@ interface Wrench {
 /** What the wrench is set to, in its own unit, and the torque that it then gives at the bolt. */
 function settingFor(
   writing: Writing,
-  { gaugeId, extension, angle, wrenchLength }: Wrench,
+  { gaugeId, ...lever }: Wrench,
   target: number,
   unit: Specification['unit'],
   noLever: () => Error,
 ) {
-  const gauge =
+  const wrench =
     gaugeId === null ? null : found(gaugeById(writing.store, gaugeId, writing.today), 'gauge');
-  if (gauge !== null && dimensionOf(gauge.unit) !== dimensionOf(unit))
+  if (wrench !== null && dimensionOf(wrench.unit) !== dimensionOf(unit))
     throw badInput([
-      { path: 'gaugeId', message: `${gauge.name} is no torque wrench. Choose another gauge.` },
+      { path: 'gaugeId', message: `${wrench.name} is no torque wrench. Choose another gauge.` },
     ]);
-  if (extension > 0 && wrenchLength === null) throw noLever();
-  const ownUnit = gauge?.unit ?? unit;
-  const torque = convert(target, unit, ownUnit);
-  // The setting is in proportion to the torque: what one unit of it needs says how both convert.
-  const share = shareOf({ extension, angle, wrenchLength }, noLever);
-  const exact = torque * share;
-  const setting =
-    gauge === null ? Number(exact.toPrecision(4)) : nearestMark(exact, gauge.resolution);
-  return { setting, unit: ownUnit, atBolt: Number((setting / share).toPrecision(4)) };
-}
-
-function shareOf(
-  { extension, angle, wrenchLength }: Omit<Wrench, 'gaugeId'>,
-  noLever: () => Error,
-): number {
-  if (extension === 0 || wrenchLength === null) return 1;
   try {
-    return wrenchSetting({ torque: 1, wrench: wrenchLength, extension, angle });
+    const { setting, atBolt } = wrenchMark({ target, unit, wrench, ...lever });
+    return { setting, atBolt, unit: wrench?.unit ?? unit };
   } catch (error) {
     if (error instanceof RangeError) throw noLever();
     throw error;
@@ -233,7 +212,12 @@ export const pullBolt = os.bench.pullBolt.handler(({ input, context, errors, pat
 
     const { setting, unit, atBolt } = settingFor(
       writing,
-      input,
+      {
+        gaugeId,
+        extension: input.extension,
+        angle: input.angle,
+        wrenchLength: input.wrenchLength,
+      },
       target,
       specification.unit,
       errors.NO_LEVER,
