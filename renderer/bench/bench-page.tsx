@@ -3,6 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Link } from 'react-router';
 import { PHASE_LABELS, PHASES } from '../../shared/work/vocabulary.ts';
+import { ClearanceSheetButton } from '../common/clearance-sheet-button.tsx';
 import { deskQuery } from '../common/desk.ts';
 import { useJob } from '../common/job.tsx';
 import { Page, QueryView } from '../common/page.tsx';
@@ -42,19 +43,26 @@ export function BenchPage() {
                 </Anchor>
               </>
             )}
+            {' · '}
+            <Anchor component={Link} to={`/engine/${job.machineDetails.engine.id}`} inherit>
+              Life of this engine
+            </Anchor>
           </>
         )
       }
       actions={
         choosing ? undefined : (
-          <SegmentedControl
-            aria-label="Phase"
-            value={phase}
-            onChange={setPhase}
-            data={PHASES.map((each) => ({ value: each, label: PHASE_LABELS[each] }))}
-            size="md"
-            classNames={{ label: classes.segment }}
-          />
+          <>
+            <ClearanceSheetButton jobId={job.id} />
+            <SegmentedControl
+              aria-label="Phase"
+              value={phase}
+              onChange={setPhase}
+              data={PHASES.map((each) => ({ value: each, label: PHASE_LABELS[each] }))}
+              size="md"
+              classNames={{ label: classes.segment }}
+            />
+          </>
         )
       }
     >

@@ -4,10 +4,14 @@ import { BenchPage } from './bench-page.tsx';
 import { BuildPage } from './build/build-page.tsx';
 import { DecidePage } from './decide/decide-page.tsx';
 import { GaugesPage } from './gauges-page.tsx';
+import { EngineLifePage } from './history/engine-life-page.tsx';
 import { TestRunPage } from './test-run/test-run-page.tsx';
 
 /** The bench's pages outside a job. */
-export const benchRoutes: RouteObject[] = [{ path: 'gauges', element: <GaugesPage /> }];
+export const benchRoutes: RouteObject[] = [
+  { path: 'gauges', element: <GaugesPage /> },
+  { path: 'engine/:id', element: <EngineLifePage /> },
+];
 
 /** A job's own bench, which stands in the job's frame. */
 export const jobBenchRoute: RouteObject = {

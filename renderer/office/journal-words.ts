@@ -17,6 +17,8 @@ const DONE: Record<string, string> = {
   'bench.beginTorqueAnew': 'Began tightening anew',
   'bench.addPhoto': 'Added a photo',
   'bench.addGauge': 'Added a gauge',
+  'bench.recordTestRun': 'Recorded a test run',
+  'bench.printClearanceSheet': 'Printed a clearance sheet',
   'specbook.addModel': 'Added an engine model',
   'specbook.addSource': 'Added a source',
   'specbook.addSpecification': 'Entered a specification',
