@@ -1,11 +1,11 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import type { JobId } from '../../shared/contract/ids.ts';
+import type { JobId, StaffId } from '../../shared/contract/ids.ts';
 import { benchJob, expect, test } from './bench-shop.ts';
 import type { Desk } from './desk-client.ts';
 
 /** An invented single, bore 68.00 to 68.04 mm: worn to 68.14 across the crankshaft at the top. */
-async function wornJob(desk: Desk, by: Parameters<Desk['bench']['decide']>[0]['by']) {
+async function wornJob(desk: Desk, by: StaffId) {
   const job = await benchJob(desk, by);
   const texts = {
     'top-along': '68.10',
