@@ -27,6 +27,14 @@ export function usePhase(): [Phase, (phase: Phase) => void] {
   return [phase, setPhase];
 }
 
+/** Whether a foot switch at this station records by typing a space. */
+export const useFootSwitch = () =>
+  useLocalStorage<boolean>({
+    key: 'tappet.bench.foot-switch',
+    defaultValue: false,
+    getInitialValueInEffect: false,
+  });
+
 /** Gauge and unit of one feature. Choosing a gauge brings its unit with it. */
 export function useFeatureHabit(feature: MeasuredFeature, offered: BenchUnit, gauges: Gauge[]) {
   const [habit, setHabit] = useLocalStorage<FeatureHabit>({

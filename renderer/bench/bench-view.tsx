@@ -70,7 +70,9 @@ export function BenchView({
 function stationOf(sheet: BenchSheet, asked: string | null, phase: Phase): Station {
   if (asked === 'computed' || asked === 'hold-points') return asked;
   const known = sheet.features.find(({ feature }) => feature === asked);
-  const open = sheet.features.find(({ places }) => nextPlace(places, phase) !== null);
+  const open = sheet.features.find(
+    ({ asked: wanted, places }) => wanted && nextPlace(places, phase) !== null,
+  );
   return (known ?? open ?? sheet.features[0])?.feature ?? 'hold-points';
 }
 
@@ -108,7 +110,7 @@ function At(props: {
   const index = sheet.features.findIndex(({ feature }) => feature === at);
   const feature = sheet.features[index];
   if (feature === undefined) return null;
-  const next = sheet.features[index + 1]?.feature ?? null;
+  const next = sheet.features.slice(index + 1).find(({ asked }) => asked)?.feature ?? null;
   return (
     <QueryView query={gauges}>
       {(list) => (

@@ -33,7 +33,7 @@ export function DerivedList({
               <th scope="row">
                 <Text fw={600}>
                   {figure.label}
-                  {cylinders > 1 && `, cylinder ${figure.cylinder}`}
+                  {cylinders > 1 && figure.cylinder > 0 && `, cylinder ${figure.cylinder}`}
                 </Text>
                 <Text size="sm" c="dimmed" fw={400}>
                   {PHASE_LABELS[figure.phase].toLowerCase()}

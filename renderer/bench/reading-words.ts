@@ -1,5 +1,6 @@
 import type { Reading, Verdict } from '../../shared/contract/bench/index.ts';
 import { display, type Unit, unitLabel } from '../../shared/trade/index.ts';
+import { LASH_POSITION_LABELS } from '../../shared/work/lash-position.ts';
 import { bandWords, likelyText, type SheetBand } from '../common/measure/measure-words.ts';
 
 /** A reading as it was typed, with its unit unless that was typed too. */
@@ -26,6 +27,8 @@ const COUNTERPART: Partial<Record<Unit, Unit>> = {
   kPa: 'psi',
   psi: 'kPa',
   bar: 'psi',
+  cm3: 'in3',
+  in3: 'cm3',
 };
 
 /** The unit of the other system; undefined where both systems use one unit. */
@@ -42,6 +45,7 @@ export const circumstancesOf = (reading: Reading): string[] =>
   [
     reading.gauge?.name ?? '',
     reading.temperature === null ? '' : `part at ${display(reading.temperature, '°C')}`,
+    reading.position === null ? '' : LASH_POSITION_LABELS[reading.position],
   ].filter((words) => words !== '');
 
 /**
