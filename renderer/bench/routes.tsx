@@ -3,6 +3,7 @@ import { BenchFrame } from './bench-frame.tsx';
 import { BenchPage } from './bench-page.tsx';
 import { BuildPage } from './build/build-page.tsx';
 import { DecidePage } from './decide/decide-page.tsx';
+import { GaugePage } from './gauge-page.tsx';
 import { GaugesPage } from './gauges-page.tsx';
 import { EngineLifePage } from './history/engine-life-page.tsx';
 import { TestRunPage } from './test-run/test-run-page.tsx';
@@ -10,6 +11,7 @@ import { TestRunPage } from './test-run/test-run-page.tsx';
 /** The bench's pages outside a job. */
 export const benchRoutes: RouteObject[] = [
   { path: 'gauges', element: <GaugesPage /> },
+  { path: 'gauge/:id', element: <GaugePage /> },
   { path: 'engine/:id', element: <EngineLifePage /> },
 ];
 
