@@ -36,9 +36,9 @@ describe('fittingParts', () => {
     ['Ignition coil, D-680', 'coil'],
   ])('%s is a %s and nothing else', (description, name) => {
     const parts = [part(description)];
-    expect(fittingParts(parts, { part: name, step: 0, model: 'D 680' })).toEqual(parts);
+    expect(fittingParts(parts, { part: name, step: 0, models: ['D 680'] })).toEqual(parts);
     const other = name === 'piston' ? 'rings' : 'piston';
-    expect(fittingParts(parts, { part: other, step: 0, model: 'D 680' })).toEqual([]);
+    expect(fittingParts(parts, { part: other, step: 0, models: ['D 680'] })).toEqual([]);
   });
 
   it('takes a bolt, a seal or a guide for none of them', () => {
@@ -47,23 +47,31 @@ describe('fittingParts', () => {
       expect(
         fittingParts(
           parts.map((each) => part(each)),
-          { part: name, step: 0, model: 'D-680' },
+          { part: name, step: 0, models: ['D-680'] },
         ),
       ).toEqual([]);
   });
 
   it('wants the model as a word of its own and the very step', () => {
-    const wanted = { part: 'piston', step: 0.25, model: 'D-680' } as const;
+    const wanted = { part: 'piston', step: 0.25, models: ['D-680'] } as const;
     expect(fittingParts([part('Piston, 0.25 oversize, D-6800')], wanted)).toEqual([]);
     expect(fittingParts([part('Piston, 0.50 oversize, D-680')], wanted)).toEqual([]);
     expect(fittingParts([part('Piston, 0.25 oversize, AD-680')], wanted)).toEqual([]);
-    expect(fittingParts([part('Piston, 0.25 oversize')], { ...wanted, model: '' })).toEqual([]);
+    expect(fittingParts([part('Piston, 0.25 oversize')], { ...wanted, models: [] })).toEqual([]);
+  });
+
+  it('takes a part that names the family of a variant', () => {
+    const parts = [part('Piston, D-680')];
+    expect(fittingParts(parts, { part: 'piston', step: 0, models: ['D-680 E', 'D-680'] })).toEqual(
+      parts,
+    );
+    expect(fittingParts(parts, { part: 'piston', step: 0, models: ['D-680 E'] })).toEqual([]);
   });
 
   it('puts what is on the shelf first', () => {
     const none = part('Piston, D-680', 0);
     const some = part('Piston, D-680', 2000);
-    expect(fittingParts([none, some], { part: 'piston', step: 0, model: 'd680' })).toEqual([
+    expect(fittingParts([none, some], { part: 'piston', step: 0, models: ['d680'] })).toEqual([
       some,
       none,
     ]);
@@ -78,5 +86,5 @@ it('knows in which oversizes pistons are kept', () => {
     part('Piston, 0.25 oversize, D-680', 0),
     part('Piston, 0.50 oversize, K-416'),
   ];
-  expect(oversizesKept(parts, 'D-680')).toEqual([0.508, 0.25]);
+  expect(oversizesKept(parts, ['D-680'])).toEqual([0.508, 0.25]);
 });

@@ -94,27 +94,30 @@ function names(text: string, model: string): boolean {
   return new RegExp(String.raw`(?<![\p{L}\p{N}])${spaced}(?![\p{L}\p{N}])`, 'u').test(fold(text));
 }
 
-/** The parts that fit the model, of that name and step (mm), those on the shelf first. */
+/**
+ * The parts of that name and step (mm) that name one of the models, those on the shelf first. A variant's
+ * parts may name its family.
+ */
 export const fittingParts = <Part extends ShelfPart>(
   parts: readonly Part[],
-  wanted: { part: FittedPart; step: number; model: string },
+  wanted: { part: FittedPart; step: number; models: readonly string[] },
 ): Part[] =>
   parts
     .filter(
       ({ number, description }) =>
         nameOf(fold(description)) === wanted.part &&
         Math.abs(stepIn(description) - wanted.step) < 0.001 &&
-        names(`${description} ${number}`, wanted.model),
+        wanted.models.some((model) => names(`${description} ${number}`, model)),
     )
     .toSorted((a, b) => b.onHand - a.onHand);
 
-/** The oversizes, mm, that pistons for the model are kept in. */
-export const oversizesKept = (parts: readonly ShelfPart[], model: string): number[] => [
+/** The oversizes, mm, that pistons for the models are kept in. */
+export const oversizesKept = (parts: readonly ShelfPart[], models: readonly string[]): number[] => [
   ...new Set(
     parts
       .map(({ description }) => stepIn(description))
       .filter(
-        (step) => step > 0 && fittingParts(parts, { part: 'piston', step, model }).length > 0,
+        (step) => step > 0 && fittingParts(parts, { part: 'piston', step, models }).length > 0,
       ),
   ),
 ];

@@ -12,7 +12,7 @@ const shelf = [
   { number: 'VK-3', description: 'Gasket set, D-680', onHand: 3000, unit: 'pc', price: 5460 },
   { number: 'VK-4', description: 'Head gasket, D-680', onHand: 6000, unit: 'pc', price: 1380 },
 ];
-const shop = { parts: shelf, model: 'D-680', cylinders: 2, labourRate: 8500 };
+const shop = { parts: shelf, models: ['D-680'], cylinders: 2, labourRate: 8500 };
 
 const decided = (
   subject: DecidedPart['subject'],

@@ -39,8 +39,8 @@ export interface PricedPart extends ShelfPart {
 
 interface Shop<Part> {
   parts: readonly Part[];
-  /** Of the engine; empty when the spec book has none for it. */
-  model: string;
+  /** The engine's own and then its family's; none when the spec book has none for it. */
+  models: readonly string[];
   cylinders: number;
   /** Minor units an hour. */
   labourRate: number;
@@ -151,10 +151,11 @@ const stepWords = (step: number): string => {
 
 function partLine<Part extends PricedPart>(
   wanted: Wanted & { what: 'part' },
-  { parts, model }: Shop<Part>,
+  { parts, models }: Shop<Part>,
 ): Omit<ProposedLine<Part>, 'quantity' | 'note'> {
-  const [fitting] = fittingParts(parts, { ...wanted, model });
-  const named = model === '' ? '' : `, ${model}`;
+  const [fitting] = fittingParts(parts, { ...wanted, models });
+  const [own] = models;
+  const named = own === undefined ? '' : `, ${own}`;
   return {
     kind: 'part',
     description:

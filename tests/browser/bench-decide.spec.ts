@@ -133,7 +133,7 @@ test('by the keyboard: against the advice only with a reason; decided anew, the 
   await bore.getByRole('textbox', { name: 'Reason' }).fill('Pitted: 0.25 leaves marks');
   await bore.getByRole('button', { name: /^Decide: next oversize \+0\.50/ }).press('Enter');
   await expect(bore).toContainText('Next oversize +0.50 mm, to 68.51–68.54 mm');
-  await bore.getByText('Decided before (1)').press('Enter');
+  await bore.locator('summary').press('Enter');
   await expect(bore.locator('s', { hasText: 'Reuse' })).toBeVisible();
   expect(await standingOf(desk, jobId, 'cylinder')).toMatchObject({ step: 0.5 });
 });

@@ -70,19 +70,28 @@ export interface JobFacts extends EngineFacts {
   /** Limits of a new part, mm. */
   newBore: { low: number | null; high: number | null };
   newPin: { low: number | null; high: number | null };
-  /** Of the engine; empty when none is chosen. */
-  model: string;
-  /** Parts whose words name the model. */
+  /** The engine's own and then its family's; none when none is chosen. */
+  models: string[];
+  /** Parts whose words name one of the models. */
   shelf: Part[];
   all: Decision[];
   standing: Decision[];
 }
 
+/** Parts found by any of the models, each once. */
+const shelfFor = (store: ReadStore, models: readonly string[]): Part[] => [
+  ...new Map(
+    models
+      .flatMap((model) => findParts(store, model, ALL_OF_A_MODEL))
+      .map((part) => [part.id, part] as const),
+  ).values(),
+];
+
 /** @param allowance stock on the diameter for cleaning up, mm */
 export function factsOf(store: ReadStore, jobId: string, allowance: number): JobFacts {
   const sheet = sheetOf(store, jobId);
-  const model = sheet.engineModel?.model ?? '';
-  const shelf = model === '' ? [] : findParts(store, model, ALL_OF_A_MODEL);
+  const models = [sheet.engineModel?.model ?? [], sheet.engineModel?.variantOf?.model ?? []].flat();
+  const shelf = shelfFor(store, models);
   const limitsOf = (feature: FeatureOnSheet['feature']) => {
     const onSheet = sheet.features.find((each) => each.feature === feature);
     const { low, high } = limitsAt(onSheet?.specification ?? null, 1);
@@ -94,7 +103,7 @@ export function factsOf(store: ReadStore, jobId: string, allowance: number): Job
   const all = decisionsOf(store, jobId);
   return {
     sheet,
-    model,
+    models,
     shelf,
     newBore,
     newPin,
@@ -104,7 +113,7 @@ export function factsOf(store: ReadStore, jobId: string, allowance: number): Job
     nominalBore: sheet.engineModel?.bore ?? newBore.low,
     borePlaces: bore?.places.filter(({ cylinder }) => cylinder === 1).length ?? 0,
     newCrankpin: newPin.high,
-    oversizes: [...new Set([...COMMON_OVERSIZES, ...oversizesKept(shelf, model)])].toSorted(
+    oversizes: [...new Set([...COMMON_OVERSIZES, ...oversizesKept(shelf, models)])].toSorted(
       (a, b) => a - b,
     ),
     undersizes: COMMON_UNDERSIZES,

@@ -55,7 +55,7 @@ function stepsOf(subject: DecisionSubject, facts: JobFacts): PartToDecide['steps
     parts: fittingParts(facts.shelf, {
       part: goesWith.part,
       step: goesWith.sign * step,
-      model: facts.model,
+      models: facts.models,
     }).map(({ id, number, description, onHand }) => ({ id, number, description, onHand })),
   }));
 }
@@ -187,10 +187,10 @@ export const decide = os.bench.decide.handler(({ input, context, errors, path })
 
 export const proposals = os.bench.proposals.handler(({ input, context }) => {
   const store = context.store.read;
-  const { standing, shelf, model, sheet } = factsOf(store, input.jobId, USUAL_ALLOWANCE);
+  const { standing, shelf, models, sheet } = factsOf(store, input.jobId, USUAL_ALLOWANCE);
   const lines = proposalsFrom(standing, {
     parts: shelf,
-    model,
+    models,
     cylinders: sheet.cylinders,
     labourRate: shopOf(store).labourRate,
   });

@@ -127,7 +127,7 @@ export function Choose({ job, part, onDone, onLeave }: ChooseProps) {
                 {draft.step !== null && ` ${stepWords(choice, draft.step)}`}
               </Button>
               <Button variant="default" h={52} onClick={draft.clear}>
-                Take no choice yet
+                Choose nothing yet
               </Button>
             </Group>
           </>

@@ -30,8 +30,8 @@ export function DecidePage() {
       description={query.data === undefined ? undefined : <Progress job={query.data} />}
       actions={
         <NumberInput
-          label="Stock to take off, mm on the diameter"
-          description="Common practice, no source"
+          label="Stock to take off (mm)"
+          description="On the diameter; common practice, no source"
           value={kept.allowance}
           onChange={(value) => setKept({ allowance: value })}
           min={0}
@@ -40,7 +40,7 @@ export function DecidePage() {
           decimalScale={3}
           clampBehavior="strict"
           hideControls
-          w="17rem"
+          w="20rem"
         />
       }
     >
