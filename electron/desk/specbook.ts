@@ -1,3 +1,4 @@
+import { exportModel, importModel, previewImport } from './specbook/exchange/exchange.ts';
 import { addModel, model, models } from './specbook/models.ts';
 import { addSource, sources } from './specbook/sources.ts';
 import {
@@ -19,4 +20,7 @@ export const specbook = {
   addSpecification,
   confirm,
   contradict,
+  exportModel,
+  previewImport,
+  importModel,
 };

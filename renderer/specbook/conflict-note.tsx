@@ -7,7 +7,14 @@ import classes from './specbook.module.css';
 import { sourceWords } from './specification-words.ts';
 
 /** Two sources or more that print different figures, side by side; nothing when they don't. */
-export function ConflictNote({ specification }: { readonly specification: Specification }) {
+export function ConflictNote({
+  specification,
+  settled = false,
+}: {
+  readonly specification: Specification;
+  /** A later revision has settled it. */
+  readonly settled?: boolean;
+}) {
   const format = useFormat();
   if (specification.contradictions.length === 0) return null;
   return (
@@ -36,10 +43,12 @@ export function ConflictNote({ specification }: { readonly specification: Specif
           </li>
         ))}
       </ul>
-      <Text size="sm">
-        Readings are judged by the figure in the book. Find out which holds for this engine, then
-        add a revision that says so: until then it can’t be confirmed.
-      </Text>
+      {!settled && (
+        <Text size="sm">
+          Readings are judged by the figure in the book. Find out which holds for this engine, then
+          add a revision that says so: until then it can’t be confirmed.
+        </Text>
+      )}
     </section>
   );
 }

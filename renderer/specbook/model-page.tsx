@@ -14,6 +14,7 @@ import { modelAddress, useErrand } from './book-errand.ts';
 import { ConfirmForm } from './confirm-form.tsx';
 import { ContradictForm } from './contradict-form.tsx';
 import { ErrandBanner } from './errand-banner.tsx';
+import { ExportButtons } from './export-buttons.tsx';
 import { ModelForm } from './model-form.tsx';
 import { Relatives } from './relatives.tsx';
 import classes from './specbook.module.css';
@@ -133,6 +134,7 @@ function Entry({
             </Group>
           </section>
         )}
+        <ExportButtons id={model.id} />
       </Stack>
       <SpecificationForm
         model={model}
@@ -163,7 +165,7 @@ function ModelFacts({ model }: { readonly model: EngineModel }) {
     ['Stroke', model.stroke === null ? '–' : display(model.stroke, 'mm')],
     ['Swept volume', model.displacement === null ? '–' : display(model.displacement, 'cm3')],
     ['Unconfirmed', `${model.unconfirmed} of ${model.specifications}`],
-    ['Sources disagree', `on ${model.contradicted}`],
+    ...(model.contradicted > 0 ? [['Sources disagree', `on ${model.contradicted}`]] : []),
   ];
   return (
     <div>

@@ -9,6 +9,7 @@ import { useFormat } from '../common/format.ts';
 import { printedLimits } from '../common/measure/measure-words.ts';
 import { QueryView } from '../common/page.tsx';
 import { ConflictNote } from './conflict-note.tsx';
+import { FIELD_LABELS } from './revised-fields.ts';
 import classes from './specbook.module.css';
 import { fastenerWords, sourceWords } from './specification-words.ts';
 
@@ -72,7 +73,7 @@ function Earlier({
           {sourceWords(confirmation.source, confirmation.page)}
         </Text>
       ))}
-      <ConflictNote specification={former} />
+      <ConflictNote specification={former} settled />
       <Text size="sm" mt={4}>
         Revision {next.revision}, by {next.enteredBy}, {format.instant(next.enteredAt)}, changed:
         {changes.length === 0 && ' nothing'}
@@ -91,18 +92,6 @@ function Earlier({
     </li>
   );
 }
-
-const FIELD_LABELS: Record<RevisedField, string> = {
-  low: 'Low',
-  high: 'High',
-  aim: 'Aim',
-  wearLimit: 'Wear limit',
-  unit: 'Unit',
-  condition: 'Condition',
-  page: 'Page',
-  source: 'Source',
-  fastener: 'Bolts',
-};
 
 function said(revision: Specification, field: RevisedField): string {
   if (field === 'source') return sourceWords(revision.source, '');

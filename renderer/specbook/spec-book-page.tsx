@@ -1,6 +1,12 @@
 import { Anchor, Button, Stack, Table, Text, TextInput } from '@mantine/core';
 import { useDebouncedValue } from '@mantine/hooks';
-import { IconArrowsDiff, IconPlus, IconProgressHelp, IconSearch } from '@tabler/icons-react';
+import {
+  IconArrowsDiff,
+  IconFileImport,
+  IconPlus,
+  IconProgressHelp,
+  IconSearch,
+} from '@tabler/icons-react';
 import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Link, useNavigate } from 'react-router';
@@ -11,6 +17,7 @@ import { CYCLE_LABELS } from '../../shared/work/vocabulary.ts';
 import { deskQuery } from '../common/desk.ts';
 import { Empty, Page, QueryView } from '../common/page.tsx';
 import { modelAddress, useErrand } from './book-errand.ts';
+import { ImportForm } from './import-form.tsx';
 import { ModelForm } from './model-form.tsx';
 import classes from './specbook.module.css';
 
@@ -21,6 +28,7 @@ export function SpecBookPage() {
   const [text, setText] = useState('');
   const [sought] = useDebouncedValue(text, 150);
   const [adding, setAdding] = useState(errand.add);
+  const [importing, setImporting] = useState(false);
   const models = useQuery(
     deskQuery.specbook.models.queryOptions({
       input: { text: sought },
@@ -36,7 +44,18 @@ export function SpecBookPage() {
     <Page
       title="Spec book"
       description="What each engine should measure, and where every figure comes from."
-      actions={add}
+      actions={
+        <>
+          <Button
+            variant="default"
+            leftSection={<IconFileImport size={18} aria-hidden />}
+            onClick={() => setImporting(true)}
+          >
+            Import…
+          </Button>
+          {add}
+        </>
+      }
     >
       <Stack>
         <TextInput
@@ -76,6 +95,11 @@ export function SpecBookPage() {
         model={errand.model}
         onClose={() => setAdding(false)}
         onAdded={(id) => navigate(modelAddress(id, errand.job))}
+      />
+      <ImportForm
+        opened={importing}
+        onClose={() => setImporting(false)}
+        onImported={(id) => navigate(modelAddress(id, errand.job))}
       />
     </Page>
   );

@@ -1,4 +1,4 @@
-import { Anchor, Button, Text } from '@mantine/core';
+import { Anchor, Button, Group, Text } from '@mantine/core';
 import { IconArrowUpRight } from '@tabler/icons-react';
 import { Link } from 'react-router';
 import type { Specification } from '../../shared/contract/specbook.ts';
@@ -73,12 +73,14 @@ export function SpecificationEntry({
       </div>
       <div className={classes.actions}>
         <StandingBadge standing={specification.standing} />
-        <Button size="sm" variant="default" onClick={onConfirm} aria-label={`Confirm: ${label}`}>
-          Confirm…
-        </Button>
-        <Button size="sm" variant="subtle" onClick={onRevise} aria-label={`${revise}: ${label}`}>
-          {revise}…
-        </Button>
+        <Group gap={6} justify="flex-end">
+          <Button size="sm" variant="subtle" onClick={onRevise} aria-label={`${revise}: ${label}`}>
+            {revise}…
+          </Button>
+          <Button size="sm" variant="default" onClick={onConfirm} aria-label={`Confirm: ${label}`}>
+            Confirm…
+          </Button>
+        </Group>
         <Button
           size="sm"
           variant="subtle"

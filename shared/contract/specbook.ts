@@ -4,30 +4,12 @@ import { CYCLES, SOURCE_KINDS, STANDINGS } from '../work/vocabulary.ts';
 import { reads, writes } from './base.ts';
 import { CalendarDate, Instant, maybeText, text } from './fields.ts';
 import { EngineModelId, SourceId, SpecificationId, StaffId } from './ids.ts';
+import { exchange } from './specbook-exchange.ts';
+import { Fastener, SPECIFICATION_UNITS } from './specbook-words.ts';
+
+export { Fastener, SPECIFICATION_UNITS };
 
 /** The spec book: engine models, specifications, and where each of them came from. */
-
-/** Units that a specification may be printed in by its source, by what they measure. */
-export const SPECIFICATION_UNITS = [
-  'mm',
-  'um',
-  'in',
-  'thou',
-  'N·m',
-  'lbf·ft',
-  'lbf·in',
-  'kgf·m',
-  'kgf·cm',
-  'kPa',
-  'psi',
-  'bar',
-  'Ω',
-  'kΩ',
-  'cm3',
-  'in3',
-  'ml',
-  ':1',
-] as const;
 
 export const Source = z.object({
   id: SourceId,
@@ -37,19 +19,6 @@ export const Source = z.object({
   date: CalendarDate.nullable(),
 });
 export type Source = z.infer<typeof Source>;
-
-/** A fastener group: what the plausibility check and the bolt picture need. Diameter and pitch in mm. */
-const Fastener = z.object({
-  diameter: z.number().positive().max(30),
-  pitch: z.number().positive().max(5),
-  /** As marked on the head: `8.8`, `10.9`, `grade 5` … */
-  propertyClass: z.string(),
-  count: z.int().min(1).max(24),
-  pattern: z.enum(['cross', 'spiral', 'in-line']),
-  /** Shares of the final torque, ascending, the last of them 1. */
-  stages: z.array(z.number().gt(0).max(1)).min(1).max(6),
-});
-export type Fastener = z.infer<typeof Fastener>;
 
 /** An engine model by what it is called. */
 export const NamedModel = z.object({ id: EngineModelId, make: z.string(), model: z.string() });
@@ -280,4 +249,6 @@ export const specbook = {
       }),
     )
     .output(Specification),
+
+  ...exchange,
 };

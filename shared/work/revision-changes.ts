@@ -15,8 +15,9 @@ interface Revision {
 
 const FIELDS = ['low', 'high', 'aim', 'wearLimit', 'unit', 'condition', 'page'] as const;
 
-/** A part of a specification that a revision may change. */
-export type RevisedField = (typeof FIELDS)[number] | 'source' | 'fastener';
+/** The parts of a specification that a revision may change. */
+export const REVISED_FIELDS = [...FIELDS, 'source', 'fastener'] as const;
+export type RevisedField = (typeof REVISED_FIELDS)[number];
 
 /** What a revision changed in the one before it, in the order in which a source prints it. */
 export function changesBetween(former: Revision, next: Revision): RevisedField[] {

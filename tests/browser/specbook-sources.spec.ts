@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import type { StaffId } from '../../shared/contract/ids.ts';
@@ -162,4 +163,42 @@ test('while a torque is typed, what the same thread is tightened to elsewhere st
   await expect(torques).toBeVisible();
   await clean(page);
   await page.screenshot({ path: testInfo.outputPath('torque.png'), fullPage: true });
+});
+
+test('an engine model goes out as a file and comes in as one, with a look at it before', async ({
+  page,
+  desk,
+  by,
+}, testInfo) => {
+  const { model } = await fennick(desk, by);
+  await page.goto(`/spec-book/${model.id}`);
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Export for a spreadsheet (CSV)' }).click();
+  const file = await download;
+  expect(file.suggestedFilename()).toBe(`${`Fennick ${model.model}`.replaceAll(' ', '-')}.csv`);
+  const text = readFileSync(await file.path(), 'utf8');
+
+  await page.goto('/spec-book');
+  await page.getByRole('button', { name: 'Import…' }).click();
+  const form = page.getByRole('dialog', { name: 'Import an engine model' });
+  const choose = (name: string, content: string) =>
+    form.locator('input[type=file]').setInputFiles({
+      name,
+      mimeType: 'text/csv',
+      buffer: Buffer.from(content),
+    });
+  await choose('wrong.csv', text.replace(',0.2,0.4,', ',wide,0.4,'));
+  await expect(form.getByRole('alert')).toContainText('Line');
+  await expect(form.getByRole('alert')).toContainText('wide');
+  await expect(form.getByRole('button', { name: 'Take it into the book' })).toHaveCount(0);
+  await clean(page);
+
+  await choose('mended.csv', text.replace(',0.2,0.4,', ',0.2,0.45,'));
+  await expect(form.getByRole('row', { name: /Coil air gap/ })).toContainText('becomes a revision');
+  await expect(form.getByRole('row', { name: /Head bolts/ })).toContainText('stays as it is');
+  await clean(page);
+  await page.screenshot({ path: testInfo.outputPath('import.png') });
+  await form.getByRole('button', { name: 'Take it into the book' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(`Fennick ${model.model}`);
+  await expect(page.getByRole('article', { name: 'Coil air gap' })).toContainText('0.2–0.45 mm');
 });
