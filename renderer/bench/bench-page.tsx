@@ -76,7 +76,6 @@ export function BenchPage() {
               engineModelId={data.engineModel.id}
               jobCode={job.code}
               phase={phase}
-              onPhase={setPhase}
             />
           )
         }

@@ -9,18 +9,18 @@ import { useDraft } from '../common/use-draft.ts';
 import { useWrite } from '../common/use-write.ts';
 
 export interface ReasonFor {
-  readonly point: HoldPointOnSheet;
+  readonly point: Pick<HoldPointOnSheet, 'key' | 'label' | 'caution'>;
   readonly what: 'override' | 'reopen';
 }
 
 const WORDS = {
   override: {
-    title: 'Override a hold point',
+    title: 'Override a step of the build',
     label: 'Why this may go on without it',
     button: 'Override in my name',
   },
   reopen: {
-    title: 'Reopen a hold point',
+    title: 'Reopen a step of the build',
     label: 'Why it has to be seen again',
     button: 'Reopen',
   },
@@ -31,10 +31,12 @@ export function HoldPointReason({
   jobId,
   wanted,
   onClose,
+  onWritten,
 }: {
   readonly jobId: JobId;
   readonly wanted: ReasonFor | null;
   readonly onClose: () => void;
+  readonly onWritten?: (() => void) | undefined;
 }) {
   return (
     <Modal
@@ -43,7 +45,9 @@ export function HoldPointReason({
       title={wanted === null ? '' : WORDS[wanted.what].title}
       size="lg"
     >
-      {wanted !== null && <ReasonForm jobId={jobId} wanted={wanted} onClose={onClose} />}
+      {wanted !== null && (
+        <ReasonForm jobId={jobId} wanted={wanted} onClose={onClose} onWritten={onWritten} />
+      )}
     </Modal>
   );
 }
@@ -52,10 +56,12 @@ function ReasonForm({
   jobId,
   wanted,
   onClose,
+  onWritten,
 }: {
   readonly jobId: JobId;
   readonly wanted: ReasonFor;
   readonly onClose: () => void;
+  readonly onWritten: (() => void) | undefined;
 }) {
   const { point, what } = wanted;
   const words = WORDS[what];
@@ -74,6 +80,7 @@ function ReasonForm({
         onSuccess: () => {
           clear();
           onClose();
+          onWritten?.();
         },
       },
     );
