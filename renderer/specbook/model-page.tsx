@@ -1,5 +1,5 @@
 import { Anchor, Button, Group, Stack, Text, Title } from '@mantine/core';
-import { IconPlus } from '@tabler/icons-react';
+import { IconChecklist, IconPlus } from '@tabler/icons-react';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Link, useNavigate, useParams } from 'react-router';
@@ -76,12 +76,22 @@ function Entry({
         </Anchor>
       }
       actions={
-        <Button
-          leftSection={<IconPlus size={18} aria-hidden />}
-          onClick={() => setAdding(lacking[0] ?? 'bore')}
-        >
-          Add a specification
-        </Button>
+        <>
+          <Button
+            component={Link}
+            to={`/spec-book/${model.id}/build-sheet`}
+            variant="default"
+            leftSection={<IconChecklist size={18} aria-hidden />}
+          >
+            Build sheet
+          </Button>
+          <Button
+            leftSection={<IconPlus size={18} aria-hidden />}
+            onClick={() => setAdding(lacking[0] ?? 'bore')}
+          >
+            Add a specification
+          </Button>
+        </>
       }
     >
       <Stack gap="lg">
