@@ -3,7 +3,7 @@ import { cautionBox } from './furniture/cautions.ts';
 import { facts } from './furniture/facts.ts';
 import { fullPages } from './furniture/full-page.ts';
 import { STYLE } from './furniture/ink.ts';
-import { paragraph, section } from './furniture/paragraphs.ts';
+import { paragraph } from './furniture/paragraphs.ts';
 import { parties } from './furniture/parties.ts';
 import type { Block, Sheet } from './furniture/sheet.ts';
 import { recordedClearances } from './readings.ts';
@@ -15,30 +15,14 @@ export function drawClearanceSheet(content: ClearanceSheet, fingerprint: string)
     ...runningHours(sheet, content),
     ...recordedClearances(sheet, content),
     cautionBox(sheet, content.cautions),
-    standing(sheet, fingerprint),
+    paragraph(
+      sheet,
+      'This sheet shows the readings that stood when it was issued. The maker’s figures come before any printed here; a specification that is not confirmed says so above. It is no warranty and no invoice. At the foot of each page stands its fingerprint, the SHA-256 of all that is recorded here: with one word or figure changed, it would be another.',
+      STYLE.soft,
+    ),
   ]);
 }
 
 function runningHours(sheet: Sheet, { engineHours }: ClearanceSheet): Block[] {
   return engineHours === '' ? [] : [facts(sheet, [['Running hours at intake', engineHours]])];
-}
-
-function standing(sheet: Sheet, fingerprint: string): Block {
-  return section(
-    sheet,
-    'How this sheet stands',
-    [
-      paragraph(
-        sheet,
-        'It shows the readings that stood when it was issued. The maker’s figures come before any printed here, and a specification that is not confirmed says so above. It is no warranty, and no invoice.',
-      ),
-      paragraph(sheet, `Fingerprint   ${fingerprint}`, STYLE.fingerprint),
-      paragraph(
-        sheet,
-        'The fingerprint is the SHA-256 of all that is recorded here: with one word or figure changed, it would be another.',
-        STYLE.soft,
-      ),
-    ],
-    { gap: 5, together: true },
-  );
 }

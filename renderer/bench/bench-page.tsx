@@ -26,7 +26,7 @@ export function BenchPage() {
       description={
         model === null ? undefined : (
           <>
-            Measured against{' '}
+            Against{' '}
             <Anchor component={Link} to={`/spec-book/${model.id}?for=${job.code}`} inherit>
               {model.make} {model.model}
             </Anchor>
@@ -45,24 +45,23 @@ export function BenchPage() {
             )}
             {' · '}
             <Anchor component={Link} to={`/engine/${job.machineDetails.engine.id}`} inherit>
-              Life of this engine
+              Engine’s life
             </Anchor>
+            {' · '}
+            <ClearanceSheetButton jobId={job.id} inText />
           </>
         )
       }
       actions={
         choosing ? undefined : (
-          <>
-            <ClearanceSheetButton jobId={job.id} />
-            <SegmentedControl
-              aria-label="Phase"
-              value={phase}
-              onChange={setPhase}
-              data={PHASES.map((each) => ({ value: each, label: PHASE_LABELS[each] }))}
-              size="md"
-              classNames={{ label: classes.segment }}
-            />
-          </>
+          <SegmentedControl
+            aria-label="Phase"
+            value={phase}
+            onChange={setPhase}
+            data={PHASES.map((each) => ({ value: each, label: PHASE_LABELS[each] }))}
+            size="md"
+            classNames={{ label: classes.segment }}
+          />
         )
       }
     >

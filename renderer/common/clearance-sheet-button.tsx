@@ -1,4 +1,4 @@
-import { Button, Group, Modal, Stack, Switch, Text } from '@mantine/core';
+import { Anchor, Button, Group, Modal, Stack, Switch, Text } from '@mantine/core';
 import { IconRulerMeasure } from '@tabler/icons-react';
 import { useState } from 'react';
 import type { JobId } from '../../shared/contract/ids.ts';
@@ -10,7 +10,12 @@ import { useBy } from './station.tsx';
 import { useWrite } from './use-write.ts';
 
 /** Issues the clearance sheet of what stands now, in one unit or in both, and hands it out. */
-export function ClearanceSheetButton({ jobId }: { readonly jobId: JobId }) {
+export function ClearanceSheetButton(props: {
+  readonly jobId: JobId;
+  /** As a link in a line of text, where a button would take the place of what is measured. */
+  readonly inText?: boolean;
+}) {
+  const { jobId, inText = false } = props;
   const by = useBy();
   const shop = useShop();
   const [opened, setOpened] = useState(false);
@@ -22,14 +27,20 @@ export function ClearanceSheetButton({ jobId }: { readonly jobId: JobId }) {
   };
   return (
     <>
-      <Button
-        variant="default"
-        mih={44}
-        leftSection={<IconRulerMeasure size={18} aria-hidden />}
-        onClick={open}
-      >
-        Clearance sheet…
-      </Button>
+      {inText ? (
+        <Anchor component="button" type="button" inherit onClick={open}>
+          Clearance sheet…
+        </Anchor>
+      ) : (
+        <Button
+          variant="default"
+          mih={44}
+          leftSection={<IconRulerMeasure size={18} aria-hidden />}
+          onClick={open}
+        >
+          Clearance sheet…
+        </Button>
+      )}
       <Modal opened={opened} onClose={() => setOpened(false)} title="Clearance sheet" centered>
         <Stack gap="md">
           <Text>

@@ -1,4 +1,4 @@
-import type { Unit } from '../../../shared/trade/index.ts';
+import { displayNumber, type Unit } from '../../../shared/trade/index.ts';
 import type { WearReach } from '../../../shared/work/wear-trend-rules.ts';
 import { amountWords } from '../../common/measure/measure-words.ts';
 import { dateOfDay, type PlaceTrend } from './place-trend.ts';
@@ -24,7 +24,9 @@ export function trendSentences(
       : `It goes ${way} by ${amountWords(Math.abs(slope), unit)} per ${span}, by ${used.length} readings.`,
     scatter === null
       ? 'Two readings only: no scatter is known, and one wrong reading would tilt the whole line.'
-      : `The readings scatter about the line by ${amountWords(scatter, unit)} (standard deviation).`,
+      : Number(displayNumber(scatter, unit)) === 0
+        ? 'No scatter about the line can be seen.'
+        : `The readings scatter about the line by ${amountWords(scatter, unit)} (standard deviation).`,
     ...(distance === null || distance <= 0
       ? []
       : [`By the line, ${amountWords(distance, unit)} are left to the wear limit.`]),

@@ -122,20 +122,20 @@ function PlaceWear({
   );
 }
 
-/** What the address asks for, else the feature and the place that were measured most. */
+/** What the address asks for, else what was measured most, and of that what has a wear limit. */
 function choiceOf(
   features: readonly FeatureHistory[],
   askedFeature: string | null,
   askedPlace: string | null,
 ): { feature: FeatureHistory; place: PlaceHistory } | null {
-  const most = <T,>(list: readonly T[], count: (each: T) => number): T | undefined =>
-    list.toSorted((a, b) => count(b) - count(a))[0];
-  const mostPoints = ({ places }: FeatureHistory) =>
-    Math.max(...places.map(({ points }) => points.length));
+  const most = <T,>(list: readonly T[], weight: (each: T) => number): T | undefined =>
+    list.toSorted((a, b) => weight(b) - weight(a))[0];
+  const weightOf = ({ points, wearLimit }: PlaceHistory) =>
+    points.length + (wearLimit === null ? 0 : 0.5);
   const feature =
-    features.find((each) => each.feature === askedFeature) ?? most(features, mostPoints);
+    features.find((each) => each.feature === askedFeature) ??
+    most(features, ({ places }) => Math.max(...places.map(weightOf)));
   const place =
-    feature?.places.find(({ key }) => key === askedPlace) ??
-    most(feature?.places ?? [], ({ points }) => points.length);
+    feature?.places.find(({ key }) => key === askedPlace) ?? most(feature?.places ?? [], weightOf);
   return feature === undefined || place === undefined ? null : { feature, place };
 }

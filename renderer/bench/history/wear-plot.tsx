@@ -51,7 +51,8 @@ export function WearPlot({ title, place, shown, unit, description }: WearPlotPro
         height={HEIGHT}
         viewBox={`0 0 ${width} ${HEIGHT}`}
         role="img"
-        aria-labelledby={`${ids}-title ${ids}-desc`}
+        aria-labelledby={`${ids}-title`}
+        aria-describedby={`${ids}-desc`}
         className={classes.plot}
       >
         <title id={`${ids}-title`}>{title}</title>

@@ -25,7 +25,6 @@ export function CylinderFields(props: CylinderFieldsProps) {
   const of = props.name === '' ? '' : `, ${props.name.toLowerCase()}`;
   return (
     <div className={classes.cylinder}>
-      {props.name !== '' && <Text fw={600}>{props.name}</Text>}
       <div className={classes.fields}>
         <TextInput
           label={`Compression${of}`}
@@ -51,7 +50,7 @@ export function CylinderFields(props: CylinderFieldsProps) {
           classNames={{ input: classes.figure }}
         />
         <Select
-          label={`Where the air leaves${of}`}
+          label={`Air leaves by${of}`}
           data={LEAK_PATHS.map((value) => ({ value, label: LEAK_PATH_LABELS[value] }))}
           value={leak.path}
           onChange={(value) => {
