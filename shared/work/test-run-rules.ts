@@ -48,10 +48,10 @@ export function compareCompression(
 }
 
 /** Per cent up to which a leak is usual in an engine that has run: common practice, no source. */
-export const USUAL_LEAK = 20;
+const USUAL_LEAK = 20;
 
 /** Per cent above which the leak is looked for and mended: common practice, no source. */
-export const LARGE_LEAK = 40;
+const LARGE_LEAK = 40;
 
 const WHERE_TO_LOOK: Record<LeakPath, string> = {
   none: 'The air is heard nowhere: see that the hose and the tester hold, and that the piston stands at top dead centre.',

@@ -28,7 +28,7 @@ const LeakDown = z.object({
   path: z.enum(LEAK_PATHS),
 });
 
-export const Findings = z.object({
+const Findings = z.object({
   idleSpeed: Speed.nullable(),
   topSpeed: Speed.nullable(),
   /** By cylinder, in order; null where it was not measured. */
