@@ -276,3 +276,18 @@ describe('whatever is measured', () => {
     );
   });
 });
+
+it('says of what belongs to one cylinder where, and of the crankshaft which cylinder', () => {
+  const measured = facts([
+    figure('crankpin', 33.95, 'cylinder 1, first direction'),
+    figure('crankpin', 33.94, 'cylinder 2, first direction', 2),
+    figure('piston-skirt', 80.92, 'cylinder 1'),
+    figure('piston-clearance', 0.1, 'cylinder 1'),
+  ]);
+  expect(adviceOn({ subject: 'piston', cylinder: 1 }, measured).reason).toBe(
+    'Within their limits: piston skirt 80.92\u00A0mm; piston to bore clearance 0.10\u00A0mm.',
+  );
+  expect(adviceOn({ subject: 'crankshaft', cylinder: 0 }, measured).reason).toBe(
+    'Within their limits: crankpin 33.95\u00A0mm (cylinder 1, first direction); crankpin 33.94\u00A0mm (cylinder 2, first direction).',
+  );
+});

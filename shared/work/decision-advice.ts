@@ -27,7 +27,7 @@ const VALVE_TRAIN: readonly Feature[] = [
 const SEATS: readonly Feature[] = ['seat-width'];
 
 const LOOK_AT_THEM =
-  'Look at faces, stems, seats and springs. A leak-down test says where the air goes; a low cranking pressure alone condemns nothing.';
+  'Lash is set when it is built. Look at faces, stems, seats and springs. A leak-down test says where the air goes; a low cranking pressure alone condemns nothing.';
 
 function onValves(facts: EngineFacts, cylinder: number): Advice {
   const figures = figuresOf(facts, [...VALVE_TRAIN, ...SEATS], cylinder);
@@ -106,13 +106,12 @@ const SHOWN: Record<DecisionPart['subject'], readonly Feature[]> = {
 };
 
 /** The figures that belong beside a decision: one a feature, the one that asks for most attention. */
-export const figuresBeside = (
+export function figuresBeside(
   { subject, cylinder }: DecisionPart,
   facts: Pick<EngineFacts, 'figures'>,
-): PartFigure[] =>
-  tellingFigures(
-    facts.figures.filter(
-      (figure) =>
-        SHOWN[subject].includes(figure.feature) && (cylinder === 0 || figure.cylinder === cylinder),
-    ),
+): PartFigure[] {
+  const shown = SHOWN[subject];
+  return tellingFigures(figuresOf(facts, shown, cylinder)).toSorted(
+    (a, b) => shown.indexOf(a.feature) - shown.indexOf(b.feature) || a.cylinder - b.cylinder,
   );
+}

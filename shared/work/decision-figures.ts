@@ -85,6 +85,24 @@ export function figureSentence(figure: PartFigure): string {
   return `${FEATURE_LABELS[figure.feature]} ${value}${place} ${STAND_WORDS[standOf(figure)](figure)}.`;
 }
 
+/** 'Within their limits: cylinder bore 81.04 mm; bore taper 0.01 mm.' A single one is said in full. */
+export function soundSentence(figures: readonly PartFigure[]): string {
+  const [only] = figures;
+  if (only !== undefined && figures.length === 1) return figureSentence(only);
+  const each = figures.map(({ feature, value, unit, placeLabel }) => {
+    const label = FEATURE_LABELS[feature];
+    const place = placeLabel === '' ? '' : ` (${placeLabel})`;
+    return `${label.charAt(0).toLowerCase()}${label.slice(1)} ${display(value, unit)}${place}`;
+  });
+  return `Within their limits: ${each.join('; ')}.`;
+}
+
+/** A figure as it is said of one cylinder, where everybody knows which. */
+export const withoutCylinder = (figure: PartFigure): PartFigure => ({
+  ...figure,
+  placeLabel: figure.placeLabel.replace(/^cylinder \d+(?:, )?/, ''),
+});
+
 const ATTENTION: readonly FigureStand[] = ['worn', 'odd', 'close', 'unjudged', 'sound'];
 
 /** The figures, one a feature: the one that asks for most attention, and of equals the most worn. */

@@ -1,5 +1,12 @@
 import { display } from '../trade/index.ts';
-import { figureSentence, type PartFigure, standOf, tellingFigures } from './decision-figures.ts';
+import {
+  figureSentence,
+  type PartFigure,
+  soundSentence,
+  standOf,
+  tellingFigures,
+  withoutCylinder,
+} from './decision-figures.ts';
 import type { Advice, DecisionPart } from './decision-rules.ts';
 import type { DecisionChoice } from './decisions.ts';
 import type { Feature } from './features.ts';
@@ -59,14 +66,15 @@ export const sentences = (figures: readonly PartFigure[]): string =>
 
 /** The figures of some features, of one cylinder; of all of them for what an engine has once. */
 export const figuresOf = (
-  { figures }: EngineFacts,
+  { figures }: Pick<EngineFacts, 'figures'>,
   features: readonly Feature[],
   cylinder: number,
 ) =>
-  figures.filter(
-    (figure) =>
-      features.includes(figure.feature) && (cylinder === 0 || figure.cylinder === cylinder),
-  );
+  cylinder === 0
+    ? figures.filter(({ feature }) => features.includes(feature))
+    : figures
+        .filter((figure) => features.includes(figure.feature) && figure.cylinder === cylinder)
+        .map(withoutCylinder);
 
 /** Sound: reuse. Worn: what mends it. Doubtful: what would settle it. */
 export function byFigures(
@@ -87,7 +95,7 @@ export function byFigures(
       `${sentences(close)} A finer gauge or more readings settle it; until then it may be worn.`,
     );
   const sound = standing('sound');
-  return sound.length > 0 ? spoken('reuse', sentences(sound)) : none(sentences(telling));
+  return sound.length > 0 ? spoken('reuse', soundSentence(sound)) : none(sentences(telling));
 }
 
 export const over = (step: number): string => `+${display(step, 'mm')}`;

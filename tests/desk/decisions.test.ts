@@ -106,7 +106,7 @@ describe('advice on the worn twin', () => {
     expect((await partOf('cylinder', 1)).advice).toMatchObject({ choice: 'hone' });
     const worn = await partOf('cylinder', 2);
     expect(worn.advice).toMatchObject({ choice: 'next-oversize', step: 0.25 });
-    expect(worn.advice.reason).toContain('82.16\u00A0mm (cylinder 2, top, across the crankshaft)');
+    expect(worn.advice.reason).toContain('82.16\u00A0mm (top, across the crankshaft)');
     expect(worn.figures[0]).toMatchObject({ feature: 'bore', value: 82.16, verdict: 'outside' });
   });
 

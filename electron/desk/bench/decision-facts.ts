@@ -44,14 +44,14 @@ const measured = ({ feature, places, unit }: FeatureOnSheet): PartFigure[] =>
     };
   });
 
-const derived = ({ derived: figures }: BenchSheet): PartFigure[] =>
+const derived = ({ derived: figures, cylinders }: BenchSheet): PartFigure[] =>
   figures
     .filter(({ phase }) => phase === AS_RECEIVED)
     .map(({ feature, cylinder, value, uncertainty, verdict, specification }) => ({
       feature,
       cylinder,
       place: '',
-      placeLabel: '',
+      placeLabel: cylinder > 0 && cylinders > 1 ? `cylinder ${cylinder}` : '',
       value,
       uncertainty,
       verdict,
