@@ -182,10 +182,6 @@ for (const colorScheme of ['light', 'dark'] as const)
       [900, 1200],
     ] as const) {
       await page.setViewportSize({ width, height });
-      await page.screenshot({
-        path: test.info().outputPath(`decide-${width}-${colorScheme}.png`),
-        fullPage: true,
-      });
       const { violations } = await new AxeBuilder({ page })
         .include('main')
         .withTags(['wcag2a', 'wcag2aa', 'wcag22aa'])
