@@ -181,17 +181,69 @@ test('an interrupted torque sequence goes on from the right bolt, and is begun a
   });
 });
 
+const LOOKED_AT = {
+  light: ['rod-cap', 'oil', 'head-bolts'],
+  dark: ['as-built', 'flywheel-key', 'head-bolts'],
+} as const;
+
 for (const colorScheme of ['light', 'dark'] as const)
-  test(`axe finds nothing on the build's screens, ${colorScheme}`, async ({ page, desk, by }) => {
+  test(`axe finds nothing on the steps, ${colorScheme}`, async ({ page, desk, by }) => {
     await page.emulateMedia({ colorScheme });
-    const { code, jobId, engineModelId } = await benchJob(desk, by);
+    const { code, jobId } = await benchJob(desk, by);
     await desk.bench.passHoldPoint({ by, jobId, key: 'flywheel-key' });
-    for (const step of ['rod-cap', 'oil', 'as-built', 'head-bolts', 'flywheel-key', 'test-run']) {
+    for (const step of LOOKED_AT[colorScheme]) {
       await page.goto(`/job/${code}/bench/build?step=${step}`);
       await expect(hand(page).getByRole('heading', { level: 2 })).toBeVisible();
       await noViolations(page);
     }
-    await page.goto(`/spec-book/${engineModelId}/build-sheet`);
-    await expect(page.getByRole('heading', { level: 1, name: /Build sheet/ })).toBeVisible();
-    await noViolations(page);
   });
+
+test('a build sheet is amended by the keyboard alone, from the engine’s entry', async ({
+  page,
+  desk,
+  by,
+}) => {
+  const { engineModelId } = await benchJob(desk, by);
+  await page.goto(`/spec-book/${engineModelId}`);
+  await page.getByRole('link', { name: 'Build sheet' }).press('Enter');
+  await expect(page.getByRole('heading', { level: 1, name: /^Build sheet: Quill/ })).toBeVisible();
+  await expect(page.getByText('takes from the usual steps')).toBeVisible();
+  const steps = page.getByRole('list', { name: 'Steps of the build sheet' });
+  await steps.getByRole('button', { name: /^Move down: Rod cap/ }).press('Enter');
+  await expect(page.getByText(/^Rod cap .*: now step 2 of/)).toBeVisible();
+  await expect(steps.getByRole('button', { name: /^Move down: Rod cap/ })).toBeFocused();
+  await steps.getByRole('button', { name: /^Leave out: Timing marks/ }).press('Enter');
+  await expect(page.getByRole('button', { name: /^Take back: Timing marks/ })).toBeVisible();
+
+  await page.getByRole('button', { name: 'Add a step' }).press('Enter');
+  const form = page.getByRole('dialog', { name: 'Add a step' });
+  await expect(form.getByRole('textbox', { name: 'What is to be done' })).toBeFocused();
+  await page.keyboard.type('Loom joined');
+  await form.getByRole('combobox', { name: 'What it asks for' }).press('Enter');
+  await page.keyboard.type('wir');
+  await page.getByRole('option', { name: 'Wiring' }).click();
+  await form.getByRole('textbox', { name: 'Wires of the diagram' }).fill('red = red/white\nblack');
+  await form.getByRole('button', { name: 'Add it at the end' }).press('Enter');
+  await expect(form.getByText('One wire a line, each colour once')).toBeVisible();
+  await form.getByRole('textbox', { name: 'Wires of the diagram' }).fill('red = red/white');
+  await noViolations(page);
+  await form.getByRole('button', { name: 'Add it at the end' }).press('Enter');
+
+  // What was amended and not saved is there again after the window was closed.
+  await page.reload();
+  await expect(steps.getByRole('button', { name: 'Edit: Loom joined' })).toBeVisible();
+  await noViolations(page);
+  await page.getByRole('button', { name: 'Save as revision 1' }).press('Enter');
+  await expect(page.getByText(/^Revision 1, by /)).toBeVisible();
+  const sheet = await desk.bench.buildSheet({ engineModelId });
+  expect(sheet.steps.map(({ key }) => key).slice(0, 3)).toEqual([
+    'ring-gaps',
+    'rod-cap',
+    'head-gasket',
+  ]);
+  expect(sheet.steps.at(-1)).toMatchObject({
+    key: 'loom-joined',
+    kind: 'wiring',
+    wires: [{ from: 'red', to: 'red/white' }],
+  });
+});

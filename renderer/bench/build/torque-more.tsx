@@ -15,6 +15,8 @@ export function TorqueMore(props: {
   readonly stage: number;
   readonly busy: boolean;
   readonly onOutOfOrder: (bolt: number) => void;
+  /** The dialog is gone and the walk starts from the first bolt. */
+  readonly onBegun: () => void;
 }) {
   const { walk, stage } = props;
   const [asking, setAsking] = useState(false);
@@ -47,7 +49,12 @@ export function TorqueMore(props: {
           </Button>
         )}
       </Group>
-      <BeginAnew walk={walk} opened={asking} onClose={() => setAsking(false)} />
+      <BeginAnew
+        walk={walk}
+        opened={asking}
+        onClose={() => setAsking(false)}
+        onBegun={props.onBegun}
+      />
       {walk.pulls.length > 0 && <Pulls walk={walk} turnOf={turnOf} />}
     </>
   );
@@ -57,6 +64,7 @@ function BeginAnew(props: {
   readonly walk: TorqueWalk;
   readonly opened: boolean;
   readonly onClose: () => void;
+  readonly onBegun: () => void;
 }) {
   const { jobId, feature, cylinder } = props.walk;
   const by = useBy();
@@ -65,6 +73,10 @@ function BeginAnew(props: {
     <Modal
       opened={props.opened}
       onClose={props.onClose}
+      onExitTransitionEnd={() => {
+        if (write.isSuccess) props.onBegun();
+        write.reset();
+      }}
       title="Begin the tightening anew"
       size="lg"
     >

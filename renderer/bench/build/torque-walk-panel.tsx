@@ -1,6 +1,7 @@
 import { Button, Text } from '@mantine/core';
 import { IconCircleCheck, IconTool } from '@tabler/icons-react';
 import { useQuery } from '@tanstack/react-query';
+import { useRef } from 'react';
 import type { TorqueWalk } from '../../../shared/contract/bench/index.ts';
 import { unitLabel } from '../../../shared/trade/index.ts';
 import { deskQuery } from '../../common/desk.ts';
@@ -22,6 +23,7 @@ export function TorqueWalkPanel({ walk }: { readonly walk: TorqueWalk }) {
   const gauges = useQuery(deskQuery.bench.gauges.queryOptions({ input: {} }));
   const wrench = useWrench(gauges.data ?? NO_GAUGES);
   const pull = useWrite(deskQuery.bench.pullBolt.mutationOptions());
+  const button = useRef<HTMLButtonElement>(null);
   const { next } = walk;
   const stage = next?.stage ?? walk.stages.length;
   const target = walk.stages[stage - 1]?.target ?? 0;
@@ -92,10 +94,14 @@ export function TorqueWalkPanel({ walk }: { readonly walk: TorqueWalk }) {
                 size="xl"
                 fullWidth
                 className={classes.pull}
-                loading={pull.isPending}
+                ref={button}
                 disabled={mark === null}
+                // Not disabled while it is being written: the focus stays for the next bolt.
+                aria-busy={pull.isPending}
                 leftSection={<IconTool size={28} aria-hidden />}
-                onClick={() => send(next.bolt, false)}
+                onClick={() => {
+                  if (!pull.isPending) send(next.bolt, false);
+                }}
               >
                 Bolt {turnOf(next.bolt)} pulled
               </Button>
@@ -107,6 +113,7 @@ export function TorqueWalkPanel({ walk }: { readonly walk: TorqueWalk }) {
             stage={stage}
             busy={pull.isPending || mark === null}
             onOutOfOrder={(bolt) => send(bolt, true)}
+            onBegun={() => button.current?.focus()}
           />
         </div>
       )}
