@@ -96,10 +96,10 @@ export const theme = createTheme({
         header: { background: 'var(--tappet-surface)' },
       },
     },
-    Notification: { defaultProps: { closeButtonProps: { 'aria-label': 'Close' } } },
     Drawer: { defaultProps: { closeButtonProps: { 'aria-label': 'Close' } } },
     Tooltip: { defaultProps: { withArrow: true, openDelay: 350 } },
     Anchor: { defaultProps: { underline: 'always' } },
+    Notification: { defaultProps: { closeButtonProps: { 'aria-label': 'Close' } } },
   },
 });
 

@@ -223,6 +223,15 @@ export interface HoldPointLine {
   reason: string;
 }
 
+/** What the engine did once it was built. */
+export interface TestRunRecord {
+  passed: boolean;
+  by: string;
+  at: string;
+  /** `Idle`, `1750 rpm` … */
+  facts: { name: string; value: string }[];
+}
+
 /** What was measured so far, by itself: for the bench, or for the customer who asks. */
 export interface ClearanceSheet extends PaperHead {
   kind: 'clearance-sheet';
@@ -241,6 +250,8 @@ export interface WorkOrder extends PaperHead {
   engineModel: string;
   features: FeatureReadings[];
   holdPoints: HoldPointLine[];
+  /** The last run before handover; null when it was not run. */
+  testRun: TestRunRecord | null;
   lines: PaperLine[];
   totals: Totals;
   approvals: ApprovalLine[];

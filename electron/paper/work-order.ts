@@ -1,4 +1,4 @@
-import type { HoldPointLine, WorkOrder } from './content.ts';
+import type { HoldPointLine, TestRunRecord, WorkOrder } from './content.ts';
 import { billLines, paymentsAndDue, totalsBlock } from './furniture/bill.ts';
 import { cautionBox } from './furniture/cautions.ts';
 import { facts } from './furniture/facts.ts';
@@ -21,6 +21,7 @@ export function drawWorkOrder(content: WorkOrder, fingerprint: string): Uint8Arr
     section(sheet, 'What was done', [paragraph(sheet, content.workDone)]),
     ...recordedClearances(sheet, content),
     ...holdPoints(sheet, content.holdPoints),
+    ...testRun(sheet, content.testRun),
     section(sheet, billHeading(content), [
       billLines(sheet, content.lines),
       totalsBlock(sheet, content.totals, paymentsAndDue(sheet, content)),
@@ -87,6 +88,14 @@ function holdPoints(sheet: Sheet, lines: HoldPointLine[]): Block[] {
     })),
   });
   return [section(sheet, 'Hold points', [block])];
+}
+
+function testRun(sheet: Sheet, run: TestRunRecord | null): Block[] {
+  if (run === null) return [];
+  const aside = `${run.by}, ${sheet.writing.instant(run.at)}`;
+  const rows = run.facts.map(({ name, value }): [string, string] => [name, value]);
+  const heading = run.passed ? 'Test run: passed' : 'Test run: not passed';
+  return [section(sheet, heading, [facts(sheet, rows)], { aside })];
 }
 
 function afterwards(sheet: Sheet, content: WorkOrder): Block[] {

@@ -5,6 +5,7 @@ import {
   type JobId,
   type MachineId,
 } from '../../shared/contract/ids.ts';
+import { readPaper } from '../unit/paper/reading-back.ts';
 import { openTestShop, plainIntake, type TestShop, typed } from './shop.ts';
 
 let shop: TestShop;
@@ -158,13 +159,16 @@ describe('an engine’s life', () => {
       passed: true,
     });
     await shop.desk.counter.moveJob({ by: shop.by, jobId: jobAt(0), to: 'stopped', note: 'sold' });
-    await shop.desk.counter.handOver({
+    const { workOrder } = await shop.desk.counter.handOver({
       by: shop.by,
       jobId: jobAt(0),
       workDone: 'Honed',
       customerSignature: typed('Greta Lindqvist'),
       shopSignature: typed('Ruth Okafor'),
     });
+    const { pdf } = await shop.desk.office.paper({ id: workOrder.id });
+    const { text } = await readPaper(Uint8Array.from(Buffer.from(pdf, 'base64')));
+    expect(text).toContain('Test run: passed');
     expect((await history()).jobs.at(-1)).toMatchObject({
       workDone: 'Honed',
       state: 'handed-over',

@@ -16,6 +16,7 @@ import { paperHead, paperNumber, signed } from '../papers/head.ts';
 import { issue } from '../papers/issue.ts';
 import { approvalLines, paperLines, paperTotals, paymentLines } from '../papers/money.ts';
 import { featureReadings } from '../papers/readings.ts';
+import { lastTestRun } from '../papers/test-run.ts';
 import { found } from '../refuse.ts';
 import { write } from '../writing.ts';
 import { moveTo } from './move.ts';
@@ -62,6 +63,7 @@ export const handOver = os.counter.handOver.handler(({ input, context, errors, p
       engineModel: sheet.engineModel ? `${sheet.engineModel.make} ${sheet.engineModel.model}` : '',
       features: featureReadings(sheet, specificationsById(store, heldAgainst), shop),
       holdPoints: rebuilt ? holdPointLines(sheet) : [],
+      testRun: lastTestRun(store, jobId),
       lines: paperLines(bill.lines, shop),
       totals: paperTotals(bill.totals, shop),
       approvals: approvalLines(approvals),

@@ -1,9 +1,9 @@
 import { Text, TextInput } from '@mantine/core';
 import { useState } from 'react';
 import { cranking } from '../../../shared/work/test-run-rules.ts';
+import { pressureWords } from '../../../shared/work/test-run-words.ts';
 import { rememberChoice, rememberedChoice } from '../../common/local-choice.ts';
 import { decimal } from '../../common/measure/decimal.ts';
-import { pressureWords } from './run-words.ts';
 import classes from './test-run.module.css';
 
 /** What the gauge might show at this altitude: to compare with, and no verdict. */

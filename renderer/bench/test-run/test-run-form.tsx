@@ -14,6 +14,7 @@ import { useState } from 'react';
 import type { TestRuns } from '../../../shared/contract/bench/index.ts';
 import { displayNumber } from '../../../shared/trade/index.ts';
 import { compareCompression, unsafeToPass } from '../../../shared/work/test-run-rules.ts';
+import { compressionSentence } from '../../../shared/work/test-run-words.ts';
 import { Card } from '../../common/card.tsx';
 import { deskQuery } from '../../common/desk.ts';
 import { fieldErrors, RefusalAlert } from '../../common/refusal.tsx';
@@ -24,7 +25,6 @@ import { CheckChoice } from './check-choice.tsx';
 import { CylinderFields } from './cylinder-fields.tsx';
 import { ExpectedPressure } from './expected-pressure.tsx';
 import { EMPTY_FINDINGS, type FindingsDraft, readFindings } from './findings-draft.ts';
-import { compressionSentence } from './run-words.ts';
 import classes from './test-run.module.css';
 
 /** What one run showed: what keeps people safe first, then figures. */

@@ -364,6 +364,15 @@ export const workOrder = {
       reason: 'The maker asks for no second tightening of this head gasket (manual, page 16).',
     },
   ],
+  testRun: {
+    passed: true,
+    by: 'Tomas Lindholt',
+    at: '2026-03-26T15:20:00Z',
+    facts: [
+      { name: 'Stop switch', value: 'Works' },
+      { name: 'Idle', value: '1750 rpm' },
+    ],
+  },
   lines,
   totals,
   approvals,
