@@ -1,5 +1,6 @@
 import { exportModel, importModel, previewImport } from './specbook/exchange/exchange.ts';
 import { addModel, model, models } from './specbook/models.ts';
+import { addSourceFile, sourceFile, sourceFiles } from './specbook/source-files.ts';
 import { addSource, sources } from './specbook/sources.ts';
 import {
   addSpecification,
@@ -23,4 +24,7 @@ export const specbook = {
   exportModel,
   previewImport,
   importModel,
+  sourceFiles,
+  sourceFile,
+  addSourceFile,
 };

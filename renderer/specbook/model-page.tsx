@@ -17,6 +17,7 @@ import { ErrandBanner } from './errand-banner.tsx';
 import { ExportButtons } from './export-buttons.tsx';
 import { ModelForm } from './model-form.tsx';
 import { Relatives } from './relatives.tsx';
+import { Sources } from './source-files.tsx';
 import classes from './specbook.module.css';
 import { SpecificationEntry } from './specification-entry.tsx';
 import { SpecificationForm } from './specification-form.tsx';
@@ -47,6 +48,13 @@ function Known({ id }: { readonly id: EngineModelId }) {
   return <QueryView query={query}>{(entry) => <Entry {...entry} />}</QueryView>;
 }
 
+/** What the form is open for. */
+interface Addition {
+  feature: Feature;
+  /** The specification that a new one would follow. */
+  current: Specification | null;
+}
+
 function Entry({
   model,
   specifications,
@@ -58,14 +66,18 @@ function Entry({
 }) {
   const navigate = useNavigate();
   const errand = useErrand();
-  const [adding, setAdding] = useState<Feature | null>(
-    errand.add ? (errand.feature ?? 'bore') : null,
-  );
   const [confirming, setConfirming] = useState<Specification | null>(null);
   const [contradicting, setContradicting] = useState<Specification | null>(null);
   const [addingVariant, setAddingVariant] = useState(false);
-  const current = (feature: Feature | null) =>
+  const current = (feature: Feature) =>
     specifications.find((each) => each.feature === feature) ?? null;
+  // What is being revised is held as it was when somebody began: a new revision must not change the
+  // form under their hands.
+  const [adding, setAdding] = useState<Addition | null>(() => {
+    const feature = errand.feature ?? 'bore';
+    return errand.add ? { feature, current: current(feature) } : null;
+  });
+  const add = (feature: Feature) => setAdding({ feature, current: current(feature) });
   const lacking = FEATURES.filter((feature) => current(feature) === null);
   return (
     <Page
@@ -87,7 +99,7 @@ function Entry({
           </Button>
           <Button
             leftSection={<IconPlus size={18} aria-hidden />}
-            onClick={() => setAdding(lacking[0] ?? 'bore')}
+            onClick={() => add(lacking[0] ?? 'bore')}
           >
             Add a specification
           </Button>
@@ -118,7 +130,7 @@ function Entry({
                 key={specification.id}
                 specification={specification}
                 wanted={errand.feature === specification.feature}
-                onRevise={() => setAdding(specification.feature)}
+                onRevise={() => add(specification.feature)}
                 onConfirm={() => setConfirming(specification)}
                 onContradict={() => setContradicting(specification)}
               />
@@ -136,7 +148,7 @@ function Entry({
                   key={feature}
                   variant="default"
                   leftSection={<IconPlus size={16} aria-hidden />}
-                  onClick={() => setAdding(feature)}
+                  onClick={() => add(feature)}
                 >
                   {FEATURE_LABELS[feature]}
                 </Button>
@@ -144,13 +156,14 @@ function Entry({
             </Group>
           </section>
         )}
+        <Sources specifications={specifications} />
         <ExportButtons id={model.id} />
       </Stack>
       <SpecificationForm
         model={model}
-        feature={adding}
-        current={current(adding)}
-        onFeature={setAdding}
+        feature={adding?.feature ?? null}
+        current={adding?.current ?? null}
+        onFeature={add}
         onClose={() => setAdding(null)}
       />
       <ConfirmForm specification={confirming} onClose={() => setConfirming(null)} />

@@ -5,6 +5,7 @@ import { reads, writes } from './base.ts';
 import { CalendarDate, Instant, maybeText, text } from './fields.ts';
 import { EngineModelId, SourceId, SpecificationId, StaffId } from './ids.ts';
 import { exchange } from './specbook-exchange.ts';
+import { sourceFiles } from './specbook-files.ts';
 import { Fastener, SPECIFICATION_UNITS } from './specbook-words.ts';
 
 export { Fastener, SPECIFICATION_UNITS };
@@ -251,4 +252,6 @@ export const specbook = {
     .output(Specification),
 
   ...exchange,
+
+  ...sourceFiles,
 };
