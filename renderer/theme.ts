@@ -96,6 +96,8 @@ export const theme = createTheme({
         header: { background: 'var(--tappet-surface)' },
       },
     },
+    // Its placeholder is no menu item, and a menu may hold no other child; the first item takes the focus.
+    Menu: { defaultProps: { withInitialFocusPlaceholder: false } },
     Drawer: { defaultProps: { closeButtonProps: { 'aria-label': 'Close' } } },
     Tooltip: { defaultProps: { withArrow: true, openDelay: 350 } },
     Anchor: { defaultProps: { underline: 'always' } },

@@ -44,14 +44,14 @@ function measurementRecord(sheet: Sheet, features: FeatureReadings[]): Block[] {
     columns: [
       { heading: 'Phase, place', width: 1 },
       { heading: 'Reading', width: 'fit' },
-      ...(converted ? [{ heading: 'Converted', width: 'fit' } as const] : []),
+      ...(converted ? [{ heading: '', width: 'fit' } as const] : []),
       { heading: 'Verdict', width: 'fit' },
       { heading: 'Gauge', width: 'fit' },
       { heading: 'Time', width: 'fit', align: 'right' },
     ],
     rows: features.flatMap((feature) => featureRows(sheet, feature, gauges, converted)),
   });
-  return [record, ...gaugeLegend(sheet, gauges)];
+  return [{ ...record, endKeepsNext: true }, ...gaugeLegend(sheet, gauges)];
 }
 
 interface Setting {

@@ -68,6 +68,7 @@ const OUTCOME_SIGNS = { passed: 'within', overridden: 'too-close', open: 'no-ban
 function holdPoints(sheet: Sheet, lines: HoldPointLine[]): Block[] {
   if (lines.length === 0) return [];
   const block = table(sheet, {
+    pad: 2,
     columns: [
       { heading: 'Hold point', width: 1 },
       { heading: 'Outcome', width: 'fit' },

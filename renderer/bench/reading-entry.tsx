@@ -232,5 +232,6 @@ function placeWords(feature: FeatureOnSheet, place: PlaceOnSheet, unit: BenchUni
     return target === null ? '' : `, pull to ${display(target, unit)}`;
   }
   const count = feature.places.length;
-  return count > 1 ? ` (${feature.places.indexOf(place) + 1} of ${count})` : '';
+  const index = feature.places.findIndex(({ key }) => key === place.key);
+  return count > 1 ? ` (${index + 1} of ${count})` : '';
 }

@@ -5,6 +5,7 @@ import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { readDate } from './date-text.ts';
 import { useFormat } from './format.ts';
 import { useShop, useToday } from './shop.tsx';
+import { weekStart } from './week-start.ts';
 
 interface DateFieldProps
   extends Omit<TextInputProps, 'value' | 'onChange' | 'defaultValue' | 'type'> {
@@ -13,6 +14,17 @@ interface DateFieldProps
   value: string | null;
   onChange: (isoDate: string | null) => void;
 }
+
+const CALENDAR_WORDS = {
+  previousMonth: 'Month before',
+  nextMonth: 'Month after',
+  monthLevelControl: 'Choose the month',
+  previousYear: 'Year before',
+  nextYear: 'Year after',
+  yearLevelControl: 'Choose the year',
+  previousDecade: 'Ten years before',
+  nextDecade: 'Ten years after',
+};
 
 const HINT = 'Type a date: +3, fri, 12, or the date in full.';
 
@@ -94,8 +106,16 @@ export function DateField({ value, onChange, error, onBlur, onKeyDown, ...input 
           }}
         />
       </Popover.Target>
-      <Popover.Dropdown>
-        <DatePicker value={value} onChange={choose} defaultDate={value ?? today} size="sm" />
+      <Popover.Dropdown role="dialog" aria-label="Calendar">
+        <DatePicker
+          value={value}
+          onChange={choose}
+          defaultDate={value ?? today}
+          hideOutsideDates
+          weekendDays={[]}
+          ariaLabels={CALENDAR_WORDS}
+          firstDayOfWeek={weekStart(locale)}
+        />
       </Popover.Dropdown>
     </Popover>
   );

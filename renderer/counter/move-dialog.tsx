@@ -67,7 +67,7 @@ export function MoveDialog({ job, to, onClose }: MoveDialogProps) {
             }}
           />
           <RefusalAlert error={move.error} />
-          <StillOpen error={move.error} job={job} />
+          <StillOpen error={move.error} job={job} onLeave={onClose} />
           <Group justify="flex-end" gap="xs">
             <Button variant="default" onClick={onClose}>
               Cancel
@@ -82,8 +82,14 @@ export function MoveDialog({ job, to, onClose }: MoveDialogProps) {
   );
 }
 
+interface StillOpenProps {
+  error: unknown;
+  job: JobDossier;
+  onLeave: () => void;
+}
+
 /** The hold points that keep a job back, by name, and the way to them. */
-function StillOpen({ error, job }: { error: unknown; job: JobDossier }) {
+function StillOpen({ error, job, onLeave }: StillOpenProps) {
   if (error === null || refusalOf(error).code !== 'HOLD_POINT_OPEN') return null;
   const points = OpenPoints.safeParse(refusalOf(error).data);
   return (
@@ -95,7 +101,7 @@ function StillOpen({ error, job }: { error: unknown; job: JobDossier }) {
           ))}
         </List>
       )}
-      <Anchor component={Link} to={`/job/${job.code}/bench`}>
+      <Anchor component={Link} to={`/job/${job.code}/bench`} onClick={onLeave}>
         To the bench
       </Anchor>
     </div>

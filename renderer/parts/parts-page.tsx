@@ -15,13 +15,15 @@ const SHOWN = 200;
 /** What is on the shelf: searched by number, name, bin or barcode. */
 export function PartsPage() {
   const navigate = useNavigate();
-  const rows = useArrowRows<HTMLTableElement>();
   const [address, setAddress] = useSearchParams();
   const onlyLow = address.has('low');
   const [typed, setTyped] = useState(address.get('text') ?? '');
   const [text] = useDebouncedValue(typed.trim(), 150);
   const [adding, setAdding] = useState(false);
   const query = useFoundParts(text, SHOWN);
+  const rows = useArrowRows<HTMLTableElement>(
+    text === typed.trim() && query.data !== undefined && !query.isPlaceholderData,
+  );
 
   const keep = useCallback(
     (name: 'text' | 'low', value: string | null) =>

@@ -84,4 +84,4 @@ export async function looksRight(page: Page): Promise<void> {
   expect(tooWide).toBeLessThanOrEqual(0);
 }
 
-export { expect };
+export { expect, type Page };

@@ -86,7 +86,7 @@ function bandWords(
 }
 
 /** What a source is called on paper: title, edition, page. */
-export function sourceWords({ source, page }: Specification): string {
+function sourceWords({ source, page }: Specification): string {
   return [source.title, source.edition, page && `page ${page}`].filter(Boolean).join(', ');
 }
 

@@ -19,7 +19,7 @@ export function billLines(sheet: Sheet, lines: PaperLine[]): Block {
   if (lines.length === 0) return paragraph(sheet, 'No lines.', STYLE.soft);
   const { money } = sheet.writing;
   const numbered = lines.some(({ partNumber }) => partNumber.trim() !== '');
-  return table(sheet, {
+  const block = table(sheet, {
     columns: [
       { heading: 'Description', width: 1 },
       ...(numbered ? [{ heading: 'Part number', width: 'fit' } as const] : []),
@@ -28,9 +28,7 @@ export function billLines(sheet: Sheet, lines: PaperLine[]): Block {
       { heading: 'Unit price', width: 'fit', align: 'right' },
       { heading: 'Amount', width: 'fit', align: 'right' },
     ],
-    rows: lines.map((line, index) => ({
-      // Neither the first line nor the last stands alone on a page.
-      keepsNext: index === 0 || index === lines.length - 2,
+    rows: lines.map((line) => ({
       cells: [
         cell(line.description),
         ...(numbered ? [cell(line.partNumber)] : []),
@@ -41,6 +39,8 @@ export function billLines(sheet: Sheet, lines: PaperLine[]): Block {
       ],
     })),
   });
+  // A total has some of what it is the sum of above it.
+  return { ...block, endKeepsNext: true };
 }
 
 /** Something paid, owed or left over, below the total. */

@@ -16,7 +16,10 @@ export interface Row {
   cells: Cell[];
   /** A remark across the whole row, below its cells. */
   remark?: string;
-  /** Set when the row must not be the last on a page. */
+  /**
+   * Whether the row must not be the last on a page. Left out: the first and the last but one must not,
+   * so that no row of a table stands alone.
+   */
   keepsNext?: boolean;
   /** Set when no rule is drawn below it. */
   open?: boolean;

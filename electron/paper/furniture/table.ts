@@ -49,13 +49,14 @@ export function table(sheet: Sheet, options: TableOptions): Block {
     sheet.lines(column.heading, STYLE.label, places[index]?.width),
   );
   const headingHeight = bare ? 0 : tallest(headings) + pad + 3;
-  const entries = options.rows.map((entry) => {
+  const entries = options.rows.map((entry, index) => {
+    const atEdge = isRow(entry) && (index === 0 || index === options.rows.length - 2);
     const row = isRow(entry) ? layOutRow(sheet, entry, places, width, pad) : null;
     return {
       row,
       band: isRow(entry) ? null : entry.band,
       height: row === null ? (isRow(entry) ? 0 : entry.band.height) : rowHeight(row),
-      keepsNext: entry.keepsNext ?? false,
+      keepsNext: entry.keepsNext ?? atEdge,
       resume: entry.resume ?? [],
     };
   });
