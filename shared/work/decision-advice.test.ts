@@ -175,6 +175,16 @@ describe('the crankshaft and its rods', () => {
     ).toMatchObject({ choice: 'replace' });
   });
 
+  it('weigh a rod by its own eye where the crankshaft goes: the clearance on it says nothing', () => {
+    const replaced: EngineFacts['standing'] = [{ ...crankshaft, choice: 'replace', step: null }];
+    const clearance = [figure('rod-clearance', 0.14, '', 2)];
+    expect(adviceOn(rod, facts(clearance))).toMatchObject({ choice: 'replace' });
+    expect(adviceOn(rod, facts(clearance, { standing: replaced }))).toMatchObject({
+      choice: null,
+      grounds: 'none',
+    });
+  });
+
   it('want another rod where only the clearance is past its limit', () => {
     expect(
       adviceOn(rod, facts([figure('crankpin', 33.95), figure('rod-clearance', 0.14, '', 2)])),

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { JobId } from '../../shared/contract/ids.ts';
-import { openTestShop, plainIntake, type TestShop } from './shop.ts';
+import { openTestShop, plainIntake, type TestShop, typed } from './shop.ts';
 
 /** An invented worn twin: cylinder 2 is past its wear limit, cylinder 1 is within it. */
 let shop: TestShop;
@@ -133,6 +133,24 @@ describe('advice on the worn twin', () => {
   });
 });
 
+test('advice is taken from what came in: a finished bore says nothing of it', async () => {
+  const { desk, by } = shop;
+  const final = await desk.bench.record({
+    by,
+    jobId,
+    feature: 'bore',
+    place: 'c1-top-across',
+    phase: 'final',
+    text: '82.30',
+    unit: 'mm',
+    keepAsTyped: true,
+  });
+  expect(final.verdict).toBe('outside');
+  const { advice, figures } = await partOf('cylinder', 1);
+  expect(advice).toMatchObject({ choice: 'hone' });
+  expect(figures[0]).toMatchObject({ feature: 'bore', value: 82.05 });
+});
+
 describe('a decision', () => {
   test('is refused, and writes nothing, where it can’t be', async () => {
     const before = shop.contents();
@@ -238,4 +256,24 @@ describe('what follows', () => {
     expect((await partOf('engine', 0)).advice).toMatchObject({ choice: 'stop' });
     expect((await shop.desk.counter.job({ id: jobId })).state).toBe(before);
   });
+});
+
+test('a job that was handed over is closed: read, not decided on', async () => {
+  const { desk, by } = shop;
+  const unit = { kind: 'labour' as const, quantity: 1000, unit: 'h', unitPrice: 5000 };
+  await desk.till.writeEstimate({ by, jobId, lines: [{ ...unit, description: 'Diagnosis' }] });
+  await desk.counter.moveJob({ by, jobId, to: 'stopped', note: 'Cracked head' });
+  await desk.till.issueInvoice({ by, jobId });
+  await desk.till.takePayment({ by, jobId, kind: 'payment', method: 'cash', amount: 5000 });
+  await desk.counter.handOver({
+    by,
+    jobId,
+    workDone: 'Stripped and measured.',
+    customerSignature: typed('Greta Lindqvist'),
+    shopSignature: typed('Ruth Okafor'),
+  });
+  await expect(decide({ subject: 'rings', choice: 'replace' })).rejects.toMatchObject({
+    code: 'JOB_CLOSED',
+  });
+  expect((await shop.desk.bench.decisions({ jobId })).closed).toBe(true);
 });
