@@ -124,7 +124,7 @@ test('two legs that disagree by ten are questioned without a band, and scatter i
   await page.keyboard.press('Enter');
   await expect(page.getByText(/To settle it: a gauge that is good to ±0\.003/)).toBeVisible();
   for (const text of ['68.025', '68.037']) {
-    await page.getByRole('button', { name: 'top, along the crankshaft' }).click();
+    await page.getByRole('button', { name: 'top, along the crankshaft', exact: true }).click();
     await readingField(page).fill(text);
     await page.keyboard.press('Enter');
     await expect(readingField(page)).toHaveValue('');
