@@ -66,24 +66,21 @@ function ReasonForm({
   const { point, what } = wanted;
   const words = WORDS[what];
   const by = useBy();
-  const override = useWrite(deskQuery.bench.overrideHoldPoint.mutationOptions());
-  const reopen = useWrite(deskQuery.bench.reopenHoldPoint.mutationOptions());
-  const write = what === 'override' ? override : reopen;
   const [draft, setDraft, clear] = useDraft(`hold-point.${jobId}.${point.key}.${what}`, {
     reason: '',
   });
+  // With the write itself: once the step stands otherwise, this form is gone and would not be told.
+  const onSuccess = () => {
+    clear();
+    onClose();
+    onWritten?.();
+  };
+  const override = useWrite(deskQuery.bench.overrideHoldPoint.mutationOptions({ onSuccess }));
+  const reopen = useWrite(deskQuery.bench.reopenHoldPoint.mutationOptions({ onSuccess }));
+  const write = what === 'override' ? override : reopen;
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    write.mutate(
-      { by, jobId, key: point.key, reason: draft.reason },
-      {
-        onSuccess: () => {
-          clear();
-          onClose();
-          onWritten?.();
-        },
-      },
-    );
+    write.mutate({ by, jobId, key: point.key, reason: draft.reason });
   };
   return (
     <form onSubmit={submit}>

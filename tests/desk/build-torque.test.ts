@@ -122,6 +122,11 @@ test('a whole stage is a reading by the wrench, and the step can then be passed'
     [{ text: '11.5', unit: 'N·m', phase: 'final', gauge: { name: 'Wrench 5–50' } }],
     [],
   ]);
+  // The first stage is a reading already; it does not pass for the whole.
+  await expect(desk.bench.passHoldPoint({ by, jobId, key: 'head-bolts' })).rejects.toMatchObject({
+    code: 'TIGHTENING_UNFINISHED',
+    defined: true,
+  });
   await pullInOrder(4);
   const [, last] = await readings();
   // 17 lbf·ft = 23.05 N·m, band 16 to 18; the wrench is good to 1.19 N·m.

@@ -3,6 +3,7 @@ import { photosOf } from '../../../db/queries/build.ts';
 import { dossierOf } from '../../../db/queries/counter/jobs.ts';
 import { holdPointEvent } from '../../../db/schema/index.ts';
 import type { ReadStore } from '../../../db/store.ts';
+import type { JobId } from '../../../shared/contract/ids.ts';
 import { type BuildStep, quantityOf, wiresThatDiffer } from '../../../shared/work/build-steps.ts';
 import { FEATURE_LABELS } from '../../../shared/work/features.ts';
 import { type HoldPointEvent, missingReadings } from '../../../shared/work/hold-points.ts';
@@ -12,6 +13,7 @@ import { type Writing, write } from '../writing.ts';
 import { finals } from './build-state.ts';
 import { stepsOfJob, takeSteps } from './job-steps.ts';
 import { sheetOf } from './sheet.ts';
+import { tighteningUnderWay } from './torque.ts';
 
 interface Refusals {
   JOB_CLOSED: () => Error;
@@ -48,7 +50,7 @@ function enter(
 }
 
 interface DoneInput {
-  jobId: string;
+  jobId: JobId;
   quantity: string;
   way: string;
   wires: { from: string; to: string }[];
@@ -59,6 +61,7 @@ interface DoneRefusals {
   WAY_WANTED: () => Error;
   WIRES_DIFFER: (more: { data: { wires: ReturnType<typeof wiresThatDiffer> } }) => Error;
   PHOTO_WANTED: () => Error;
+  TIGHTENING_UNFINISHED: () => Error;
 }
 
 /** What the step asked for besides a tick, as it is kept with it; a refusal when it isn't there. */
@@ -82,6 +85,9 @@ function detailOf(store: ReadStore, step: BuildStep, done: DoneInput, errors: Do
       if (taken === undefined) throw errors.PHOTO_WANTED();
       return taken.id;
     }
+    case 'torque':
+      if (tighteningUnderWay(store, done.jobId, step.needs)) throw errors.TIGHTENING_UNFINISHED();
+      return '';
     default:
       return '';
   }

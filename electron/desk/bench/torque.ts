@@ -122,6 +122,22 @@ const oddPulls = (fastener: Group['fastener'], pulls: readonly Pull[]): Pull[] =
     ),
   );
 
+/** Whether a walk of these features was begun on any head and has bolts to go. */
+export const tighteningUnderWay = (
+  store: ReadStore,
+  jobId: JobId,
+  features: readonly MeasuredFeature[],
+): boolean =>
+  features.some((feature) =>
+    [...new Set(pullsOf(store, jobId, feature).map(({ pull }) => headOf(pull.bolt)))].some(
+      (cylinder) => {
+        const which = { jobId, feature, cylinder };
+        const group = groupOf(store, which);
+        return group !== null && walkOf(store, which, group).next !== null;
+      },
+    ),
+  );
+
 export const torqueWalk = os.bench.torqueWalk.handler(({ input, context, errors }) => {
   const group = groupOf(context.store.read, input);
   if (group === null) throw errors.TORQUE_UNKNOWN();

@@ -29,7 +29,9 @@ export function BuildSheetEditor({ sheet }: { readonly sheet: BuildSheet }) {
   const [editing, setEditing] = useState<BuildStep | 'new' | null>(null);
   const [said, setSaid] = useState('');
   const list = useRef<HTMLOListElement>(null);
-  const save = useWrite(deskQuery.bench.reviseBuildSheet.mutationOptions());
+  const save = useWrite(
+    deskQuery.bench.reviseBuildSheet.mutationOptions({ onSuccess: () => clear() }),
+  );
   const changed = JSON.stringify(steps) !== JSON.stringify(sheet.steps);
 
   const set = (next: BuildStep[], words = '') => {
@@ -99,12 +101,7 @@ export function BuildSheetEditor({ sheet }: { readonly sheet: BuildSheet }) {
           mih={52}
           disabled={!changed || steps.length === 0}
           loading={save.isPending}
-          onClick={() =>
-            save.mutate(
-              { by, engineModelId, steps, basedOn: sheet.revision },
-              { onSuccess: () => clear() },
-            )
-          }
+          onClick={() => save.mutate({ by, engineModelId, steps, basedOn: sheet.revision })}
         >
           Save as revision {sheet.revision + 1}
         </Button>

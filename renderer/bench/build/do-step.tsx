@@ -39,8 +39,16 @@ export function DoStep({
   readonly children: ReactNode;
 }) {
   const by = useBy();
-  const pass = useWrite(deskQuery.bench.passHoldPoint.mutationOptions());
   const [draft, setDraft, clear] = useDraft(`build.${jobId}.${step.key}`, NOTHING);
+  const pass = useWrite(
+    deskQuery.bench.passHoldPoint.mutationOptions({
+      // With the write itself: once the step is passed, this form is gone and would not be told.
+      onSuccess: () => {
+        clear();
+        onDone();
+      },
+    }),
+  );
   const [photos, setPhotos] = useState(0);
   const wires = Object.entries(draft.found).map(([from, to]) => ({ from, to }));
   const ready =
@@ -49,15 +57,14 @@ export function DoStep({
     (step.kind !== 'photo' || photos > 0);
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    pass.mutate(
-      { by, jobId, key: step.key, quantity: draft.quantity, way: draft.way, wires },
-      {
-        onSuccess: () => {
-          clear();
-          onDone();
-        },
-      },
-    );
+    pass.mutate({
+      by,
+      jobId,
+      key: step.key,
+      quantity: draft.quantity,
+      way: draft.way,
+      wires,
+    });
   };
   return (
     <>

@@ -55,13 +55,15 @@ export function StepPanel({ build, step, due, onDone, onGo }: StepPanelProps) {
       {open && due !== null && due.key !== step.key && !build.closed && (
         <div className={classes.late}>
           <IconClockExclamation size={22} aria-hidden />
-          <span>
-            Out of its order: first comes “{due.label}”. It can be done now, and is shown as done
-            early.{' '}
+          <div className={classes.lateWords}>
+            <span>
+              Out of its order: first comes “{due.label}”. It can be done now, and is shown as done
+              early.
+            </span>
             <Button variant="default" size="sm" mih={44} onClick={() => onGo(due.key)}>
               Go to what comes first
             </Button>
-          </span>
+          </div>
         </div>
       )}
       {open ? (

@@ -47,7 +47,7 @@ export function WrenchChoice({
               most={180}
             />
             <Length
-              label="Wrench, mm"
+              label="Wrench length, mm"
               value={wrench.length ?? ''}
               onChange={(length) => wrench.change({ length: length === 0 ? null : length })}
             />

@@ -52,6 +52,11 @@ export const holdPoints = {
           wires: z.array(z.object({ from: z.string(), to: z.string(), found: z.string() })),
         }),
       },
+      TIGHTENING_UNFINISHED: {
+        status: 409,
+        message:
+          'The tightening was begun and has bolts to go. Pull those that are left, or begin it anew, then pass the step.',
+      },
       PHOTO_WANTED: {
         status: 409,
         message: 'This step asks for a photo. Take or choose one, then pass it.',
