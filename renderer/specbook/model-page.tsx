@@ -137,6 +137,7 @@ function Entry({
             ))
           )}
         </section>
+        <Sources specifications={specifications} />
         {lacking.length > 0 && (
           <section aria-label="Not in the book yet">
             <Title order={2} size="h4" mb="xs">
@@ -156,7 +157,6 @@ function Entry({
             </Group>
           </section>
         )}
-        <Sources specifications={specifications} />
         <ExportButtons id={model.id} />
       </Stack>
       <SpecificationForm
