@@ -1,7 +1,6 @@
 /** What the other rooms read of the spec book. */
 export {
   bookEntry,
-  cycleOfModel,
   engineModelById,
   findEngineModels,
 } from './specbook/models.ts';

@@ -5,12 +5,7 @@ import { SourceFileId, SourceId, StaffId } from './ids.ts';
 
 /** Scans and pages of a source, kept byte for byte beside it. */
 
-export const SOURCE_FILE_TYPES = [
-  'application/pdf',
-  'image/jpeg',
-  'image/png',
-  'image/webp',
-] as const;
+const SOURCE_FILE_TYPES = ['application/pdf', 'image/jpeg', 'image/png', 'image/webp'] as const;
 
 /** 10 MB. */
 export const LARGEST_SOURCE_FILE = 10 * 1024 * 1024;

@@ -87,8 +87,5 @@ export const variantsOf = (store: ReadStore, id: string): NamedModel[] =>
 export const engineModelById = (store: ReadStore, id: string): EngineModel | undefined =>
   bookEntry(store, id)?.model;
 
-/** Only the shape of the engine, for whoever needs no specification. */
-export const cycleOfModel = (store: ReadStore, id: string) => rowById(store, id)?.cycle;
-
 export const engineModelByKey = (store: ReadStore, modelKey: string) =>
   store.select().from(engineModel).where(eq(engineModel.modelKey, modelKey)).get();

@@ -48,7 +48,7 @@ function latestOf(found: Row[]): Row[] {
   return [...latest.values()];
 }
 
-export const inOrderOfWork = (specifications: Specification[]): Specification[] =>
+const inOrderOfWork = (specifications: Specification[]): Specification[] =>
   specifications.toSorted((a, b) => FEATURES.indexOf(a.feature) - FEATURES.indexOf(b.feature));
 
 /** The latest revision of each feature that an entry states itself, in the order of the work. */
