@@ -21,7 +21,7 @@ export interface HoldPointEvent {
 export type HoldPointState = 'open' | 'passed' | 'overridden';
 
 /** The steps of a build that nobody may walk past, in build order. */
-export const holdPointsAmong = (steps: readonly BuildStep[]): HoldPoint[] =>
+const holdPointsAmong = (steps: readonly BuildStep[]): HoldPoint[] =>
   steps
     .filter(({ hold }) => hold)
     .map(({ key, label, caution, needs }) => ({ key, label, caution, needs }));

@@ -13,7 +13,7 @@ import { type Writing, write } from '../writing.ts';
 import { finals } from './build-state.ts';
 import { stepsOfJob, takeSteps } from './job-steps.ts';
 import { sheetOf } from './sheet.ts';
-import { tighteningUnderWay } from './torque.ts';
+import { tighteningUnderWay } from './torque-group.ts';
 
 interface Refusals {
   JOB_CLOSED: () => Error;

@@ -74,6 +74,7 @@ function Length(props: {
   return (
     <NumberInput
       label={props.label}
+      styles={{ label: { whiteSpace: 'nowrap' } }}
       placeholder="none"
       value={props.value}
       onChange={(value) => props.onChange(typeof value === 'number' ? value : null)}
@@ -81,7 +82,8 @@ function Length(props: {
       max={props.most ?? 1_000}
       hideControls
       size="md"
-      w="8rem"
+      miw="8rem"
+      w="min-content"
     />
   );
 }
