@@ -37,18 +37,28 @@ export function FacePicture({ now, face }: PictureProps & { readonly face: strin
         <circle key={`${x} ${y}`} cx={x} cy={y} r={8} className={classes.opening} />
       ))}
       {DIRECTIONS.map(([x1, y1, x2, y2], index) => (
-        <g key={`${x1} ${y1} ${x2} ${y2}`} className={classes.spot} data-now={now !== null}>
-          <line x1={x1} y1={y1} x2={x2} y2={y2} className={classes.straightedge} />
-          <text
-            x={x1 + (x2 - x1) * 0.32 + (x1 === x2 ? (x1 < 110 ? -9 : 9) : 0)}
-            y={y1 + (y2 - y1) * 0.32 + (y1 === y2 ? (y1 < 100 ? -6 : 16) : 0)}
-            textAnchor="middle"
-            className={classes.small}
-          >
+        <g key={`${x1} ${y1} ${x2} ${y2}`}>
+          <line
+            x1={x1}
+            y1={y1}
+            x2={x2}
+            y2={y2}
+            className={classes.straightedge}
+            data-now={now !== null}
+          />
+          <text {...numberAt(x1, y1, x2, y2)} textAnchor="middle" className={classes.small}>
             {index + 1}
           </text>
         </g>
       ))}
     </svg>
   );
+}
+
+/** A direction's number: beside its line, towards the edge of the face. */
+function numberAt(x1: number, y1: number, x2: number, y2: number): { x: number; y: number } {
+  const [x, y] = [x1 + (x2 - x1) * 0.2, y1 + (y2 - y1) * 0.2];
+  if (y1 === y2) return { x: (x1 + x2) / 2, y: y1 < 100 ? y1 - 6 : y1 + 16 };
+  if (x1 === x2) return { x: x1 < 110 ? x1 - 9 : x1 + 9, y: 104 };
+  return { x: x1 < x2 ? x + 12 : x - 12, y: y - 2 };
 }

@@ -32,8 +32,8 @@ const WORDS: Record<ValvePart, string> = {
 
 /** Where the arrow for each part stands: two ends of a measuring line. */
 const LINES: Record<ValvePart, { x1: number; y1: number; x2: number; y2: number }> = {
-  stem: { x1: 100, y1: 112, x2: 120, y2: 112 },
-  guide: { x1: 96, y1: 126, x2: 124, y2: 126 },
+  stem: { x1: 104, y1: 152, x2: 116, y2: 152 },
+  guide: { x1: 102, y1: 126, x2: 118, y2: 126 },
   spring: { x1: 158, y1: 50, x2: 158, y2: 96 },
   seat: { x1: 66, y1: 186, x2: 78, y2: 174 },
   travel: { x1: 62, y1: 40, x2: 62, y2: 72 },
