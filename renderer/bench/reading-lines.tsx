@@ -14,7 +14,7 @@ import {
   VERDICT_WORDS,
 } from './reading-words.ts';
 import { whatSettles } from './settle-words.ts';
-import { heldInPhase, type PlaceOnSheet } from './sheet-reading.ts';
+import type { PlaceOnSheet } from './sheet-reading.ts';
 
 /** A reading that stands in the phase on the screen, with all that belongs to it. */
 export function CurrentReading({
@@ -47,7 +47,7 @@ export function CurrentReading({
         {reading.verdict === 'too-close' && (
           <Text size="sm">{whatSettles(reading.valueBase, reading, gauge, reading.unit)}</Text>
         )}
-        {remarksOn(reading, heldInPhase(place, reading.phase)).map((remark) => (
+        {remarksOn(reading, place).map((remark) => (
           <Text key={remark} size="sm" className={classes.caution}>
             <IconAlertTriangle size={16} aria-hidden className={classes.cautionMark} />
             {remark}

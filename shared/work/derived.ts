@@ -1,6 +1,7 @@
 import { boreReport, clearance, difference, type MeasuredSize } from '../trade/index.ts';
 import { displacementOf, ratioOf } from './derived-volumes.ts';
 import type { DerivedFeature, MeasuredFeature } from './features.ts';
+import { whyImpossible } from './possible-reading.ts';
 import type { Phase } from './vocabulary.ts';
 
 /** What follows from readings: never typed, worked out anew whenever it is looked at. */
@@ -180,7 +181,9 @@ export function derivedFrom(
   readings: readonly StandingReading[],
   engine: EngineSizes = NOTHING_KNOWN,
 ): DerivedValue[] {
-  return [...Map.groupBy(readings, ({ phase }) => phase)].flatMap(([phase, taken]) => [
+  // A store from before such readings were refused may hold one: it must not hide all the others.
+  const possible = readings.filter(({ feature, value }) => whyImpossible(feature, value) === null);
+  return [...Map.groupBy(possible, ({ phase }) => phase)].flatMap(([phase, taken]) => [
     ...[...Map.groupBy(taken, ({ cylinder }) => cylinder)].flatMap(([cylinder, group]) =>
       ofCylinder(group, phase, cylinder, engine),
     ),

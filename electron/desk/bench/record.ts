@@ -13,6 +13,7 @@ import {
 } from '../../../shared/trade/index.ts';
 import { FEATURE_UNITS, placesOf } from '../../../shared/work/features.ts';
 import { wantsPosition } from '../../../shared/work/lash-position.ts';
+import { whyImpossible } from '../../../shared/work/possible-reading.ts';
 import { acceptedBand, limitsAt, verdictOn } from '../../../shared/work/reading-verdict.ts';
 import { suspicionOf } from '../../../shared/work/suspicion.ts';
 import { os } from '../implementer.ts';
@@ -98,6 +99,8 @@ export function enterReading(
   const parsed = read(input.text, input.unit);
   if ('reason' in parsed) throw errors.READING_UNREADABLE({ data: parsed });
   const valueBase = convert(parsed.value, parsed.unit, baseUnit);
+  const impossible = whyImpossible(input.feature, valueBase);
+  if (impossible !== null) throw errors.READING_UNREADABLE({ data: { reason: impossible } });
 
   const specification = specifications.find(({ feature }) => feature === input.feature) ?? null;
   const band = acceptedBand(limitsAt(specification, place.share), input.phase);

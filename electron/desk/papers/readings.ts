@@ -15,7 +15,12 @@ import {
 } from '../../../shared/trade/index.ts';
 import { FEATURE_UNITS } from '../../../shared/work/features.ts';
 import { LASH_POSITION_LABELS } from '../../../shared/work/lash-position.ts';
-import { acceptedBand, limitsAt } from '../../../shared/work/reading-verdict.ts';
+import {
+  acceptedBand,
+  isWornButGood,
+  limitsAt,
+  WORN_BUT_GOOD,
+} from '../../../shared/work/reading-verdict.ts';
 import { PHASE_LABELS, PHASES, type Phase } from '../../../shared/work/vocabulary.ts';
 import type { DerivedLine, FeatureReadings, ReadingLine } from '../../paper/content.ts';
 
@@ -90,15 +95,21 @@ function sourceWords({ source, page }: Specification): string {
   return [source.title, source.edition, page && `page ${page}`].filter(Boolean).join(', ');
 }
 
-function remarkOf(reading: Reading, atPlace: readonly Reading[]): string {
+function remarkOf(
+  reading: Reading,
+  place: FeatureOnSheet['places'][number],
+  specification: Specification | undefined,
+): string {
+  const limits = limitsAt(specification ?? null, place.share);
+  const worn = isWornButGood(reading.valueBase, limits, reading.phase) ? WORN_BUT_GOOD : '';
   const questioned = reading.questioned
     ? `questioned (${reading.questioned.likely}?), kept as typed`
     : '';
-  const former = atPlace.find(({ id }) => id === reading.supersedes);
+  const former = place.readings.find(({ id }) => id === reading.supersedes);
   const corrected = former ? `corrects ${asTyped(former)}` : '';
   const warm = reading.temperature === null ? '' : `part at ${reading.temperature} °C`;
   const stood = reading.position === null ? '' : LASH_POSITION_LABELS[reading.position];
-  return [questioned, reading.gaugeRemark, corrected, warm, stood].filter(Boolean).join('; ');
+  return [worn, questioned, reading.gaugeRemark, corrected, warm, stood].filter(Boolean).join('; ');
 }
 
 function lineOf(
@@ -120,7 +131,7 @@ function lineOf(
         ? ''
         : `±${uncertaintyWords(reading.uncertaintyBase, reading.unit)}`,
     verdict: reading.verdict,
-    remark: remarkOf(reading, place.readings),
+    remark: remarkOf(reading, place, specification),
     by: reading.by,
     at: reading.at,
   };

@@ -1,4 +1,4 @@
-import { type PictureProps, Tick } from './bore-picture.tsx';
+import { type PictureProps, ReadingDot } from './bore-picture.tsx';
 import classes from './pictures.module.css';
 
 export type ChamberPart = 'chamber' | 'gasket' | 'deck';
@@ -42,7 +42,7 @@ export function ChamberPicture({ now, part }: PictureProps & { readonly part: Ch
       <g className={classes.spot} data-now={now !== null}>
         <line {...LINES[part]} />
         {now === null ? (
-          <Tick x={LINES[part].x1} y={LINES[part].y1} />
+          <ReadingDot x={LINES[part].x1} y={LINES[part].y1} />
         ) : (
           <>
             <circle cx={LINES[part].x1} cy={LINES[part].y1} r={5} />

@@ -1,4 +1,4 @@
-import { type PictureProps, Tick } from './bore-picture.tsx';
+import { type PictureProps, ReadingDot } from './bore-picture.tsx';
 import classes from './pictures.module.css';
 
 const SIDES = [
@@ -48,7 +48,7 @@ export function CrankshaftPicture({ done, now }: PictureProps) {
                   </>
                 ) : (
                   done.has(spot) && (
-                    <Tick
+                    <ReadingDot
                       x={direction === 'first' ? x : x + 18}
                       y={direction === 'first' ? 78 : 138}
                     />

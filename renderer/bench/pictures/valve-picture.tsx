@@ -1,5 +1,5 @@
 import type { MeasuredFeature } from '../../../shared/work/features.ts';
-import { type PictureProps, Tick } from './bore-picture.tsx';
+import { type PictureProps, ReadingDot } from './bore-picture.tsx';
 import classes from './pictures.module.css';
 
 /** Which part of the valve a feature is about. */
@@ -79,7 +79,7 @@ export function ValvePicture({ done, now, part }: PictureProps & { readonly part
       <g className={classes.spot} data-now={now !== null} data-done={now === null}>
         <line {...LINES[part]} />
         {now === null ? (
-          <Tick x={LINES[part].x1} y={LINES[part].y1} />
+          <ReadingDot x={LINES[part].x1} y={LINES[part].y1} />
         ) : (
           <>
             <circle cx={LINES[part].x1} cy={LINES[part].y1} r={5} />
@@ -87,7 +87,7 @@ export function ValvePicture({ done, now, part }: PictureProps & { readonly part
           </>
         )}
       </g>
-      {done.size > 0 && now !== null && <Tick x={206} y={214} />}
+      {done.size > 0 && now !== null && <ReadingDot x={206} y={214} />}
       <text x={110} y={220} textAnchor="middle" className={classes.small}>
         {now === null ? 'all measured' : `${part}${which}`}
       </text>
