@@ -2,7 +2,13 @@ import { eq } from 'drizzle-orm';
 import { counterNumber } from './schema/index.ts';
 import type { WriteStore } from './store.ts';
 
-export type NumberKind = 'customer' | 'job' | 'estimate' | 'invoice' | 'work-order';
+export type NumberKind =
+  | 'customer'
+  | 'job'
+  | 'estimate'
+  | 'invoice'
+  | 'work-order'
+  | 'clearance-sheet';
 
 /**
  * The next number of a kind. It is taken inside the transaction that uses it: when that fails, the number

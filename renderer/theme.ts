@@ -101,6 +101,7 @@ export const theme = createTheme({
     Drawer: { defaultProps: { closeButtonProps: { 'aria-label': 'Close' } } },
     Tooltip: { defaultProps: { withArrow: true, openDelay: 350 } },
     Anchor: { defaultProps: { underline: 'always' } },
+    Notification: { defaultProps: { closeButtonProps: { 'aria-label': 'Close' } } },
   },
 });
 

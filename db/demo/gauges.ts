@@ -101,6 +101,18 @@ export const DEMO_GAUGES = {
     due: 110,
     certificate: 'CL 24-1183',
   },
+  'small-hole': {
+    name: 'Small-hole gauge S1, 4–10 mm',
+    kind: 'bore-gauge',
+    unit: 'mm',
+    rangeLow: 4,
+    rangeHigh: 10,
+    resolution: 0.001,
+    maxError: 0.003,
+    calibrated: -248,
+    due: 117,
+    certificate: 'CL 24-1189',
+  },
   'bore-35': {
     name: 'Bore gauge B1, 10–35 mm',
     kind: 'bore-gauge',

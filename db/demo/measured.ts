@@ -5,6 +5,7 @@ import {
   measuredFeaturesOf,
   placesOf,
 } from '../../shared/work/features.ts';
+import { type LashPosition, wantsPosition } from '../../shared/work/lash-position.ts';
 import type { Phase } from '../../shared/work/vocabulary.ts';
 import type { DemoEngine, DemoSpecification, SpecificationUnit } from './engines/engine.ts';
 import type { GaugeKey } from './gauges.ts';
@@ -19,6 +20,8 @@ export interface DemoReading {
   unit: SpecificationUnit;
   gauge: GaugeKey;
   phase: Phase;
+  /** Where the engine stood, for valve lash. */
+  position: LashPosition | null;
 }
 
 export const shapeOfDemo = (engine: DemoEngine): EngineShape => ({
@@ -33,14 +36,21 @@ function gaugeFor(feature: MeasuredFeature, value: number, unit: SpecificationUn
     case 'bore':
     case 'rod-big-end':
       return mm(value, unit) < 35 ? 'bore-35' : 'bore-100';
+    case 'valve-guide-intake':
+    case 'valve-guide-exhaust':
+      return 'small-hole';
     case 'piston-skirt':
     case 'crankpin':
+    case 'valve-stem-intake':
+    case 'valve-stem-exhaust':
       return micrometer(mm(value, unit));
     case 'crankshaft-end-play':
       return 'dial';
     case 'plug-gap':
       return 'plug-wire';
     case 'head-bolt-torque':
+    case 'rod-bolt-torque':
+    case 'flywheel-nut-torque':
       return convert(value, unit, 'N·m') < 6 ? 'wrench-20' : 'wrench-60';
     case 'compression':
       return 'pressure';
@@ -59,7 +69,16 @@ function micrometer(size: number): GaugeKey {
   return size <= 75 ? 'micrometer-75' : 'micrometer-100';
 }
 
-const FINE: readonly MeasuredFeature[] = ['bore', 'piston-skirt', 'crankpin', 'rod-big-end'];
+const FINE: readonly MeasuredFeature[] = [
+  'bore',
+  'piston-skirt',
+  'crankpin',
+  'rod-big-end',
+  'valve-stem-intake',
+  'valve-stem-exhaust',
+  'valve-guide-intake',
+  'valve-guide-exhaust',
+];
 
 /** Decimals that the gauge shows in that unit. */
 function decimals(feature: MeasuredFeature, unit: SpecificationUnit): number {
@@ -111,6 +130,10 @@ function shareOfWear(place: string): number {
   return place.includes('along') ? depth * 0.7 : depth;
 }
 
+/** As the source asks: some engines have a release that holds the valve at dead centre. */
+const lashPosition = ({ condition = '' }: DemoSpecification): LashPosition =>
+  condition.includes('past') ? 'just-past-top-dead-centre' : 'at-top-dead-centre';
+
 /** What a machine shows before anybody adjusts anything. */
 const RECEIVED: readonly MeasuredFeature[] = [
   'bore',
@@ -120,6 +143,10 @@ const RECEIVED: readonly MeasuredFeature[] = [
   'rod-big-end',
   'crankshaft-end-play',
   'head-flatness',
+  'valve-stem-intake',
+  'valve-stem-exhaust',
+  'valve-guide-intake',
+  'valve-guide-exhaust',
   'coil-air-gap',
   'valve-lash-intake',
   'valve-lash-exhaust',
@@ -159,6 +186,7 @@ function readingsAt(
           unit,
           gauge: gaugeFor(feature, size, unit),
           phase,
+          position: wantsPosition(feature) ? lashPosition(specification) : null,
         };
       });
     });
@@ -170,10 +198,16 @@ const BUILD_ORDER: readonly MeasuredFeature[] = [
   'piston-skirt',
   'crankpin',
   'rod-big-end',
+  'rod-bolt-torque',
   'ring-end-gap',
   'crankshaft-end-play',
   'head-flatness',
+  'valve-stem-intake',
+  'valve-stem-exhaust',
+  'valve-guide-intake',
+  'valve-guide-exhaust',
   'head-bolt-torque',
+  'flywheel-nut-torque',
   'coil-resistance',
   'coil-air-gap',
   'valve-lash-intake',
@@ -183,7 +217,12 @@ const BUILD_ORDER: readonly MeasuredFeature[] = [
 ];
 
 /** Set to a figure rather than measured: a wrench clicks at it, a wire slides or does not. */
-const SET: readonly MeasuredFeature[] = ['head-bolt-torque', 'plug-gap'];
+const SET: readonly MeasuredFeature[] = [
+  'head-bolt-torque',
+  'rod-bolt-torque',
+  'flywheel-nut-torque',
+  'plug-gap',
+];
 
 /** Readings of the finished build, in the order of the build. */
 export const finalReadings = (asked: Asked): DemoReading[] =>

@@ -1,4 +1,4 @@
-import { index, integer, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
+import { index, integer, real, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
 import type { Signature } from '../../shared/contract/fields.ts';
 import type { JobState } from '../../shared/work/job-state.ts';
 import type { MachineKind, ReachBy, Symptom } from '../../shared/work/vocabulary.ts';
@@ -91,6 +91,8 @@ export const job = sqliteTable(
     spendingLimit: minor('spending_limit'),
     depositAgreed: minor('deposit_agreed'),
     promisedFor: date('promised_for'),
+    /** Running hours of the engine when it came in, from its meter or the customer; null when nobody knows. */
+    engineHours: real('engine_hours'),
     takenInAt: instant('taken_in_at').notNull(),
     /** The same day in the shop's time zone, as the customer remembers it. */
     takenInOn: date('taken_in_on').notNull(),

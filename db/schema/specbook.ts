@@ -1,4 +1,13 @@
-import { index, integer, real, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
+import {
+  type AnySQLiteColumn,
+  blob,
+  index,
+  integer,
+  real,
+  sqliteTable,
+  text,
+  uniqueIndex,
+} from 'drizzle-orm/sqlite-core';
 import type { Fastener, SPECIFICATION_UNITS } from '../../shared/contract/specbook.ts';
 import type { Feature } from '../../shared/work/features.ts';
 import type { Cycle, SourceKind } from '../../shared/work/vocabulary.ts';
@@ -16,6 +25,8 @@ export const engineModel = sqliteTable(
     bore: real('bore'),
     stroke: real('stroke'),
     note: text('note').notNull(),
+    /** The family's entry: what this one does not state itself, it takes from there. */
+    variantOf: text('variant_of').references((): AnySQLiteColumn => engineModel.id),
     /** Make and model folded: one entry for one engine. */
     modelKey: text('model_key').notNull(),
     searchText: text('search_text').notNull(),
@@ -84,4 +95,50 @@ export const confirmation = sqliteTable(
     at: instant('at').notNull(),
   },
   (table) => [index('confirmation_specification').on(table.specificationId)],
+);
+
+/** A scan or a page of a source, as it was put in. */
+export const sourceFile = sqliteTable(
+  'source_file',
+  {
+    id: id(),
+    sourceId: text('source_id')
+      .notNull()
+      .references(() => source.id),
+    fileName: text('file_name').notNull(),
+    mediaType: text('media_type').notNull(),
+    bytes: blob('bytes', { mode: 'buffer' }).notNull(),
+    sha256: text('sha256').notNull(),
+    by: text('by')
+      .notNull()
+      .references(() => staff.id),
+    at: instant('at').notNull(),
+  },
+  (table) => [index('source_file_source').on(table.sourceId)],
+);
+
+/** Append-only: another source gives other figures. They are shown beside each other, never averaged. */
+export const contradiction = sqliteTable(
+  'contradiction',
+  {
+    id: id(),
+    specificationId: text('specification_id')
+      .notNull()
+      .references(() => specification.id),
+    sourceId: text('source_id')
+      .notNull()
+      .references(() => source.id),
+    page: text('page').notNull(),
+    /** As that source prints them, in its unit. */
+    low: text('low').notNull(),
+    high: text('high').notNull(),
+    unit: text('unit').$type<(typeof SPECIFICATION_UNITS)[number]>().notNull(),
+    lowBase: real('low_base'),
+    highBase: real('high_base'),
+    by: text('by')
+      .notNull()
+      .references(() => staff.id),
+    at: instant('at').notNull(),
+  },
+  (table) => [index('contradiction_specification').on(table.specificationId)],
 );

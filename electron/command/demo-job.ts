@@ -43,6 +43,7 @@ const FILES = {
   estimate: 'estimate.pdf',
   invoice: 'invoice.pdf',
   'work-order': 'work-order.pdf',
+  'clearance-sheet': 'clearance-sheet.pdf',
 } as const satisfies Record<PaperCard['kind'], string>;
 
 /**

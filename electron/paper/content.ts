@@ -6,7 +6,7 @@ import type { JobCode } from '../../shared/contract/ids.ts';
  * from nothing else. Money is integer minor units of `currency`; instants are UTC ISO 8601 strings,
  * dates ISO calendar dates.
  */
-export type PaperContent = ClaimTicket | Tag | Estimate | Invoice | WorkOrder;
+export type PaperContent = ClaimTicket | Tag | Estimate | Invoice | WorkOrder | ClearanceSheet;
 
 export type PaperKind = PaperContent['kind'];
 
@@ -223,6 +223,25 @@ export interface HoldPointLine {
   reason: string;
 }
 
+/** What the engine did once it was built. */
+export interface TestRunRecord {
+  passed: boolean;
+  by: string;
+  at: string;
+  /** `Idle`, `1750 rpm` … */
+  facts: { name: string; value: string }[];
+}
+
+/** What was measured so far, by itself: for the bench, or for the customer who asks. */
+export interface ClearanceSheet extends PaperHead {
+  kind: 'clearance-sheet';
+  engineModel: string;
+  /** Running hours when the engine came in, as written, e.g. `1,240`; empty when nobody knew. */
+  engineHours: string;
+  features: FeatureReadings[];
+  cautions: string[];
+}
+
 /** Signed at handover by both sides. */
 export interface WorkOrder extends PaperHead {
   kind: 'work-order';
@@ -231,6 +250,8 @@ export interface WorkOrder extends PaperHead {
   engineModel: string;
   features: FeatureReadings[];
   holdPoints: HoldPointLine[];
+  /** The last run before handover; null when it was not run. */
+  testRun: TestRunRecord | null;
   lines: PaperLine[];
   totals: Totals;
   approvals: ApprovalLine[];

@@ -1,4 +1,5 @@
 import { drawClaimTicket } from './claim-ticket.ts';
+import { drawClearanceSheet } from './clearance-sheet.ts';
 import type { PaperContent } from './content.ts';
 import { drawEstimate } from './estimate.ts';
 import { drawInvoice } from './invoice.ts';
@@ -27,5 +28,7 @@ export function drawPaper(content: PaperContent, fingerprint: string): Uint8Arra
       return drawInvoice(content, fingerprint);
     case 'work-order':
       return drawWorkOrder(content, fingerprint);
+    case 'clearance-sheet':
+      return drawClearanceSheet(content, fingerprint);
   }
 }

@@ -6,6 +6,7 @@ const WORDS = {
   estimate: 'Estimate',
   invoice: 'Invoice',
   'work-order': 'Work order',
+  'clearance-sheet': 'Clearance sheet',
 } satisfies Record<PaperKind, string>;
 
 /** What a paper of this kind is called. */

@@ -1,6 +1,7 @@
 import type { DerivedLine, FeatureReadings, ReadingLine } from './content.ts';
 import { STYLE } from './furniture/ink.ts';
 import { lineBand } from './furniture/line-band.ts';
+import { paragraph, section } from './furniture/paragraphs.ts';
 import type { Block, Sheet } from './furniture/sheet.ts';
 import { VERDICT_WORDS } from './furniture/signs.ts';
 import { continuedBand, featureBand, STANDING_WORDS } from './furniture/standing.ts';
@@ -13,8 +14,27 @@ const WHOLE = 3;
 const INDENT = 5;
 const UNDER = INDENT + 8;
 
+/** Everything that was measured under its own heading, with how to read it; nothing when there is nothing. */
+export function recordedClearances(
+  sheet: Sheet,
+  content: { engineModel: string; features: FeatureReadings[] },
+): Block[] {
+  if (content.features.length === 0) return [];
+  const explained = paragraph(
+    sheet,
+    'Readings stand as they were typed, ± is the error of the gauge (expanded uncertainty, k = 2), and the verdict allows for it: “too close to call” means that reading and limit lie nearer to each other than the gauge can tell apart.',
+    STYLE.soft,
+  );
+  const model = content.engineModel.trim();
+  const heading = model
+    ? `Recorded clearances and settings, ${model}`
+    : 'Recorded clearances and settings';
+  const blocks = [{ ...explained, keepsNext: true }, ...measurementRecord(sheet, content.features)];
+  return [section(sheet, heading, blocks)];
+}
+
 /** All that was measured, in one table: a band for each feature, its readings by phase below it. */
-export function measurementRecord(sheet: Sheet, features: FeatureReadings[]): Block[] {
+function measurementRecord(sheet: Sheet, features: FeatureReadings[]): Block[] {
   const gauges = numberedGauges(features);
   const converted = features.some(({ readings }) =>
     readings.some((reading) => reading.converted.trim() !== ''),

@@ -1,4 +1,4 @@
-import type { HoldPointLine, WorkOrder } from './content.ts';
+import type { HoldPointLine, TestRunRecord, WorkOrder } from './content.ts';
 import { billLines, paymentsAndDue, totalsBlock } from './furniture/bill.ts';
 import { cautionBox } from './furniture/cautions.ts';
 import { facts } from './furniture/facts.ts';
@@ -11,7 +11,7 @@ import type { Block, Sheet } from './furniture/sheet.ts';
 import { signatureBoxes } from './furniture/signatures.ts';
 import { table } from './furniture/table.ts';
 import { cell } from './furniture/table-rows.ts';
-import { measurementRecord } from './readings.ts';
+import { recordedClearances } from './readings.ts';
 
 /** The record of the whole job, signed by customer and shop at handover. */
 export function drawWorkOrder(content: WorkOrder, fingerprint: string): Uint8Array {
@@ -19,8 +19,9 @@ export function drawWorkOrder(content: WorkOrder, fingerprint: string): Uint8Arr
     parties(sheet),
     section(sheet, 'What the customer said', [paragraph(sheet, content.complaint)]),
     section(sheet, 'What was done', [paragraph(sheet, content.workDone)]),
-    ...readings(sheet, content),
+    ...recordedClearances(sheet, content),
     ...holdPoints(sheet, content.holdPoints),
+    ...testRun(sheet, content.testRun),
     section(sheet, billHeading(content), [
       billLines(sheet, content.lines),
       totalsBlock(sheet, content.totals, paymentsAndDue(sheet, content)),
@@ -56,21 +57,6 @@ function signing(sheet: Sheet, content: WorkOrder, fingerprint: string): Block {
   );
 }
 
-function readings(sheet: Sheet, content: WorkOrder): Block[] {
-  if (content.features.length === 0) return [];
-  const explained = paragraph(
-    sheet,
-    'Readings stand as they were typed, ± is the error of the gauge (expanded uncertainty, k = 2), and the verdict allows for it: “too close to call” means that reading and limit lie nearer to each other than the gauge can tell apart.',
-    STYLE.soft,
-  );
-  const model = content.engineModel.trim();
-  const heading = model
-    ? `Recorded clearances and settings, ${model}`
-    : 'Recorded clearances and settings';
-  const blocks = [{ ...explained, keepsNext: true }, ...measurementRecord(sheet, content.features)];
-  return [section(sheet, heading, blocks)];
-}
-
 const OUTCOME_WORDS = {
   passed: 'passed',
   overridden: 'overridden',
@@ -103,6 +89,14 @@ function holdPoints(sheet: Sheet, lines: HoldPointLine[]): Block[] {
     })),
   });
   return [section(sheet, 'Hold points', [block])];
+}
+
+function testRun(sheet: Sheet, run: TestRunRecord | null): Block[] {
+  if (run === null) return [];
+  const aside = `${run.by}, ${sheet.writing.instant(run.at)}`;
+  const rows = run.facts.map(({ name, value }): [string, string] => [name, value]);
+  const heading = run.passed ? 'Test run: passed' : 'Test run: not passed';
+  return [section(sheet, heading, [facts(sheet, rows)], { aside })];
 }
 
 function afterwards(sheet: Sheet, content: WorkOrder): Block[] {

@@ -1,5 +1,5 @@
 import { useLocalStorage } from '@mantine/hooks';
-import type { Gauge } from '../../shared/contract/bench.ts';
+import type { Gauge } from '../../shared/contract/bench/index.ts';
 import type { GaugeId } from '../../shared/contract/ids.ts';
 import type { SPECIFICATION_UNITS } from '../../shared/contract/specbook.ts';
 import { dimensionOf } from '../../shared/trade/index.ts';
@@ -26,6 +26,14 @@ export function usePhase(): [Phase, (phase: Phase) => void] {
   });
   return [phase, setPhase];
 }
+
+/** Whether a foot switch at this station records by typing a space. */
+export const useFootSwitch = () =>
+  useLocalStorage<boolean>({
+    key: 'tappet.bench.foot-switch',
+    defaultValue: false,
+    getInitialValueInEffect: false,
+  });
 
 /** Gauge and unit of one feature. Choosing a gauge brings its unit with it. */
 export function useFeatureHabit(feature: MeasuredFeature, offered: BenchUnit, gauges: Gauge[]) {

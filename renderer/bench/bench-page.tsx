@@ -3,6 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Link } from 'react-router';
 import { PHASE_LABELS, PHASES } from '../../shared/work/vocabulary.ts';
+import { ClearanceSheetButton } from '../common/clearance-sheet-button.tsx';
 import { deskQuery } from '../common/desk.ts';
 import { useJob } from '../common/job.tsx';
 import { Page, QueryView } from '../common/page.tsx';
@@ -25,7 +26,7 @@ export function BenchPage() {
       description={
         model === null ? undefined : (
           <>
-            Measured against{' '}
+            Against{' '}
             <Anchor component={Link} to={`/spec-book/${model.id}?for=${job.code}`} inherit>
               {model.make} {model.model}
             </Anchor>
@@ -42,6 +43,12 @@ export function BenchPage() {
                 </Anchor>
               </>
             )}
+            {' · '}
+            <Anchor component={Link} to={`/engine/${job.machineDetails.engine.id}`} inherit>
+              Engine’s life
+            </Anchor>
+            {' · '}
+            <ClearanceSheetButton jobId={job.id} inText />
           </>
         )
       }
@@ -68,7 +75,6 @@ export function BenchPage() {
               engineModelId={data.engineModel.id}
               jobCode={job.code}
               phase={phase}
-              onPhase={setPhase}
             />
           )
         }

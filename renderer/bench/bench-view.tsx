@@ -2,9 +2,8 @@ import { Alert, Stack, Title } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { useSearchParams } from 'react-router';
-import type { BenchSheet } from '../../shared/contract/bench.ts';
+import type { BenchSheet } from '../../shared/contract/bench/index.ts';
 import type { EngineModelId, JobCode } from '../../shared/contract/ids.ts';
-import type { MeasuredFeature } from '../../shared/work/features.ts';
 import type { Phase } from '../../shared/work/vocabulary.ts';
 import { deskQuery } from '../common/desk.ts';
 import { Empty, QueryView } from '../common/page.tsx';
@@ -22,13 +21,11 @@ export function BenchView({
   engineModelId,
   jobCode,
   phase,
-  onPhase,
 }: {
   readonly sheet: BenchSheet;
   readonly engineModelId: EngineModelId;
   readonly jobCode: JobCode;
   readonly phase: Phase;
-  readonly onPhase: (phase: Phase) => void;
 }) {
   const [parameters, setParameters] = useSearchParams();
   // Fixed for the visit: recording the last place of a feature must not pull the page to the next one.
@@ -36,10 +33,6 @@ export function BenchView({
   const asked = parameters.get('at');
   const at = asked === null ? start : stationOf(sheet, asked, phase);
   const go = (to: Station) => setParameters({ at: to });
-  const measureFinally = (feature: MeasuredFeature) => {
-    onPhase('final');
-    go(feature);
-  };
   return (
     <Stack gap="md">
       {sheet.closed && (
@@ -58,7 +51,6 @@ export function BenchView({
             at={at}
             phase={phase}
             onGo={go}
-            onMeasure={measureFinally}
           />
         </section>
       </div>
@@ -70,7 +62,9 @@ export function BenchView({
 function stationOf(sheet: BenchSheet, asked: string | null, phase: Phase): Station {
   if (asked === 'computed' || asked === 'hold-points') return asked;
   const known = sheet.features.find(({ feature }) => feature === asked);
-  const open = sheet.features.find(({ places }) => nextPlace(places, phase) !== null);
+  const open = sheet.features.find(
+    ({ asked: wanted, places }) => wanted && nextPlace(places, phase) !== null,
+  );
   return (known ?? open ?? sheet.features[0])?.feature ?? 'hold-points';
 }
 
@@ -81,11 +75,10 @@ function At(props: {
   readonly at: Station;
   readonly phase: Phase;
   readonly onGo: (to: Station) => void;
-  readonly onMeasure: (feature: MeasuredFeature) => void;
 }) {
   const { sheet, at, phase } = props;
   const gauges = useQuery(deskQuery.bench.gauges.queryOptions({ input: {} }));
-  if (at === 'hold-points') return <HoldPoints sheet={sheet} onMeasure={props.onMeasure} />;
+  if (at === 'hold-points') return <HoldPoints sheet={sheet} jobCode={props.jobCode} />;
   if (at === 'computed')
     return (
       <Stack gap="sm">
@@ -108,7 +101,7 @@ function At(props: {
   const index = sheet.features.findIndex(({ feature }) => feature === at);
   const feature = sheet.features[index];
   if (feature === undefined) return null;
-  const next = sheet.features[index + 1]?.feature ?? null;
+  const next = sheet.features.slice(index + 1).find(({ asked }) => asked)?.feature ?? null;
   return (
     <QueryView query={gauges}>
       {(list) => (

@@ -1,5 +1,5 @@
 import { Text } from '@mantine/core';
-import type { DerivedOnSheet } from '../../shared/contract/bench.ts';
+import type { DerivedOnSheet } from '../../shared/contract/bench/index.ts';
 import type { Unit } from '../../shared/trade/index.ts';
 import { display } from '../../shared/trade/index.ts';
 import { FEATURE_UNITS } from '../../shared/work/features.ts';
@@ -33,7 +33,7 @@ export function DerivedList({
               <th scope="row">
                 <Text fw={600}>
                   {figure.label}
-                  {cylinders > 1 && `, cylinder ${figure.cylinder}`}
+                  {cylinders > 1 && figure.cylinder > 0 && `, cylinder ${figure.cylinder}`}
                 </Text>
                 <Text size="sm" c="dimmed" fw={400}>
                   {PHASE_LABELS[figure.phase].toLowerCase()}

@@ -1,15 +1,22 @@
 import { Button, Paper, Stack, Text, Title } from '@mantine/core';
 import { IconArrowRight, IconCircleCheck } from '@tabler/icons-react';
 import { type ReactNode, useEffect, useRef, useState } from 'react';
-import type { BenchSheet, FeatureOnSheet, Gauge, Reading } from '../../shared/contract/bench.ts';
+import type {
+  BenchSheet,
+  FeatureOnSheet,
+  Gauge,
+  Reading,
+} from '../../shared/contract/bench/index.ts';
 import type { EngineModelId, JobCode } from '../../shared/contract/ids.ts';
 import { FEATURE_LABELS, type Feature, type MeasuredFeature } from '../../shared/work/features.ts';
+import { type LashPosition, wantsPosition } from '../../shared/work/lash-position.ts';
 import { PHASE_LABELS, type Phase } from '../../shared/work/vocabulary.ts';
 import classes from './bench.module.css';
 import { useFeatureHabit } from './bench-habits.ts';
 import { DerivedList } from './derived-list.tsx';
 import { FeatureSpecification } from './feature-specification.tsx';
 import { GaugeChoice } from './gauge-choice.tsx';
+import { AskLashPosition, LashPositionLine } from './lash-position-choice.tsx';
 import { featurePicture, spotOf } from './pictures/feature-picture.tsx';
 import { PlaceList } from './place-list.tsx';
 import { ReadingEntry } from './reading-entry.tsx';
@@ -17,10 +24,20 @@ import { heldInPhase, nextPlace, standingReading } from './sheet-reading.ts';
 
 /** What follows from a feature's readings, shown below them. */
 const FOLLOWS: Partial<Record<MeasuredFeature, readonly Feature[]>> = {
-  bore: ['bore-taper', 'bore-out-of-round', 'piston-clearance'],
+  bore: ['bore-taper', 'bore-out-of-round', 'bore-wear', 'piston-clearance', 'displacement'],
   'piston-skirt': ['piston-clearance'],
-  crankpin: ['rod-clearance'],
+  crankpin: ['crankpin-out-of-round', 'rod-clearance'],
   'rod-big-end': ['rod-clearance'],
+  'main-journal': ['main-journal-out-of-round'],
+  'chamber-volume': ['compression-ratio'],
+  'gasket-thickness': ['compression-ratio'],
+  'deck-clearance': ['compression-ratio'],
+  'valve-stem-intake': ['stem-clearance-intake'],
+  'valve-guide-intake': ['stem-clearance-intake'],
+  'valve-stem-exhaust': ['stem-clearance-exhaust'],
+  'valve-guide-exhaust': ['stem-clearance-exhaust'],
+  'valve-travel-intake': ['valve-lift-intake'],
+  'valve-travel-exhaust': ['valve-lift-exhaust'],
 };
 
 interface FeaturePanelProps {
@@ -40,10 +57,21 @@ export function FeaturePanel(props: FeaturePanelProps) {
   const { sheet, feature, phase } = props;
   const habit = useFeatureHabit(feature.feature, feature.unit, props.gauges);
   const [temperature, setTemperature] = useState<number | null>(null);
+  // Each cylinder is turned to its own dead centre.
+  const [positions, setPositions] = useState<ReadonlyMap<number, LashPosition>>(new Map());
   const [at, setAt] = useState<string | null>(() => nextPlace(feature.places, phase)?.key ?? null);
   const [correcting, setCorrecting] = useState<Reading | null>(null);
   const place = feature.places.find(({ key }) => key === at) ?? null;
   const cylinder = place?.cylinder ?? 1;
+  const asksPosition = wantsPosition(feature.feature);
+  const position = asksPosition ? (positions.get(cylinder) ?? null) : null;
+  const turn = (to: LashPosition | null) =>
+    setPositions((before) => {
+      const after = new Map(before);
+      if (to === null) after.delete(cylinder);
+      else after.set(cylinder, to);
+      return after;
+    });
   const picture = featurePicture(feature, {
     now: place === null ? null : spotOf(place.key),
     done: new Set(
@@ -71,6 +99,12 @@ export function FeaturePanel(props: FeaturePanelProps) {
         <Paper withBorder p="md">
           {place === null ? (
             <AllMeasured phase={phase} next={props.next} onNext={props.onNext} />
+          ) : asksPosition && position === null ? (
+            <AskLashPosition
+              key={cylinder}
+              cylinder={sheet.cylinders > 1 ? cylinder : null}
+              onChoose={turn}
+            />
           ) : (
             <ReadingEntry
               jobId={sheet.jobId}
@@ -81,6 +115,7 @@ export function FeaturePanel(props: FeaturePanelProps) {
               unit={habit.unit}
               onUnit={habit.chooseUnit}
               temperature={temperature}
+              position={position}
               correcting={correcting}
               onRecorded={() => {
                 setCorrecting(null);
@@ -89,6 +124,9 @@ export function FeaturePanel(props: FeaturePanelProps) {
               onCancelCorrection={() => setCorrecting(null)}
               picture={picture === null ? null : <WithOrder feature={feature}>{picture}</WithOrder>}
             >
+              {position !== null && (
+                <LashPositionLine position={position} onChange={() => turn(null)} />
+              )}
               <GaugeChoice
                 gauges={habit.suited}
                 gauge={habit.gauge}
@@ -104,6 +142,7 @@ export function FeaturePanel(props: FeaturePanelProps) {
         feature={feature}
         phase={phase}
         unit={habit.unit}
+        gauges={props.gauges}
         now={sheet.closed ? null : at}
         closed={sheet.closed}
         onChoose={(chosen) => {

@@ -1,12 +1,13 @@
 import { Alert, Anchor, Group, Stack, Text } from '@mantine/core';
 import { IconProgressHelp } from '@tabler/icons-react';
 import { Link } from 'react-router';
-import type { FeatureOnSheet } from '../../shared/contract/bench.ts';
+import type { FeatureOnSheet } from '../../shared/contract/bench/index.ts';
 import type { EngineModelId, JobCode } from '../../shared/contract/ids.ts';
 import { display, unitLabel } from '../../shared/trade/index.ts';
 import { SOURCE_KIND_LABELS } from '../../shared/work/vocabulary.ts';
 import { StandingBadge } from '../common/badges.tsx';
 import { bandWords, hasBand, printedLimits } from '../common/measure/measure-words.ts';
+import { ConflictNote } from '../specbook/conflict-note.tsx';
 import classes from './bench.module.css';
 import { otherUnit } from './reading-words.ts';
 
@@ -32,6 +33,12 @@ export function FeatureSpecification({
       </Alert>
     );
   const { source } = specification;
+  const earlier = feature.places
+    .flatMap(({ readings }) => readings)
+    .filter(
+      ({ superseded, specificationId }) =>
+        !superseded && specificationId !== null && specificationId !== specification.id,
+    ).length;
   const other = otherUnit(specification.unit);
   const band = { low: specification.lowBase, high: specification.highBase };
   return (
@@ -61,6 +68,22 @@ export function FeatureSpecification({
           Spec book
         </Anchor>
       </Group>
+      {specification.inheritedFrom !== null && (
+        <Text size="sm" c="dimmed">
+          As in the family, {specification.inheritedFrom.make} {specification.inheritedFrom.model}.
+        </Text>
+      )}
+      <ConflictNote specification={specification} />
+      {earlier > 0 && (
+        <Text size="sm">
+          <strong>The spec book has moved on:</strong> {earlier}{' '}
+          {earlier === 1 ? 'reading was' : 'readings were'} judged by an earlier specification and{' '}
+          {earlier === 1 ? 'keeps' : 'keep'} it.{' '}
+          <Anchor component={Link} to={book} inherit>
+            See what changed
+          </Anchor>
+        </Text>
+      )}
       {specification.standing === 'unconfirmed' && (
         <div className={classes.unconfirmed}>
           <IconProgressHelp size={20} aria-hidden />

@@ -1,11 +1,16 @@
 import { Anchor, Group, NumberInput, Select, Text } from '@mantine/core';
 import { IconAlertTriangle } from '@tabler/icons-react';
 import { Link } from 'react-router';
-import type { Gauge } from '../../shared/contract/bench.ts';
+import type { Gauge } from '../../shared/contract/bench/index.ts';
 import { unitLabel } from '../../shared/trade/index.ts';
 import classes from './bench.module.css';
 
-const expiredWord = (gauge: Gauge): string => (gauge.expired ? ' (calibration expired)' : '');
+const standingWord = (gauge: Gauge): string =>
+  gauge.foundBadOn !== null
+    ? ' (found bad, out of use)'
+    : gauge.expired
+      ? ' (calibration expired)'
+      : '';
 
 /** The gauge in hand, which sticks for the feature, and the part's temperature when it matters. */
 export function GaugeChoice(props: {
@@ -24,7 +29,7 @@ export function GaugeChoice(props: {
           placeholder={gauges.length === 0 ? 'None on the list fits' : 'Choose the gauge in hand'}
           data={gauges.map((each) => ({
             value: each.id,
-            label: `${each.name}${expiredWord(each)}`,
+            label: `${each.name}${standingWord(each)}`,
           }))}
           value={gauge?.id ?? null}
           onChange={(id) => props.onGauge(gauges.find((each) => each.id === id) ?? null)}
@@ -54,10 +59,17 @@ export function GaugeChoice(props: {
             {gauge.rangeLow}–{gauge.rangeHigh} {unitLabel(gauge.unit)}.{' '}
           </>
         )}
-        <Anchor component={Link} to="/gauges" inherit>
-          Gauges
+        <Anchor component={Link} to={gauge === null ? '/gauges' : `/gauge/${gauge.id}`} inherit>
+          {gauge === null ? 'Gauges' : 'About this gauge'}
         </Anchor>
       </Text>
+      {gauge !== null && gauge.foundBadOn !== null && (
+        <Text size="sm" className={classes.caution}>
+          <IconAlertTriangle size={18} aria-hidden />
+          Found bad on {gauge.foundBadOn}: out of use. A reading with it says so, here and on the
+          paper.
+        </Text>
+      )}
       {gauge?.expired === true && (
         <Text size="sm" className={classes.caution}>
           <IconAlertTriangle size={18} aria-hidden />

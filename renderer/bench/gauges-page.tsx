@@ -1,8 +1,9 @@
-import { Button, Table, Text } from '@mantine/core';
+import { Anchor, Button, Table, Text } from '@mantine/core';
 import { IconPlus } from '@tabler/icons-react';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
-import type { Gauge } from '../../shared/contract/bench.ts';
+import { Link } from 'react-router';
+import type { Gauge } from '../../shared/contract/bench/index.ts';
 import { unitLabel } from '../../shared/trade/index.ts';
 import { GAUGE_KIND_LABELS } from '../../shared/work/vocabulary.ts';
 import { deskQuery } from '../common/desk.ts';
@@ -68,7 +69,9 @@ function GaugeRow({ gauge }: { readonly gauge: Gauge }) {
   return (
     <Table.Tr>
       <Table.Td>
-        <Text fw={600}>{gauge.name}</Text>
+        <Anchor component={Link} to={`/gauge/${gauge.id}`} fw={600}>
+          {gauge.name}
+        </Anchor>
         <Text size="sm" c="dimmed">
           {GAUGE_KIND_LABELS[gauge.kind]}
         </Text>

@@ -1,6 +1,6 @@
 import { Button, Group, Modal, Stack, Text, Textarea } from '@mantine/core';
 import type { FormEvent } from 'react';
-import type { HoldPointOnSheet } from '../../shared/contract/bench.ts';
+import type { HoldPointOnSheet } from '../../shared/contract/bench/index.ts';
 import type { JobId } from '../../shared/contract/ids.ts';
 import { deskQuery } from '../common/desk.ts';
 import { fieldErrors, RefusalAlert } from '../common/refusal.tsx';
@@ -9,18 +9,18 @@ import { useDraft } from '../common/use-draft.ts';
 import { useWrite } from '../common/use-write.ts';
 
 export interface ReasonFor {
-  readonly point: HoldPointOnSheet;
+  readonly point: Pick<HoldPointOnSheet, 'key' | 'label' | 'caution'>;
   readonly what: 'override' | 'reopen';
 }
 
 const WORDS = {
   override: {
-    title: 'Override a hold point',
+    title: 'Override a step of the build',
     label: 'Why this may go on without it',
     button: 'Override in my name',
   },
   reopen: {
-    title: 'Reopen a hold point',
+    title: 'Reopen a step of the build',
     label: 'Why it has to be seen again',
     button: 'Reopen',
   },
@@ -31,10 +31,12 @@ export function HoldPointReason({
   jobId,
   wanted,
   onClose,
+  onWritten,
 }: {
   readonly jobId: JobId;
   readonly wanted: ReasonFor | null;
   readonly onClose: () => void;
+  readonly onWritten?: (() => void) | undefined;
 }) {
   return (
     <Modal
@@ -43,7 +45,9 @@ export function HoldPointReason({
       title={wanted === null ? '' : WORDS[wanted.what].title}
       size="lg"
     >
-      {wanted !== null && <ReasonForm jobId={jobId} wanted={wanted} onClose={onClose} />}
+      {wanted !== null && (
+        <ReasonForm jobId={jobId} wanted={wanted} onClose={onClose} onWritten={onWritten} />
+      )}
     </Modal>
   );
 }
@@ -52,31 +56,31 @@ function ReasonForm({
   jobId,
   wanted,
   onClose,
+  onWritten,
 }: {
   readonly jobId: JobId;
   readonly wanted: ReasonFor;
   readonly onClose: () => void;
+  readonly onWritten: (() => void) | undefined;
 }) {
   const { point, what } = wanted;
   const words = WORDS[what];
   const by = useBy();
-  const override = useWrite(deskQuery.bench.overrideHoldPoint.mutationOptions());
-  const reopen = useWrite(deskQuery.bench.reopenHoldPoint.mutationOptions());
-  const write = what === 'override' ? override : reopen;
   const [draft, setDraft, clear] = useDraft(`hold-point.${jobId}.${point.key}.${what}`, {
     reason: '',
   });
+  // With the write itself: once the step stands otherwise, this form is gone and would not be told.
+  const onSuccess = () => {
+    clear();
+    onClose();
+    onWritten?.();
+  };
+  const override = useWrite(deskQuery.bench.overrideHoldPoint.mutationOptions({ onSuccess }));
+  const reopen = useWrite(deskQuery.bench.reopenHoldPoint.mutationOptions({ onSuccess }));
+  const write = what === 'override' ? override : reopen;
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    write.mutate(
-      { by, jobId, key: point.key, reason: draft.reason },
-      {
-        onSuccess: () => {
-          clear();
-          onClose();
-        },
-      },
-    );
+    write.mutate({ by, jobId, key: point.key, reason: draft.reason });
   };
   return (
     <form onSubmit={submit}>

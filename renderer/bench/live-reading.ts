@@ -34,12 +34,14 @@ export type LiveReading =
  * Reads, converts, compares and judges what stands in the field, as the desk will when it is recorded.
  * @param band limits in the base unit
  * @param uncertaintyBase expanded (k = 2), base unit; 0 without a gauge
+ * @param suspect names the slip that would explain a value, base unit; by the band unless it is given
  */
 export function liveReading(
   text: string,
   unit: Unit,
   band: PlaceBand,
   uncertaintyBase: number,
+  suspect: (valueBase: number) => Slip | null = (valueBase) => againstBand(valueBase, band),
 ): LiveReading {
   if (text.trim() === '') return { state: 'empty' };
   try {
@@ -51,7 +53,7 @@ export function liveReading(
       unit: typed,
       valueBase,
       ...verdictOn(valueBase, band, uncertaintyBase),
-      slip: slipOf(valueBase, typed, band),
+      slip: inTyped(suspect(valueBase), typed),
     };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
@@ -59,7 +61,8 @@ export function liveReading(
   }
 }
 
-function slipOf(valueBase: number, typed: Unit, { low, high }: PlaceBand): Slip | null {
-  const slip = suspectSlip(valueBase, { low: low ?? undefined, high: high ?? undefined });
-  return slip && { ...slip, likely: convert(slip.likely, BASE_UNIT_OF[dimensionOf(typed)], typed) };
-}
+const againstBand = (valueBase: number, { low, high }: PlaceBand): Slip | null =>
+  suspectSlip(valueBase, { low: low ?? undefined, high: high ?? undefined });
+
+const inTyped = (slip: Slip | null, typed: Unit): Slip | null =>
+  slip && { ...slip, likely: convert(slip.likely, BASE_UNIT_OF[dimensionOf(typed)], typed) };

@@ -1,5 +1,6 @@
 import { Group, Stack, Text, VisuallyHidden } from '@mantine/core';
 import { useDebouncedValue } from '@mantine/hooks';
+import type { Gauge } from '../../shared/contract/bench/index.ts';
 import { display, type Unit, unitLabel } from '../../shared/trade/index.ts';
 import { VerdictBadge } from '../common/badges.tsx';
 import { BandBar } from '../common/measure/band-bar.tsx';
@@ -8,6 +9,7 @@ import classes from './bench.module.css';
 import type { BenchUnit } from './bench-habits.ts';
 import type { LiveReading } from './live-reading.ts';
 import { inOtherUnit } from './reading-words.ts';
+import { whatSettles } from './settle-words.ts';
 import { type PlaceOnSheet, targetOf } from './sheet-reading.ts';
 
 /** The verdict on what stands in the field: the band drawn to scale, and the same in words. */
@@ -17,7 +19,7 @@ export function LiveVerdict({
   place,
   unit,
   uncertainty,
-  gaugeNamed,
+  gauge,
 }: {
   /** What stands in the field. */
   readonly text: string;
@@ -26,7 +28,7 @@ export function LiveVerdict({
   readonly unit: BenchUnit;
   /** Expanded, base unit. */
   readonly uncertainty: number;
-  readonly gaugeNamed: boolean;
+  readonly gauge: Gauge | null;
 }) {
   const read = live.state === 'read' ? live : null;
   const target = targetOf(place);
@@ -42,15 +44,16 @@ export function LiveVerdict({
                 { ...place, value: read.valueBase, uncertainty, verdict: read.verdict },
                 unit,
               ),
+          read.verdict === 'too-close' ? whatSettles(read.valueBase, place, gauge, unit) : '',
           inWords(read, unit),
-          read.verdict === 'no-band' || gaugeNamed ? '' : 'No gauge chosen: taken as exact.',
+          read.verdict === 'no-band' || gauge !== null ? '' : 'No gauge chosen: taken as exact.',
         ]
           .filter((part) => part !== '')
           .join(' ');
   const slip =
     read === null || read.slip === null
       ? ''
-      : `${likelyText(read.slip.likely)} ${unitLabel(read.unit)} would lie inside: a slip?`;
+      : `${likelyText(read.slip.likely)} ${unitLabel(read.unit)} would ${hasBand(place) ? 'lie inside' : 'agree with what stands beside it'}: a slip?`;
   return (
     <Stack gap={4}>
       {hasBand(place) && (

@@ -1,17 +1,21 @@
 import { Text, UnstyledButton, VisuallyHidden } from '@mantine/core';
 import { IconArrowBigRightFilled, IconPoint } from '@tabler/icons-react';
-import type { FeatureOnSheet, Reading } from '../../shared/contract/bench.ts';
+import type { FeatureOnSheet, Gauge, Reading } from '../../shared/contract/bench/index.ts';
 import { display } from '../../shared/trade/index.ts';
-import type { Phase } from '../../shared/work/vocabulary.ts';
+import { PHASE_LABELS, type Phase } from '../../shared/work/vocabulary.ts';
+import { useFormat } from '../common/format.ts';
 import classes from './bench.module.css';
 import type { BenchUnit } from './bench-habits.ts';
 import { CurrentReading, EarlierReading } from './reading-lines.tsx';
+import { asTyped } from './reading-words.ts';
+import { repeatedWords } from './settle-words.ts';
 import { type PlaceOnSheet, standingReading, targetOf } from './sheet-reading.ts';
 
 interface PlaceListProps {
   readonly feature: FeatureOnSheet;
   readonly phase: Phase;
   readonly unit: BenchUnit;
+  readonly gauges: readonly Gauge[];
   /** Key of the place to be measured now. */
   readonly now: string | null;
   readonly closed: boolean;
@@ -57,14 +61,59 @@ export function PlaceList(props: PlaceListProps) {
                   key={reading.id}
                   reading={reading}
                   place={place}
+                  gauge={gaugeOf(reading, props.gauges)}
                   onCorrect={props.closed ? null : () => props.onCorrect(place, reading)}
                 />
               ),
             )}
+            <Together place={place} phase={phase} unit={props.unit} gauges={props.gauges} />
+            <EarlierOnEngine place={place} />
           </div>
         </li>
       ))}
     </ol>
+  );
+}
+
+const gaugeOf = ({ gauge }: Reading, gauges: readonly Gauge[]): Gauge | null =>
+  gauges.find(({ id }) => id === gauge?.id) ?? null;
+
+/** What repeated readings of one gauge say together. */
+function Together({
+  place,
+  phase,
+  unit,
+  gauges,
+}: {
+  readonly place: PlaceOnSheet;
+  readonly phase: Phase;
+  readonly unit: BenchUnit;
+  readonly gauges: readonly Gauge[];
+}) {
+  const last = standingReading(place, phase);
+  if (last === undefined) return null;
+  const repeats = place.readings.filter(
+    (reading) =>
+      reading.phase === phase && !reading.superseded && reading.gauge?.id === last.gauge?.id,
+  );
+  const words = repeatedWords(repeats, last, gaugeOf(last, gauges), unit);
+  return words === '' ? null : <Text size="sm">{words}</Text>;
+}
+
+/** What the same engine showed here on earlier jobs. */
+function EarlierOnEngine({ place }: { readonly place: PlaceOnSheet }) {
+  const format = useFormat();
+  if (place.earlier.length === 0) return null;
+  return (
+    <Text size="sm" c="dimmed" className={classes.earlier}>
+      This engine before:{' '}
+      {place.earlier
+        .map(
+          (reading) =>
+            `${asTyped(reading)} ${PHASE_LABELS[reading.phase].toLowerCase()}, ${format.instant(reading.at)} (${reading.jobCode})`,
+        )
+        .join('; ')}
+    </Text>
   );
 }
 

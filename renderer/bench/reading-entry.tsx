@@ -2,17 +2,20 @@ import { Button, Group, SegmentedControl, Stack, Text, TextInput } from '@mantin
 import { isDefinedError } from '@orpc/client';
 import { IconCornerDownLeft } from '@tabler/icons-react';
 import { type FormEvent, type ReactNode, useEffect, useRef, useState } from 'react';
-import type { FeatureOnSheet, Gauge, Reading } from '../../shared/contract/bench.ts';
+import type { FeatureOnSheet, Gauge, Reading } from '../../shared/contract/bench/index.ts';
 import type { JobId } from '../../shared/contract/ids.ts';
 import { SPECIFICATION_UNITS } from '../../shared/contract/specbook.ts';
 import { dimensionOf, display, parseReading, toBase, unitLabel } from '../../shared/trade/index.ts';
+import type { LashPosition } from '../../shared/work/lash-position.ts';
+import { suspicionOf } from '../../shared/work/suspicion.ts';
 import type { Phase } from '../../shared/work/vocabulary.ts';
 import { deskQuery } from '../common/desk.ts';
 import { RefusalAlert } from '../common/refusal.tsx';
 import { useBy } from '../common/station.tsx';
 import { useWrite } from '../common/use-write.ts';
 import classes from './bench.module.css';
-import type { BenchUnit } from './bench-habits.ts';
+import { type BenchUnit, useFootSwitch } from './bench-habits.ts';
+import { FootSwitch } from './foot-switch.tsx';
 import { liveReading } from './live-reading.ts';
 import { LiveVerdict } from './live-verdict.tsx';
 import { asTyped } from './reading-words.ts';
@@ -28,6 +31,8 @@ interface ReadingEntryProps {
   readonly unit: BenchUnit;
   readonly onUnit: (unit: BenchUnit) => void;
   readonly temperature: number | null;
+  /** Where the engine stands, for valve lash; null elsewhere. */
+  readonly position: LashPosition | null;
   /** The reading that this one corrects. */
   readonly correcting: Reading | null;
   readonly onRecorded: (reading: Reading) => void;
@@ -53,7 +58,19 @@ export function ReadingEntry(props: ReadingEntryProps) {
   }, [target]);
 
   const uncertainty = gauge === null ? 0 : toBase(gauge.uncertainty, gauge.unit);
-  const live = liveReading(text, unit, place, uncertainty);
+  const phase = correcting?.phase ?? props.phase;
+  const suspect = (value: number) =>
+    suspicionOf({
+      feature: feature.feature,
+      value,
+      band: place,
+      place,
+      places: feature.places,
+      phase,
+      readings: feature.places.flatMap(({ readings }) => readings),
+    });
+  const live = liveReading(text, unit, place, uncertainty, (value) => suspect(value).slip);
+  const [footSwitch] = useFootSwitch();
   const label = place.label === '' ? feature.label : place.label;
 
   const backToField = () => {
@@ -72,11 +89,12 @@ export function ReadingEntry(props: ReadingEntryProps) {
         feature: feature.feature,
         place: place.key,
         // A correction stays in the phase of what it corrects.
-        phase: correcting?.phase ?? props.phase,
+        phase,
         text: typed,
         unit: typedIn,
         gaugeId: gauge?.id ?? null,
         temperature: props.temperature,
+        position: props.position,
         keepAsTyped,
         supersedes: correcting?.id ?? null,
       },
@@ -87,13 +105,15 @@ export function ReadingEntry(props: ReadingEntryProps) {
         },
         onError: (error) => {
           setText(typed);
-          if (isDefinedError(error) && error.code === 'READING_QUESTIONED')
+          if (isDefinedError(error) && error.code === 'READING_QUESTIONED') {
+            const { value, unit: typedUnit } = parseReading(typed, typedIn);
             setSlip({
               ...error.data,
               text: typed,
-              value: parseReading(typed, typedIn).value,
+              value,
+              beside: suspect(toBase(value, typedUnit)).fellows,
             });
-          else field.current?.focus();
+          } else field.current?.focus();
         },
       },
     );
@@ -135,6 +155,11 @@ export function ReadingEntry(props: ReadingEntryProps) {
           }}
           onKeyDown={(event) => {
             if (event.key === 'Escape' && correcting !== null) props.onCancelCorrection();
+            if (event.key === ' ' && footSwitch) {
+              // A foot that comes down on an empty or half-typed field does nothing.
+              event.preventDefault();
+              if (live.state === 'read' && !event.repeat) event.currentTarget.form?.requestSubmit();
+            }
           }}
           classNames={{ input: classes.reading, label: classes.readingLabel }}
         />
@@ -180,6 +205,7 @@ export function ReadingEntry(props: ReadingEntryProps) {
             <Text size="sm" c="dimmed">
               A unit typed with the reading wins.
             </Text>
+            <FootSwitch />
           </Group>
           {slip === null && (
             <LiveVerdict
@@ -188,7 +214,7 @@ export function ReadingEntry(props: ReadingEntryProps) {
               place={place}
               unit={unit}
               uncertainty={uncertainty}
-              gaugeNamed={gauge !== null}
+              gauge={gauge}
             />
           )}
           {props.children}

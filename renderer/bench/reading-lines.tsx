@@ -1,6 +1,6 @@
 import { Button, Text } from '@mantine/core';
 import { IconAlertTriangle } from '@tabler/icons-react';
-import type { Reading } from '../../shared/contract/bench.ts';
+import type { Gauge, Reading } from '../../shared/contract/bench/index.ts';
 import { PHASE_LABELS, type Phase } from '../../shared/work/vocabulary.ts';
 import { VerdictBadge } from '../common/badges.tsx';
 import { useFormat } from '../common/format.ts';
@@ -13,16 +13,20 @@ import {
   remarksOn,
   VERDICT_WORDS,
 } from './reading-words.ts';
-import { heldInPhase, type PlaceOnSheet } from './sheet-reading.ts';
+import { whatSettles } from './settle-words.ts';
+import type { PlaceOnSheet } from './sheet-reading.ts';
 
 /** A reading that stands in the phase on the screen, with all that belongs to it. */
 export function CurrentReading({
   reading,
   place,
+  gauge,
   onCorrect,
 }: {
   readonly reading: Reading;
   readonly place: PlaceOnSheet;
+  /** The gauge that took it, as it is on the list now. */
+  readonly gauge: Gauge | null;
   /** Null when the record is closed. */
   readonly onCorrect: (() => void) | null;
 }) {
@@ -40,7 +44,10 @@ export function CurrentReading({
         <Text size="sm" c="dimmed">
           {[...circumstancesOf(reading), reading.by, format.instant(reading.at)].join(' · ')}
         </Text>
-        {remarksOn(reading, heldInPhase(place, reading.phase)).map((remark) => (
+        {reading.verdict === 'too-close' && (
+          <Text size="sm">{whatSettles(reading.valueBase, reading, gauge, reading.unit)}</Text>
+        )}
+        {remarksOn(reading, place).map((remark) => (
           <Text key={remark} size="sm" className={classes.caution}>
             <IconAlertTriangle size={16} aria-hidden className={classes.cautionMark} />
             {remark}

@@ -1,6 +1,9 @@
-import type { Reading, Verdict } from '../../shared/contract/bench.ts';
+import type { Reading, Verdict } from '../../shared/contract/bench/index.ts';
 import { display, type Unit, unitLabel } from '../../shared/trade/index.ts';
-import { bandWords, likelyText, type SheetBand } from '../common/measure/measure-words.ts';
+import { LASH_POSITION_LABELS } from '../../shared/work/lash-position.ts';
+import { isWornButGood, WORN_BUT_GOOD } from '../../shared/work/reading-verdict.ts';
+import { bandWords, likelyText } from '../common/measure/measure-words.ts';
+import { heldInPhase, type PlaceOnSheet } from './sheet-reading.ts';
 
 /** A reading as it was typed, with its unit unless that was typed too. */
 export const asTyped = ({ text, unit }: Pick<Reading, 'text' | 'unit'>): string =>
@@ -26,6 +29,8 @@ const COUNTERPART: Partial<Record<Unit, Unit>> = {
   kPa: 'psi',
   psi: 'kPa',
   bar: 'psi',
+  cm3: 'in3',
+  in3: 'cm3',
 };
 
 /** The unit of the other system; undefined where both systems use one unit. */
@@ -42,14 +47,17 @@ export const circumstancesOf = (reading: Reading): string[] =>
   [
     reading.gauge?.name ?? '',
     reading.temperature === null ? '' : `part at ${display(reading.temperature, '°C')}`,
+    reading.position === null ? '' : LASH_POSITION_LABELS[reading.position],
   ].filter((words) => words !== '');
 
 /**
  * What has to catch the eye: something about the gauge, a slip that was waved on, or a band that is no
  * longer the one of the spec book.
  */
-export const remarksOn = (reading: Reading, now: SheetBand): string[] =>
-  [
+export const remarksOn = (reading: Reading, place: PlaceOnSheet): string[] => {
+  const now = heldInPhase(place, reading.phase);
+  return [
+    isWornButGood(reading.valueBase, place, reading.phase) ? WORN_BUT_GOOD : '',
     reading.gaugeRemark,
     reading.questioned === null
       ? ''
@@ -58,3 +66,4 @@ export const remarksOn = (reading: Reading, now: SheetBand): string[] =>
       ? ''
       : `judged by ${bandWords(reading, reading.unit)}; the spec book has moved on`,
   ].filter((words) => words !== '');
+};

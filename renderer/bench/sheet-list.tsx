@@ -1,7 +1,7 @@
 import { Text, UnstyledButton } from '@mantine/core';
 import { IconLock, IconMathFunction } from '@tabler/icons-react';
 import type { ReactNode } from 'react';
-import type { BenchSheet } from '../../shared/contract/bench.ts';
+import type { BenchSheet } from '../../shared/contract/bench/index.ts';
 import { PHASE_LABELS, type Phase } from '../../shared/work/vocabulary.ts';
 import classes from './bench.module.css';
 import { summarise } from './sheet-reading.ts';
@@ -25,28 +25,38 @@ export function SheetList({
   const settled = sheet.holdPoints.filter(({ state }) => state !== 'open').length;
   const derived = sheet.derived.filter((figure) => figure.phase === phase);
   const asks = derived.filter(({ verdict }) => verdict === 'outside').length;
+  const asked = sheet.features.filter((feature) => feature.asked);
+  const more = sheet.features.filter((feature) => !feature.asked);
+  const inMore = more.some(({ feature }) => feature === at);
   return (
     <nav aria-label={`Bench sheet, ${PHASE_LABELS[phase].toLowerCase()}`}>
       <ul className={classes.list}>
-        {sheet.features.map((feature) => {
-          const summary = summarise(feature, phase);
-          return (
-            <li key={feature.feature}>
-              <Item current={at === feature.feature} onGo={() => onGo(feature.feature)}>
-                <VerdictMark verdict={summary.worst} />
-                <ItemText
-                  label={feature.label}
-                  words={
-                    summary.measured === 0
-                      ? summary.words
-                      : `${summary.measured} of ${summary.places}, ${summary.words}`
-                  }
-                />
-              </Item>
-            </li>
-          );
-        })}
+        {asked.map((feature) => (
+          <FeatureItem
+            key={feature.feature}
+            feature={feature}
+            phase={phase}
+            current={at === feature.feature}
+            onGo={onGo}
+          />
+        ))}
       </ul>
+      {more.length > 0 && (
+        <details className={classes.more} open={inMore || undefined}>
+          <summary>More features ({more.length})</summary>
+          <ul className={classes.list}>
+            {more.map((feature) => (
+              <FeatureItem
+                key={feature.feature}
+                feature={feature}
+                phase={phase}
+                current={at === feature.feature}
+                onGo={onGo}
+              />
+            ))}
+          </ul>
+        </details>
+      )}
       <hr className={classes.divider} />
       <ul className={classes.list}>
         <li>
@@ -73,6 +83,35 @@ export function SheetList({
         </li>
       </ul>
     </nav>
+  );
+}
+
+function FeatureItem({
+  feature,
+  phase,
+  current,
+  onGo,
+}: {
+  readonly feature: BenchSheet['features'][number];
+  readonly phase: Phase;
+  readonly current: boolean;
+  readonly onGo: (to: Station) => void;
+}) {
+  const summary = summarise(feature, phase);
+  return (
+    <li>
+      <Item current={current} onGo={() => onGo(feature.feature)}>
+        <VerdictMark verdict={summary.worst} />
+        <ItemText
+          label={feature.label}
+          words={
+            summary.measured === 0
+              ? summary.words
+              : `${summary.measured} of ${summary.places}, ${summary.words}`
+          }
+        />
+      </Item>
+    </li>
   );
 }
 

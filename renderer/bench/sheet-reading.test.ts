@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Reading, Verdict } from '../../shared/contract/bench.ts';
+import type { Reading, Verdict } from '../../shared/contract/bench/index.ts';
 import { ReadingId } from '../../shared/contract/ids.ts';
 import type { Phase } from '../../shared/work/vocabulary.ts';
 import {
@@ -30,6 +30,7 @@ function reading(
     gaugeRemark: '',
     uncertaintyBase: 0,
     temperature: null,
+    position: null,
     low: 68,
     high: 68.04,
     verdict: 'within',
@@ -54,12 +55,14 @@ const place = (key: string, ...readings: Reading[]): PlaceOnSheet => ({
   aim: null,
   wearLimit: null,
   readings,
+  earlier: [],
 });
 
 const feature = (...places: PlaceOnSheet[]) => ({
   feature: 'bore' as const,
   label: 'Cylinder bore',
   hint: '',
+  asked: true,
   specification: null,
   unit: 'mm' as const,
   places,

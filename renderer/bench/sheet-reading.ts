@@ -1,4 +1,4 @@
-import type { FeatureOnSheet, Reading, Verdict } from '../../shared/contract/bench.ts';
+import type { FeatureOnSheet, Reading, Verdict } from '../../shared/contract/bench/index.ts';
 import { aim } from '../../shared/trade/index.ts';
 import { acceptedBand } from '../../shared/work/reading-verdict.ts';
 import type { Phase } from '../../shared/work/vocabulary.ts';

@@ -1,7 +1,7 @@
 import { Button, Group, Stack, Text } from '@mantine/core';
 import { IconQuestionMark } from '@tabler/icons-react';
 import { type KeyboardEvent, useEffect, useId, useRef } from 'react';
-import { type SlipKind, unitLabel } from '../../shared/trade/index.ts';
+import { display, type SlipKind, unitLabel } from '../../shared/trade/index.ts';
 import {
   bandWords,
   likelyText,
@@ -20,6 +20,8 @@ export interface Slip {
   readonly text: string;
   /** In `unit`. */
   readonly value: number;
+  /** The readings beside it that it was held against, base unit; empty when a band was. */
+  readonly beside: readonly number[];
 }
 
 /**
@@ -71,7 +73,7 @@ export function SlipQuestion({
             {likely}?
           </Text>
           <Text c="inherit">
-            Typed: {slip.text}. Band: {bandWords(band, slip.unit)}.
+            Typed: {slip.text}. {heldAgainst(slip, band)}.
           </Text>
         </Group>
         <Text id={words} c="inherit">
@@ -105,3 +107,9 @@ export function SlipQuestion({
     </fieldset>
   );
 }
+
+/** What makes the reading look wrong: its band, else the readings of its pair. */
+const heldAgainst = ({ beside, unit }: Slip, band: SheetBand): string =>
+  beside.length === 0
+    ? `Band: ${bandWords(band, unit)}`
+    : `Beside it: ${beside.map((size) => display(size, unit)).join(', ')}`;

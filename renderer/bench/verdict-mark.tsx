@@ -5,7 +5,7 @@ import {
   IconCircleX,
   IconScale,
 } from '@tabler/icons-react';
-import type { Verdict } from '../../shared/contract/bench.ts';
+import type { Verdict } from '../../shared/contract/bench/index.ts';
 import classes from './bench.module.css';
 
 const MARKS = {

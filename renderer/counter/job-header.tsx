@@ -21,6 +21,12 @@ const PAGES: readonly { path: string; label: string; icon: TablerIcon; key: stri
   { path: '/handover', label: 'Handover', icon: IconSignature, key: 'G H' },
 ];
 
+/** A page is also marked, more quietly to a screen reader, while one of the pages within it is open. */
+function currentness(pathname: string, base: string, path: string): 'page' | 'true' | undefined {
+  if (pathname === base + path) return 'page';
+  return path !== '' && pathname.startsWith(`${base}${path}/`) ? 'true' : undefined;
+}
+
 /** On top of each of a job's pages. */
 export function JobHeader({ job }: { job: JobDossier }) {
   const { pathname } = useLocation();
@@ -64,7 +70,7 @@ export function JobHeader({ job }: { job: JobDossier }) {
             to={base + page.path}
             className={classes.page}
             title={page.key}
-            aria-current={pathname === base + page.path ? 'page' : undefined}
+            aria-current={currentness(pathname, base, page.path)}
           >
             <page.icon size={20} stroke={1.7} aria-hidden />
             {page.label}

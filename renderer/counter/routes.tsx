@@ -1,5 +1,5 @@
 import type { RouteObject } from 'react-router';
-import { BenchPage } from '../bench/bench-page.tsx';
+import { jobBenchRoute } from '../bench/routes.tsx';
 import { TillPage } from '../till/till-page.tsx';
 import { CustomerPage } from './customers/customer-page.tsx';
 import { CustomersPage } from './customers/customers-page.tsx';
@@ -20,7 +20,7 @@ export const counterRoutes: RouteObject[] = [
     element: <JobFrame />,
     children: [
       { index: true, element: <JobOverviewPage /> },
-      { path: 'bench', element: <BenchPage /> },
+      jobBenchRoute,
       { path: 'till', element: <TillPage /> },
       { path: 'handover', element: <HandoverPage /> },
     ],

@@ -1,6 +1,7 @@
 import { NativeSelect, SimpleGrid, Stack, TextInput } from '@mantine/core';
 import { z } from 'zod';
 import { PROPERTY_CLASSES } from '../../shared/trade/index.ts';
+import type { Feature } from '../../shared/work/features.ts';
 import { BoltPicture } from '../common/measure/bolt-picture.tsx';
 import { decimal } from '../common/measure/decimal.ts';
 import classes from './specbook.module.css';
@@ -24,15 +25,17 @@ const THREADS = [
 
 /** The fastener group that a torque belongs to, with the order in which it is tightened. */
 export function FastenerFields({
+  feature,
   draft,
   onChange,
   errors,
 }: {
+  readonly feature: Feature;
   readonly draft: SpecificationDraft;
   readonly onChange: (change: Partial<SpecificationDraft>) => void;
   readonly errors: Record<string, string>;
 }) {
-  const fastener = fastenerOf('head-bolt-torque', draft);
+  const fastener = fastenerOf(feature, draft);
   const thread = THREADS.find(
     (each) => each.diameter === draft.diameter && each.pitch === draft.pitch,
   );

@@ -15,6 +15,7 @@ import { type FormEvent, useState } from 'react';
 import { Link } from 'react-router';
 import { z } from 'zod';
 import type { EngineModelId } from '../../shared/contract/ids.ts';
+import type { EngineModel } from '../../shared/contract/specbook.ts';
 import { display, sweptVolume } from '../../shared/trade/index.ts';
 import { CYCLE_LABELS, CYCLES, type Cycle } from '../../shared/work/vocabulary.ts';
 import { deskQuery } from '../common/desk.ts';
@@ -29,6 +30,8 @@ interface ModelFormProps {
   /** What the plate says, to begin with. */
   readonly make: string;
   readonly model: string;
+  /** The family, for a variant: what differs from it is written down, and nothing else. */
+  readonly family?: EngineModel;
   readonly onClose: () => void;
   readonly onAdded: (id: EngineModelId) => void;
 }
@@ -48,24 +51,36 @@ const CycleChoice = z.enum(CYCLES);
 /** Adds an engine model to the spec book. */
 export function ModelForm(props: ModelFormProps) {
   return (
-    <Modal opened={props.opened} onClose={props.onClose} title="Add an engine model" size="lg">
+    <Modal
+      opened={props.opened}
+      onClose={props.onClose}
+      title={
+        props.family === undefined
+          ? 'Add an engine model'
+          : `Add a variant of ${props.family.make} ${props.family.model}`
+      }
+      size="lg"
+    >
       {props.opened && <Fields {...props} />}
     </Modal>
   );
 }
 
-function Fields({ make, model, onClose, onAdded }: ModelFormProps) {
+function Fields({ make, model, family, onClose, onAdded }: ModelFormProps) {
   const by = useBy();
   const [tried, setTried] = useState(false);
-  const [draft, setDraft, clear] = useDraft<ModelDraft>(`engine-model.${make}.${model}`, {
-    make,
-    model,
-    cycle: 'four-stroke',
-    cylinders: '1',
-    bore: '',
-    stroke: '',
-    note: '',
-  });
+  const [draft, setDraft, clear] = useDraft<ModelDraft>(
+    `engine-model.${family?.id ?? ''}.${make}.${model}`,
+    {
+      make,
+      model,
+      cycle: family?.cycle ?? 'four-stroke',
+      cylinders: String(family?.cylinders ?? 1),
+      bore: '',
+      stroke: '',
+      note: '',
+    },
+  );
   const add = useWrite(deskQuery.specbook.addModel.mutationOptions());
   const errors = fieldErrors(add.error);
   const set = (change: Partial<ModelDraft>) => setDraft({ ...draft, ...change });
@@ -90,6 +105,7 @@ function Fields({ make, model, onClose, onAdded }: ModelFormProps) {
         bore,
         stroke,
         note: draft.note,
+        variantOf: family?.id ?? null,
       },
       {
         onSuccess: ({ id }) => {
@@ -132,6 +148,7 @@ function Fields({ make, model, onClose, onAdded }: ModelFormProps) {
           <NativeSelect
             size="md"
             label="Cycle"
+            disabled={family !== undefined}
             data={CYCLES.map((cycle) => ({ value: cycle, label: CYCLE_LABELS[cycle] }))}
             value={draft.cycle}
             onChange={(event) => set({ cycle: CycleChoice.parse(event.currentTarget.value) })}
@@ -147,7 +164,7 @@ function Fields({ make, model, onClose, onAdded }: ModelFormProps) {
           {length('stroke', 'Stroke, mm', stroke)}
         </SimpleGrid>
         <Text size="sm" c="dimmed" aria-live="polite">
-          {sweptWords(bore, stroke, Number(draft.cylinders))}
+          {sweptWords(bore, stroke, Number(draft.cylinders), family)}
         </Text>
         <Textarea
           label="Note"
@@ -185,7 +202,10 @@ function sweptWords(
   bore: number | null | undefined,
   stroke: number | null | undefined,
   cylinders: number,
+  family: EngineModel | undefined,
 ): string {
+  if (family !== undefined && (!bore || !stroke))
+    return 'Leave empty what is as in the family; it is taken from there.';
   if (!bore || !stroke || bore < 0 || stroke < 0)
     return 'Bore and stroke may be left empty; with both, the swept volume is computed.';
   return `Swept volume: ${display(sweptVolume({ bore, stroke, cylinders }), 'cm3')}.`;

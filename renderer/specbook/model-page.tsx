@@ -1,18 +1,23 @@
 import { Anchor, Button, Group, Stack, Text, Title } from '@mantine/core';
-import { IconPlus } from '@tabler/icons-react';
+import { IconChecklist, IconPlus } from '@tabler/icons-react';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
-import { Link, useParams } from 'react-router';
+import { Link, useNavigate, useParams } from 'react-router';
 import { EngineModelId } from '../../shared/contract/ids.ts';
-import type { EngineModel, Specification } from '../../shared/contract/specbook.ts';
+import type { EngineModel, NamedModel, Specification } from '../../shared/contract/specbook.ts';
 import { display } from '../../shared/trade/index.ts';
 import { FEATURE_LABELS, FEATURES, type Feature } from '../../shared/work/features.ts';
 import { CYCLE_LABELS } from '../../shared/work/vocabulary.ts';
 import { deskQuery } from '../common/desk.ts';
 import { Empty, Page, QueryView } from '../common/page.tsx';
-import { useErrand } from './book-errand.ts';
+import { modelAddress, useErrand } from './book-errand.ts';
 import { ConfirmForm } from './confirm-form.tsx';
+import { ContradictForm } from './contradict-form.tsx';
 import { ErrandBanner } from './errand-banner.tsx';
+import { ExportButtons } from './export-buttons.tsx';
+import { ModelForm } from './model-form.tsx';
+import { Relatives } from './relatives.tsx';
+import { Sources } from './source-files.tsx';
 import classes from './specbook.module.css';
 import { SpecificationEntry } from './specification-entry.tsx';
 import { SpecificationForm } from './specification-form.tsx';
@@ -40,35 +45,40 @@ export function ModelPage() {
 
 function Known({ id }: { readonly id: EngineModelId }) {
   const query = useQuery(deskQuery.specbook.model.queryOptions({ input: { id } }));
-  return (
-    <QueryView query={query}>
-      {({ model, specifications }) => <Entry model={model} specifications={specifications} />}
-    </QueryView>
-  );
+  return <QueryView query={query}>{(entry) => <Entry {...entry} />}</QueryView>;
+}
+
+/** What the form is open for. */
+interface Addition {
+  feature: Feature;
+  /** The specification that a new one would follow. */
+  current: Specification | null;
 }
 
 function Entry({
   model,
   specifications,
+  variants,
 }: {
   readonly model: EngineModel;
-  readonly specifications: Specification[];
+  readonly specifications: readonly Specification[];
+  readonly variants: readonly NamedModel[];
 }) {
+  const navigate = useNavigate();
   const errand = useErrand();
-  const [adding, setAdding] = useState<Feature | null>(
-    errand.add ? (errand.feature ?? 'bore') : null,
-  );
   const [confirming, setConfirming] = useState<Specification | null>(null);
-  const groups = FEATURES.flatMap((feature) => {
-    const revisions = specifications
-      .filter((each) => each.feature === feature)
-      .toSorted((a, b) => b.revision - a.revision);
-    const [current, ...earlier] = revisions;
-    return current === undefined ? [] : [{ current, earlier }];
+  const [contradicting, setContradicting] = useState<Specification | null>(null);
+  const [addingVariant, setAddingVariant] = useState(false);
+  const current = (feature: Feature) =>
+    specifications.find((each) => each.feature === feature) ?? null;
+  // What is being revised is held as it was when somebody began: a new revision must not change the
+  // form under their hands.
+  const [adding, setAdding] = useState<Addition | null>(() => {
+    const feature = errand.feature ?? 'bore';
+    return errand.add ? { feature, current: current(feature) } : null;
   });
-  const lacking = FEATURES.filter((feature) =>
-    groups.every(({ current }) => current.feature !== feature),
-  );
+  const add = (feature: Feature) => setAdding({ feature, current: current(feature) });
+  const lacking = FEATURES.filter((feature) => current(feature) === null);
   return (
     <Page
       title={`${model.make} ${model.model}`}
@@ -78,39 +88,56 @@ function Entry({
         </Anchor>
       }
       actions={
-        <Button
-          leftSection={<IconPlus size={18} aria-hidden />}
-          onClick={() => setAdding(lacking[0] ?? 'bore')}
-        >
-          Add a specification
-        </Button>
+        <>
+          <Button
+            component={Link}
+            to={`/spec-book/${model.id}/build-sheet`}
+            variant="default"
+            leftSection={<IconChecklist size={18} aria-hidden />}
+          >
+            Build sheet
+          </Button>
+          <Button
+            leftSection={<IconPlus size={18} aria-hidden />}
+            onClick={() => add(lacking[0] ?? 'bore')}
+          >
+            Add a specification
+          </Button>
+        </>
       }
     >
       <Stack gap="lg">
         {errand.job !== null && <ErrandBanner job={errand.job} model={model} />}
         <ModelFacts model={model} />
+        <Relatives
+          model={model}
+          variants={variants}
+          job={errand.job}
+          onAdd={() => setAddingVariant(true)}
+        />
         <section aria-label="Specifications">
           <Title order={2} size="h3" mb="xs">
             Specifications
           </Title>
-          {groups.length === 0 ? (
+          {specifications.length === 0 ? (
             <Empty
               title="No specifications yet"
               hint="Write down one at a time, as its source prints it, with the page. Two people or two sources confirm it."
             />
           ) : (
-            groups.map(({ current, earlier }) => (
+            specifications.map((specification) => (
               <SpecificationEntry
-                key={current.id}
-                specification={current}
-                earlier={earlier}
-                wanted={errand.feature === current.feature}
-                onRevise={() => setAdding(current.feature)}
-                onConfirm={() => setConfirming(current)}
+                key={specification.id}
+                specification={specification}
+                wanted={errand.feature === specification.feature}
+                onRevise={() => add(specification.feature)}
+                onConfirm={() => setConfirming(specification)}
+                onContradict={() => setContradicting(specification)}
               />
             ))
           )}
         </section>
+        <Sources specifications={specifications} />
         {lacking.length > 0 && (
           <section aria-label="Not in the book yet">
             <Title order={2} size="h4" mb="xs">
@@ -122,7 +149,7 @@ function Entry({
                   key={feature}
                   variant="default"
                   leftSection={<IconPlus size={16} aria-hidden />}
-                  onClick={() => setAdding(feature)}
+                  onClick={() => add(feature)}
                 >
                   {FEATURE_LABELS[feature]}
                 </Button>
@@ -130,15 +157,25 @@ function Entry({
             </Group>
           </section>
         )}
+        <ExportButtons id={model.id} />
       </Stack>
       <SpecificationForm
         model={model}
-        feature={adding}
-        current={groups.find(({ current }) => current.feature === adding)?.current ?? null}
-        onFeature={setAdding}
+        feature={adding?.feature ?? null}
+        current={adding?.current ?? null}
+        onFeature={add}
         onClose={() => setAdding(null)}
       />
       <ConfirmForm specification={confirming} onClose={() => setConfirming(null)} />
+      <ContradictForm specification={contradicting} onClose={() => setContradicting(null)} />
+      <ModelForm
+        opened={addingVariant}
+        make={model.make}
+        model={`${model.model} `}
+        family={model}
+        onClose={() => setAddingVariant(false)}
+        onAdded={(id) => navigate(modelAddress(id, errand.job))}
+      />
     </Page>
   );
 }
@@ -151,6 +188,7 @@ function ModelFacts({ model }: { readonly model: EngineModel }) {
     ['Stroke', model.stroke === null ? '–' : display(model.stroke, 'mm')],
     ['Swept volume', model.displacement === null ? '–' : display(model.displacement, 'cm3')],
     ['Unconfirmed', `${model.unconfirmed} of ${model.specifications}`],
+    ...(model.contradicted > 0 ? [['Sources disagree', `on ${model.contradicted}`]] : []),
   ];
   return (
     <div>

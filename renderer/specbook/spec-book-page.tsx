@@ -1,6 +1,12 @@
 import { Anchor, Button, Stack, Table, Text, TextInput } from '@mantine/core';
 import { useDebouncedValue } from '@mantine/hooks';
-import { IconPlus, IconProgressHelp, IconSearch } from '@tabler/icons-react';
+import {
+  IconArrowsDiff,
+  IconFileImport,
+  IconPlus,
+  IconProgressHelp,
+  IconSearch,
+} from '@tabler/icons-react';
 import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Link, useNavigate } from 'react-router';
@@ -11,6 +17,7 @@ import { CYCLE_LABELS } from '../../shared/work/vocabulary.ts';
 import { deskQuery } from '../common/desk.ts';
 import { Empty, Page, QueryView } from '../common/page.tsx';
 import { modelAddress, useErrand } from './book-errand.ts';
+import { ImportForm } from './import-form.tsx';
 import { ModelForm } from './model-form.tsx';
 import classes from './specbook.module.css';
 
@@ -21,6 +28,7 @@ export function SpecBookPage() {
   const [text, setText] = useState('');
   const [sought] = useDebouncedValue(text, 150);
   const [adding, setAdding] = useState(errand.add);
+  const [importing, setImporting] = useState(false);
   const models = useQuery(
     deskQuery.specbook.models.queryOptions({
       input: { text: sought },
@@ -36,7 +44,18 @@ export function SpecBookPage() {
     <Page
       title="Spec book"
       description="What each engine should measure, and where every figure comes from."
-      actions={add}
+      actions={
+        <>
+          <Button
+            variant="default"
+            leftSection={<IconFileImport size={18} aria-hidden />}
+            onClick={() => setImporting(true)}
+          >
+            Import…
+          </Button>
+          {add}
+        </>
+      }
     >
       <Stack>
         <TextInput
@@ -77,6 +96,11 @@ export function SpecBookPage() {
         onClose={() => setAdding(false)}
         onAdded={(id) => navigate(modelAddress(id, errand.job))}
       />
+      <ImportForm
+        opened={importing}
+        onClose={() => setImporting(false)}
+        onImported={(id) => navigate(modelAddress(id, errand.job))}
+      />
     </Page>
   );
 }
@@ -107,6 +131,11 @@ function ModelTable({
                 <Anchor component={Link} to={modelAddress(model.id, job)} fw={600}>
                   {model.make} {model.model}
                 </Anchor>
+                {model.variantOf !== null && (
+                  <Text size="sm" c="dimmed">
+                    variant of {model.variantOf.make} {model.variantOf.model}
+                  </Text>
+                )}
               </Table.Td>
               <Table.Td>
                 {CYCLE_LABELS[model.cycle]}, {model.cylinders} cyl.
@@ -120,6 +149,12 @@ function ModelTable({
                 {model.unconfirmed > 0 && (
                   <Text size="sm" className={classes.unconfirmed}>
                     <IconProgressHelp size={16} aria-hidden /> {model.unconfirmed} unconfirmed
+                  </Text>
+                )}
+                {model.contradicted > 0 && (
+                  <Text size="sm" className={classes.unconfirmed}>
+                    <IconArrowsDiff size={16} aria-hidden /> sources disagree on{' '}
+                    {model.contradicted}
                   </Text>
                 )}
               </Table.Td>

@@ -3,8 +3,8 @@ import type {
   SPECIFICATION_UNITS,
   Specification,
 } from '../../shared/contract/specbook.ts';
-import { dimensionOf } from '../../shared/trade/index.ts';
 import { FEATURE_UNITS, type Feature } from '../../shared/work/features.ts';
+import { isTorque, needsFastener } from '../../shared/work/torque-check.ts';
 import { decimal } from '../common/measure/decimal.ts';
 import { NO_SOURCE, type SourceDraft } from './source-choice.tsx';
 
@@ -18,6 +18,8 @@ export interface SpecificationDraft extends SourceDraft {
   wearLimit: string;
   unit: BookUnit;
   condition: string;
+  /** The bolts that a torque is for are known, and written out. */
+  bolted: boolean;
   diameter: string;
   pitch: string;
   propertyClass: string;
@@ -48,6 +50,7 @@ export function draftOf(feature: Feature, current: Specification | null): Specif
       wearLimit: '',
       unit: FEATURE_UNITS[feature],
       condition: '',
+      bolted: needsFastener(feature),
     };
   const { low, high, aim, wearLimit, unit, condition, page, source, fastener } = current;
   return {
@@ -60,6 +63,7 @@ export function draftOf(feature: Feature, current: Specification | null): Specif
     wearLimit,
     unit,
     condition,
+    bolted: fastener !== null,
     ...(fastener === null
       ? USUAL_FASTENER
       : {
@@ -82,12 +86,7 @@ export function fastenerOf(feature: Feature, draft: SpecificationDraft): Fastene
   const diameter = decimal(draft.diameter);
   const pitch = decimal(draft.pitch);
   const count = decimal(draft.count);
-  if (
-    dimensionOf(FEATURE_UNITS[feature]) !== 'torque' ||
-    diameter === null ||
-    pitch === null ||
-    count === null
-  )
+  if (!isTorque(feature) || !draft.bolted || diameter === null || pitch === null || count === null)
     return null;
   return {
     diameter,

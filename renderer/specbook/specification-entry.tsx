@@ -1,32 +1,37 @@
-import { Button, Group, Text } from '@mantine/core';
+import { Anchor, Button, Group, Text } from '@mantine/core';
+import { IconArrowUpRight } from '@tabler/icons-react';
+import { Link } from 'react-router';
 import type { Specification } from '../../shared/contract/specbook.ts';
 import { unitLabel } from '../../shared/trade/index.ts';
 import { FEATURE_LABELS } from '../../shared/work/features.ts';
 import { StandingBadge } from '../common/badges.tsx';
 import { useFormat } from '../common/format.ts';
 import { printedLimits } from '../common/measure/measure-words.ts';
+import { ConflictNote } from './conflict-note.tsx';
+import { EarlierRevisions } from './revision-list.tsx';
 import classes from './specbook.module.css';
 import { fastenerWords, sourceWords } from './specification-words.ts';
 
-/** A specification as its source prints it, its standing, and what it was before. */
+/** A specification as its source prints it, its standing, what speaks against it, and what it was before. */
 export function SpecificationEntry({
   specification,
-  earlier,
   wanted,
   onRevise,
   onConfirm,
+  onContradict,
 }: {
   readonly specification: Specification;
-  /** Newest first. */
-  readonly earlier: readonly Specification[];
   /** Somebody came here for this one. */
   readonly wanted: boolean;
   readonly onRevise: () => void;
   readonly onConfirm: () => void;
+  readonly onContradict: () => void;
 }) {
   const format = useFormat();
   const label = FEATURE_LABELS[specification.feature];
   const unit = unitLabel(specification.unit);
+  const { inheritedFrom } = specification;
+  const revise = inheritedFrom === null ? 'Revise' : 'State its own';
   return (
     <article aria-label={label} className={classes.specification} data-wanted={wanted}>
       <div>
@@ -46,6 +51,14 @@ export function SpecificationEntry({
         )}
       </div>
       <div>
+        {inheritedFrom !== null && (
+          <Text size="sm" className={classes.inherited}>
+            <IconArrowUpRight size={16} aria-hidden /> From the family,{' '}
+            <Anchor component={Link} to={`/spec-book/${inheritedFrom.id}`} inherit>
+              {inheritedFrom.make} {inheritedFrom.model}
+            </Anchor>
+          </Text>
+        )}
         <Text>{sourceWords(specification.source, specification.page)}</Text>
         <Text size="sm" c="dimmed">
           Revision {specification.revision}, entered by {specification.enteredBy},{' '}
@@ -60,35 +73,29 @@ export function SpecificationEntry({
       </div>
       <div className={classes.actions}>
         <StandingBadge standing={specification.standing} />
-        <Group gap={6} wrap="nowrap">
-          <Button size="sm" variant="subtle" onClick={onRevise} aria-label={`Revise: ${label}`}>
-            Revise…
+        <Group gap={6} justify="flex-end">
+          <Button size="sm" variant="subtle" onClick={onRevise} aria-label={`${revise}: ${label}`}>
+            {revise}…
           </Button>
           <Button size="sm" variant="default" onClick={onConfirm} aria-label={`Confirm: ${label}`}>
             Confirm…
           </Button>
         </Group>
+        <Button
+          size="sm"
+          variant="subtle"
+          onClick={onContradict}
+          aria-label={`Other figures: ${label}`}
+        >
+          Other figures…
+        </Button>
       </div>
-      {earlier.length > 0 && (
-        <details className={classes.earlier}>
-          <summary>
-            <Text span size="sm">
-              {earlier.length} earlier {earlier.length === 1 ? 'revision' : 'revisions'}
-            </Text>
-          </summary>
-          <ul>
-            {earlier.map((old) => (
-              <li key={old.id}>
-                <Text size="sm">
-                  Revision {old.revision}: {printedLimits(old)} ·{' '}
-                  {sourceWords(old.source, old.page)} · {old.enteredBy},{' '}
-                  {format.instant(old.enteredAt)}
-                </Text>
-              </li>
-            ))}
-          </ul>
-        </details>
+      {specification.contradictions.length > 0 && (
+        <div className={classes.earlier}>
+          <ConflictNote specification={specification} />
+        </div>
       )}
+      <EarlierRevisions specification={specification} />
     </article>
   );
 }

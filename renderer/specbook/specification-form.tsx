@@ -1,5 +1,6 @@
 import {
   Button,
+  Checkbox,
   Group,
   Modal,
   NativeSelect,
@@ -26,16 +27,19 @@ import {
   MEASURED_FEATURES,
 } from '../../shared/work/features.ts';
 import { readBand } from '../../shared/work/specification-band.ts';
+import { isTorque, needsFastener } from '../../shared/work/torque-check.ts';
 import { deskQuery } from '../common/desk.ts';
 import { fieldErrors, RefusalAlert } from '../common/refusal.tsx';
 import { useBy } from '../common/station.tsx';
 import { useDraft } from '../common/use-draft.ts';
 import { useWrite } from '../common/use-write.ts';
+import { ConflictNote } from './conflict-note.tsx';
 import { FastenerFields } from './fastener-fields.tsx';
 import { SourceChoice } from './source-choice.tsx';
 import { draftOf, fastenerOf, type SpecificationDraft } from './specification-draft.ts';
 import { targetTorque } from './target-torque.ts';
 import { TorqueCheck } from './torque-check.tsx';
+import { TorquesOfThread } from './torques-of-thread.tsx';
 import { useSource } from './use-source.ts';
 
 interface SpecificationFormProps {
@@ -55,7 +59,7 @@ export function SpecificationForm(props: SpecificationFormProps) {
     <Modal
       opened={feature !== null}
       onClose={props.onClose}
-      title={current === null ? 'Add a specification' : `Revise: revision ${current.revision + 1}`}
+      title={titleOf(current, props.model)}
       size="xl"
     >
       {feature !== null && (
@@ -63,6 +67,13 @@ export function SpecificationForm(props: SpecificationFormProps) {
       )}
     </Modal>
   );
+}
+
+function titleOf(current: Specification | null, model: EngineModel): string {
+  if (current === null) return 'Add a specification';
+  return current.inheritedFrom === null
+    ? `Revise: revision ${current.revision + 1}`
+    : `State its own for ${model.make} ${model.model}`;
 }
 
 const Unit = z.enum(SPECIFICATION_UNITS);
@@ -78,7 +89,7 @@ function Fields({
   const by = useBy();
   const [tried, setTried] = useState(false);
   const [draft, setDraft, clear] = useDraft<SpecificationDraft>(
-    `specification.${model.id}.${feature}.${current?.revision ?? 0}`,
+    `specification.${model.id}.${feature}.${current?.id ?? 'first'}`,
     draftOf(feature, current),
   );
   const add = useWrite(deskQuery.specbook.addSpecification.mutationOptions());
@@ -89,6 +100,7 @@ function Fields({
   const source = useSource((sourceId) => setDraft((before) => ({ ...before, sourceId })));
 
   const band = readBand(feature, draft);
+  const fastener = fastenerOf(feature, draft);
   const own = tried && !band.ok ? byPath(band.issues) : {};
   const refusal = source.error ?? add.error;
   const errors: Record<string, string> = {
@@ -105,7 +117,6 @@ function Fields({
     const sourceId = await source.settle(draft);
     if (sourceId === null) return;
     const { low, high, aim, wearLimit, unit, condition, page } = draft;
-    const fastener = fastenerOf(feature, draft);
     add.mutate(
       {
         by,
@@ -149,6 +160,7 @@ function Fields({
   return (
     <form onSubmit={submit} onInvalidCapture={() => setTried(true)}>
       <Stack>
+        {current !== null && <ConflictNote specification={current} />}
         <SimpleGrid cols={2}>
           <NativeSelect
             size="md"
@@ -177,11 +189,18 @@ function Fields({
           {limit('aim', 'Aim', 'empty: the middle')}
           {limit('wearLimit', 'Wear limit', 'beyond it: replace')}
         </SimpleGrid>
-        {feature === 'head-bolt-torque' && (
+        {isTorque(feature) && draft.bolted && (
           <TorqueCheck
             torque={band.ok ? targetTorque(band.band) : null}
-            fastener={fastenerOf(feature, draft)}
+            fastener={fastener}
             unit={draft.unit}
+          />
+        )}
+        {fastener !== null && (
+          <TorquesOfThread
+            fastener={fastener}
+            unit={draft.unit}
+            except={{ engineModelId: model.id, feature }}
           />
         )}
         <TextInput
@@ -191,8 +210,16 @@ function Fields({
           onChange={(event) => change({ condition: event.currentTarget.value })}
           error={errors.condition}
         />
-        {feature === 'head-bolt-torque' && (
-          <FastenerFields draft={draft} onChange={change} errors={errors} />
+        {isTorque(feature) && !needsFastener(feature) && (
+          <Checkbox
+            size="md"
+            label="The thread and class of what is tightened are known"
+            checked={draft.bolted}
+            onChange={(event) => change({ bolted: event.currentTarget.checked })}
+          />
+        )}
+        {isTorque(feature) && draft.bolted && (
+          <FastenerFields feature={feature} draft={draft} onChange={change} errors={errors} />
         )}
         <SourceChoice draft={draft} onChange={change} errors={errors} />
         <RefusalAlert error={refusal} />
@@ -208,7 +235,9 @@ function Fields({
           </Button>
           {questioned === null ? (
             <Button type="submit" loading={source.pending || add.isPending}>
-              {current === null ? 'Add the specification' : 'Add the revision'}
+              {current === null || current.inheritedFrom !== null
+                ? 'Add the specification'
+                : 'Add the revision'}
             </Button>
           ) : (
             <Button color="orange" loading={add.isPending} onClick={() => send(true)}>

@@ -19,7 +19,7 @@ export const PATTERN_LABELS: Record<Fastener['pattern'], string> = {
 
 /** Stages as shares of the final torque: `50 %, 75 %, 100 %`. */
 const stagesWords = (stages: readonly number[]): string =>
-  stages.map((share) => `${Math.round(share * 1000) / 10} %`).join(', ');
+  stages.map((share) => `${Math.round(share * 1000) / 10}\u00A0%`).join(', ');
 
 /** A fastener group in one line. */
 export const fastenerWords = (fastener: Fastener): string =>

@@ -63,6 +63,11 @@ export const Customer = z.object({
 });
 export type Customer = z.infer<typeof Customer>;
 
+const EngineHours = z
+  .number('Give the running hours as a number, or leave them empty.')
+  .min(0, 'Running hours are zero or more.')
+  .max(100_000, 'No small engine runs that long; give its hours.');
+
 const Engine = z.object({
   id: EngineId,
   make: z.string(),
@@ -131,6 +136,7 @@ export const JobDossier = JobCard.extend({
   leftWith: z.array(z.string()),
   fuel: z.string(),
   lastService: z.string(),
+  engineHours: z.number().nullable(),
   reachBy: z.enum(REACH_BY),
   diagnosisFee: Minor.nullable(),
   spendingLimit: Minor.nullable(),
@@ -188,6 +194,8 @@ export const TakeIn = z.strictObject({
   /** What is in the tank and how old it is. */
   fuel: maybeText(200),
   lastService: maybeText(200),
+  /** Running hours of the engine, from its meter or the customer; null when nobody knows. */
+  engineHours: EngineHours.nullable().default(null),
   reachBy: z.enum(REACH_BY).default('telephone'),
   diagnosisFee: Minor.nullable().default(null),
   /** What may be spent without a further call; counts as the first approval. */

@@ -20,12 +20,16 @@ export const EngineModelId = id('EngineModelId');
 export type EngineModelId = z.infer<typeof EngineModelId>;
 export const SourceId = id('SourceId');
 export type SourceId = z.infer<typeof SourceId>;
+export const SourceFileId = id('SourceFileId');
+export type SourceFileId = z.infer<typeof SourceFileId>;
 export const SpecificationId = id('SpecificationId');
 export type SpecificationId = z.infer<typeof SpecificationId>;
 export const GaugeId = id('GaugeId');
 export type GaugeId = z.infer<typeof GaugeId>;
 export const ReadingId = id('ReadingId');
 export type ReadingId = z.infer<typeof ReadingId>;
+export const DecisionId = id('DecisionId');
+export type DecisionId = z.infer<typeof DecisionId>;
 export const PartId = id('PartId');
 export type PartId = z.infer<typeof PartId>;
 export const EstimateId = id('EstimateId');
@@ -36,6 +40,8 @@ export const PaymentId = id('PaymentId');
 export type PaymentId = z.infer<typeof PaymentId>;
 export const PaperId = id('PaperId');
 export type PaperId = z.infer<typeof PaperId>;
+export const PhotoId = id('PhotoId');
+export type PhotoId = z.infer<typeof PhotoId>;
 
 /** What the barcode on a tag says: `J` and the job's number in six digits. */
 export const JobCode = z

@@ -1,4 +1,4 @@
-import { bench } from './bench.ts';
+import { bench } from './bench/index.ts';
 import { counter } from './counter.ts';
 import { office } from './office.ts';
 import { parts } from './parts.ts';

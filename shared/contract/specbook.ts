@@ -4,26 +4,13 @@ import { CYCLES, SOURCE_KINDS, STANDINGS } from '../work/vocabulary.ts';
 import { reads, writes } from './base.ts';
 import { CalendarDate, Instant, maybeText, text } from './fields.ts';
 import { EngineModelId, SourceId, SpecificationId, StaffId } from './ids.ts';
+import { exchange } from './specbook-exchange.ts';
+import { sourceFiles } from './specbook-files.ts';
+import { Fastener, SPECIFICATION_UNITS } from './specbook-words.ts';
+
+export { Fastener, SPECIFICATION_UNITS };
 
 /** The spec book: engine models, specifications, and where each of them came from. */
-
-/** Units that a specification may be printed in by its source, by what they measure. */
-export const SPECIFICATION_UNITS = [
-  'mm',
-  'um',
-  'in',
-  'thou',
-  'N·m',
-  'lbf·ft',
-  'lbf·in',
-  'kgf·m',
-  'kgf·cm',
-  'kPa',
-  'psi',
-  'bar',
-  'Ω',
-  'kΩ',
-] as const;
 
 export const Source = z.object({
   id: SourceId,
@@ -34,22 +21,30 @@ export const Source = z.object({
 });
 export type Source = z.infer<typeof Source>;
 
-/** A fastener group: what the plausibility check and the bolt picture need. Diameter and pitch in mm. */
-const Fastener = z.object({
-  diameter: z.number().positive().max(30),
-  pitch: z.number().positive().max(5),
-  /** As marked on the head: `8.8`, `10.9`, `grade 5` … */
-  propertyClass: z.string(),
-  count: z.int().min(1).max(24),
-  pattern: z.enum(['cross', 'spiral', 'in-line']),
-  /** Shares of the final torque, ascending, the last of them 1. */
-  stages: z.array(z.number().gt(0).max(1)).min(1).max(6),
+/** An engine model by what it is called. */
+export const NamedModel = z.object({ id: EngineModelId, make: z.string(), model: z.string() });
+export type NamedModel = z.infer<typeof NamedModel>;
+
+/** What another source prints against a specification: shown beside it, never averaged with it. */
+export const Contradiction = z.object({
+  source: Source,
+  page: z.string(),
+  /** As that source prints them, in its own unit; empty when there is none on that side. */
+  low: z.string(),
+  high: z.string(),
+  unit: z.enum(SPECIFICATION_UNITS),
+  lowBase: z.number().nullable(),
+  highBase: z.number().nullable(),
+  by: z.string(),
+  at: Instant,
 });
-export type Fastener = z.infer<typeof Fastener>;
+export type Contradiction = z.infer<typeof Contradiction>;
 
 export const Specification = z.object({
   id: SpecificationId,
   engineModelId: EngineModelId,
+  /** The family that a variant takes it from; null for what an entry states itself. */
+  inheritedFrom: NamedModel.nullable(),
   feature: z.enum(FEATURES),
   /** Limits as the source prints them, as text in `unit`; empty when there is none on that side. */
   low: z.string(),
@@ -75,6 +70,8 @@ export const Specification = z.object({
   confirmations: z.array(
     z.object({ by: z.string(), at: Instant, source: Source, page: z.string() }),
   ),
+  /** Other figures from other sources that nobody has settled; with one of them it is never confirmed. */
+  contradictions: z.array(Contradiction),
 });
 export type Specification = z.infer<typeof Specification>;
 
@@ -89,9 +86,12 @@ export const EngineModel = z.object({
   bore: z.number().nullable(),
   stroke: z.number().nullable(),
   note: z.string(),
-  /** How many specifications there are, and how many of them are unconfirmed. */
+  /** The family: what this variant does not state itself, dimensions among it, holds from there. */
+  variantOf: NamedModel.nullable(),
+  /** How many specifications hold for it, how many are unconfirmed, how many are contradicted. */
   specifications: z.int(),
   unconfirmed: z.int(),
+  contradicted: z.int(),
 });
 export type EngineModel = z.infer<typeof EngineModel>;
 
@@ -102,9 +102,29 @@ const Millimetres = z.number().positive('A length is more than zero.').max(500).
 export const specbook = {
   models: reads.input(z.strictObject({ text: maybeText(200) })).output(z.array(EngineModel)),
 
-  model: reads
-    .input(z.strictObject({ id: EngineModelId }))
-    .output(z.object({ model: EngineModel, specifications: z.array(Specification) })),
+  model: reads.input(z.strictObject({ id: EngineModelId })).output(
+    z.object({
+      model: EngineModel,
+      specifications: z.array(Specification),
+      /** The variants of a family, by name. */
+      variants: z.array(NamedModel),
+    }),
+  ),
+
+  /** Every revision of an entry's own specification, newest first, with what was said against each. */
+  revisions: reads
+    .input(z.strictObject({ engineModelId: EngineModelId, feature: z.enum(FEATURES) }))
+    .output(z.array(Specification)),
+
+  /** The torques in the book for one thread, to hold a new one against. Diameter and pitch in mm. */
+  torquesOfThread: reads
+    .input(
+      z.strictObject({
+        diameter: z.number().positive().max(30),
+        pitch: z.number().positive().max(5),
+      }),
+    )
+    .output(z.array(z.object({ engineModel: NamedModel, specification: Specification }))),
 
   addModel: writes
     .errors({
@@ -112,6 +132,12 @@ export const specbook = {
         status: 409,
         message: 'The spec book has this make and model already. Open that entry and add to it.',
         data: z.object({ engineModelId: EngineModelId }),
+      },
+      VARIANT_OF_VARIANT: {
+        status: 409,
+        message:
+          'That entry is a variant itself. Choose its family, and write down what differs from the family.',
+        data: z.object({ family: NamedModel }),
       },
     })
     .input(
@@ -125,6 +151,8 @@ export const specbook = {
         bore: Millimetres.default(null),
         stroke: Millimetres.default(null),
         note: maybeText(2000),
+        /** The family whose specifications hold where this entry states none of its own. */
+        variantOf: EngineModelId.nullable().default(null),
       }),
     )
     .output(EngineModel),
@@ -191,4 +219,39 @@ export const specbook = {
       }),
     )
     .output(Specification),
+
+  /** Another source prints other figures. They stand beside the specification until a revision settles it. */
+  contradict: writes
+    .errors({
+      SAME_SOURCE: {
+        status: 409,
+        message:
+          'That is the specification’s own source. If it prints something else, add a revision instead.',
+      },
+      SAME_FIGURES: {
+        status: 409,
+        message: 'That source gives the same figures. Confirm the specification with it instead.',
+      },
+      REVISED_SINCE: {
+        status: 409,
+        message:
+          'There is a newer revision of this specification. Look at that one, and hold the other source against it.',
+      },
+    })
+    .input(
+      z.strictObject({
+        by: StaffId,
+        specificationId: SpecificationId,
+        sourceId: SourceId,
+        page: maybeText(40),
+        low: limit,
+        high: limit,
+        unit: z.enum(SPECIFICATION_UNITS),
+      }),
+    )
+    .output(Specification),
+
+  ...exchange,
+
+  ...sourceFiles,
 };

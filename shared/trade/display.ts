@@ -35,6 +35,7 @@ const DECIMALS: Record<Unit, readonly [fewest: number, most: number]> = {
   V: [0, 2],
   A: [0, 2],
   '°': [0, 1],
+  ':1': [1, 2],
 };
 
 const LABELS: Partial<Record<Unit, string>> = {

@@ -14,6 +14,7 @@ export {
   sweptVolume,
 } from './displacement.ts';
 export { display, displayNumber, unitLabel } from './display.ts';
+export { difference } from './exact.ts';
 export {
   type Bolt,
   DEFAULT_NUT_FACTOR,
@@ -30,6 +31,7 @@ export { type FuelMix, fuelMix } from './fuel-mix.ts';
 export { type JudgeInput, type Judgement, judge, type Verdict } from './judge.ts';
 export { normalBelow, normalBetween } from './normal-distribution.ts';
 export { parseReading, type Reading } from './parse-reading.ts';
+export { propagate } from './propagate.ts';
 export {
   isPropertyClass,
   PROPERTY_CLASSES,
@@ -38,6 +40,7 @@ export {
 } from './property-class.ts';
 export { COPPER_COEFFICIENT, resistanceAt20, type WindingReading } from './resistance.ts';
 export { type RingGapRule, ringGap } from './ring-gap.ts';
+export { meanUncertainty, repeated, type Settling, settle, type Unsettled } from './settle.ts';
 export { type Slip, type SlipKind, suspectSlip } from './slip.ts';
 export { EXPANSION_COEFFICIENTS, REFERENCE_TEMPERATURE, toReference } from './temperature.ts';
 export {

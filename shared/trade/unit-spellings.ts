@@ -36,6 +36,7 @@ const SPELLINGS: Record<Unit, string> = {
   V: 'v volt volts',
   A: 'a amp amps ampere amperes',
   '°': '° deg degs degree degrees',
+  ':1': ':1 to1',
 };
 
 const UNITS_SPELT = spellings();

@@ -4,7 +4,8 @@ import { type Fraction, fraction, minus, over, plus, times, toNumber } from './e
 /**
  * Units that a reading may be typed in. The first of each dimension is the base unit that readings
  * are compared and computed in. `fl-oz-us` and `gal-us` are the US fluid ounce and gallon; `inHg` is
- * the conventional inch of mercury (13 595.1 kg/m³); `hp` is 550 ft·lbf/s; `°` is an angle.
+ * the conventional inch of mercury (13 595.1 kg/m³); `hp` is 550 ft·lbf/s; `°` is an angle;
+ * `:1` is a ratio, such as that of compression.
  */
 export const UNITS = [
   ...(['mm', 'um', 'in', 'thou'] as const),
@@ -15,7 +16,7 @@ export const UNITS = [
   ...(['kW', 'hp'] as const),
   ...(['N', 'lbf'] as const),
   ...(['Ω', 'kΩ'] as const),
-  ...(['rpm', '%', 'V', 'A', '°'] as const),
+  ...(['rpm', '%', 'V', 'A', '°', ':1'] as const),
 ] as const;
 
 export type Unit = (typeof UNITS)[number];
@@ -35,6 +36,7 @@ export const BASE_UNIT_OF = {
   voltage: 'V',
   current: 'A',
   angle: '°',
+  ratio: ':1',
 } as const satisfies Record<string, Unit>;
 
 export type Dimension = keyof typeof BASE_UNIT_OF;
@@ -98,6 +100,7 @@ const DEFINITIONS: Record<Unit, Definition> = {
   V: unit('voltage', ONE),
   A: unit('current', ONE),
   '°': unit('angle', ONE),
+  ':1': unit('ratio', ONE),
 };
 
 function unit(dimension: Dimension, factor: Fraction, zero = NONE): Definition {

@@ -53,6 +53,16 @@ export const BENCH_CAUTIONS = [
   'Gas-fuelled engines, pressure vessels and house wiring: licensed people only.',
 ];
 
+/** Where an engine is run for the first time after a rebuild. */
+export const RUN_CAUTIONS = [
+  'Exhaust led outside before it starts: carbon monoxide has no smell and kills.',
+  'Know how to stop it before you start it: stop switch, and the fuel tap behind it.',
+  'Hands, sleeves, hair and cords clear of rotating parts; blades, tines and belts off or out of gear.',
+  'Muffler, head and oil are hot: let it cool before it is touched.',
+  'A leak-down test can turn the crankshaft: hands and wrench clear.',
+  'Gas-fuelled engines, pressure vessels and house wiring: licensed people only.',
+];
+
 /** How a rebuilt engine is run in: common practice, no source; the maker's manual comes first. */
 export const RUNNING_IN_ADVICE = [
   'Let it warm up for five minutes before the first load; no full load in the first two hours.',

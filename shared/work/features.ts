@@ -6,10 +6,48 @@ import type { Cycle } from './vocabulary.ts';
  */
 
 /** Base units of the store; a reading is kept as typed beside its value in one of these. */
-export type BaseUnit = 'mm' | 'N·m' | 'kPa' | 'Ω';
+export type BaseUnit = 'mm' | 'N·m' | 'kPa' | 'Ω' | 'cm3' | ':1';
 
-/** Features that a gauge is put to. */
+/** Features that a gauge is put to, in the order of the work. */
 export const MEASURED_FEATURES = [
+  'bore',
+  'piston-skirt',
+  'ring-end-gap',
+  'ring-side-clearance',
+  'crankpin',
+  'rod-big-end',
+  'rod-bolt-torque',
+  'main-journal',
+  'crankshaft-end-play',
+  'camshaft-end-play',
+  'deck-flatness',
+  'deck-clearance',
+  'head-flatness',
+  'gasket-thickness',
+  'chamber-volume',
+  'valve-stem-intake',
+  'valve-stem-exhaust',
+  'valve-guide-intake',
+  'valve-guide-exhaust',
+  'valve-spring-length',
+  'seat-width',
+  'valve-travel-intake',
+  'valve-travel-exhaust',
+  'sump-bolt-torque',
+  'flywheel-nut-torque',
+  'coil-air-gap',
+  'valve-lash-intake',
+  'valve-lash-exhaust',
+  'plug-gap',
+  'plug-torque',
+  'head-bolt-torque',
+  'compression',
+  'coil-resistance',
+] as const;
+export type MeasuredFeature = (typeof MEASURED_FEATURES)[number];
+
+/** What every rebuild measures; the others are asked for where the spec book knows them. */
+export const CORE_FEATURES: readonly MeasuredFeature[] = [
   'bore',
   'piston-skirt',
   'ring-end-gap',
@@ -24,8 +62,7 @@ export const MEASURED_FEATURES = [
   'head-bolt-torque',
   'compression',
   'coil-resistance',
-] as const;
-export type MeasuredFeature = (typeof MEASURED_FEATURES)[number];
+];
 
 /** Features that follow from others: they have a specification and a verdict, never a gauge. */
 export const DERIVED_FEATURES = [
@@ -33,6 +70,15 @@ export const DERIVED_FEATURES = [
   'bore-out-of-round',
   'piston-clearance',
   'rod-clearance',
+  'bore-wear',
+  'crankpin-out-of-round',
+  'main-journal-out-of-round',
+  'stem-clearance-intake',
+  'stem-clearance-exhaust',
+  'valve-lift-intake',
+  'valve-lift-exhaust',
+  'displacement',
+  'compression-ratio',
 ] as const;
 export type DerivedFeature = (typeof DERIVED_FEATURES)[number];
 
@@ -58,28 +104,34 @@ export const FEATURE_LABELS: Record<Feature, string> = {
   'bore-out-of-round': 'Bore out-of-round',
   'piston-clearance': 'Piston to bore clearance',
   'rod-clearance': 'Rod bearing clearance',
-};
-
-/** How to take the reading, in a sentence, with the caution that belongs to it. */
-export const FEATURE_HINTS: Record<MeasuredFeature, string> = {
-  bore: 'At three depths, along the crankshaft and across it. Wipe the bore dry and let it come to room temperature.',
-  'piston-skirt': 'Across the thrust faces, at the height that the source names.',
-  'ring-end-gap': 'Ring squared in the bore with the piston crown, below the ridge.',
-  crankpin: 'At two directions a quarter turn apart.',
-  'rod-big-end': 'Cap fitted the right way round and tightened to its figure.',
-  'crankshaft-end-play': 'Dial indicator on the end of the shaft, pushed home and pulled.',
-  'head-flatness':
-    'Straightedge and the thickest leaf that slides under, six directions; note the worst.',
-  'coil-air-gap':
-    'Plug lead off and earthed. Magnet under the coil, leaf in at each leg while the screws are tightened.',
-  'valve-lash-intake': 'Cold, on the compression stroke, at or just past top dead centre.',
-  'valve-lash-exhaust': 'Cold, on the compression stroke, at or just past top dead centre.',
-  'plug-gap': 'Round wire gauge; bend the side electrode only.',
-  'head-bolt-torque':
-    'In the order and the stages given, smooth pull, threads as the source asks (dry or oiled).',
-  compression:
-    'Plug lead earthed, throttle open, battery or arm at its usual speed. A compression release lowers the figure.',
-  'coil-resistance': 'Leads disconnected; note the temperature.',
+  'ring-side-clearance': 'Ring side clearance',
+  'main-journal': 'Main journal',
+  'camshaft-end-play': 'Camshaft end play',
+  'deck-flatness': 'Deck flatness',
+  'deck-clearance': 'Deck clearance',
+  'gasket-thickness': 'Head gasket thickness',
+  'chamber-volume': 'Combustion chamber volume',
+  'valve-stem-intake': 'Valve stem, intake',
+  'valve-stem-exhaust': 'Valve stem, exhaust',
+  'valve-guide-intake': 'Valve guide, intake',
+  'valve-guide-exhaust': 'Valve guide, exhaust',
+  'valve-spring-length': 'Valve spring free length',
+  'seat-width': 'Valve seat width',
+  'valve-travel-intake': 'Valve travel, intake',
+  'valve-travel-exhaust': 'Valve travel, exhaust',
+  'rod-bolt-torque': 'Connecting rod bolts',
+  'sump-bolt-torque': 'Sump cover bolts',
+  'flywheel-nut-torque': 'Flywheel nut',
+  'plug-torque': 'Spark plug',
+  'bore-wear': 'Bore wear',
+  'crankpin-out-of-round': 'Crankpin out-of-round',
+  'main-journal-out-of-round': 'Main journal out-of-round',
+  'stem-clearance-intake': 'Stem to guide clearance, intake',
+  'stem-clearance-exhaust': 'Stem to guide clearance, exhaust',
+  'valve-lift-intake': 'Valve lift, intake',
+  'valve-lift-exhaust': 'Valve lift, exhaust',
+  displacement: 'Displacement',
+  'compression-ratio': 'Compression ratio, flat piston',
 };
 
 export const FEATURE_UNITS: Record<Feature, BaseUnit> = {
@@ -101,6 +153,34 @@ export const FEATURE_UNITS: Record<Feature, BaseUnit> = {
   'bore-out-of-round': 'mm',
   'piston-clearance': 'mm',
   'rod-clearance': 'mm',
+  'ring-side-clearance': 'mm',
+  'main-journal': 'mm',
+  'camshaft-end-play': 'mm',
+  'deck-flatness': 'mm',
+  'deck-clearance': 'mm',
+  'gasket-thickness': 'mm',
+  'chamber-volume': 'cm3',
+  'valve-stem-intake': 'mm',
+  'valve-stem-exhaust': 'mm',
+  'valve-guide-intake': 'mm',
+  'valve-guide-exhaust': 'mm',
+  'valve-spring-length': 'mm',
+  'seat-width': 'mm',
+  'valve-travel-intake': 'mm',
+  'valve-travel-exhaust': 'mm',
+  'rod-bolt-torque': 'N·m',
+  'sump-bolt-torque': 'N·m',
+  'flywheel-nut-torque': 'N·m',
+  'plug-torque': 'N·m',
+  'bore-wear': 'mm',
+  'crankpin-out-of-round': 'mm',
+  'main-journal-out-of-round': 'mm',
+  'stem-clearance-intake': 'mm',
+  'stem-clearance-exhaust': 'mm',
+  'valve-lift-intake': 'mm',
+  'valve-lift-exhaust': 'mm',
+  displacement: 'cm3',
+  'compression-ratio': ':1',
 };
 
 export interface Place {
@@ -130,16 +210,37 @@ const BORE_SPOTS: Spot[] = ['top', 'middle', 'bottom'].flatMap((level) => [
   { key: `${level}-across`, label: `${level}, across the crankshaft` },
 ]);
 
+const RINGS: Spot[] = [
+  { key: 'top-ring', label: 'top ring' },
+  { key: 'second-ring', label: 'second ring' },
+];
+
+const VALVES: Spot[] = [
+  { key: 'intake', label: 'intake' },
+  { key: 'exhaust', label: 'exhaust' },
+];
+
+const TRAVEL: Spot[] = [
+  { key: 'closed', label: 'valve closed' },
+  { key: 'open', label: 'valve fully open' },
+];
+
 const SPOTS: Partial<Record<MeasuredFeature, Spot[]>> = {
   bore: BORE_SPOTS,
-  'ring-end-gap': [
-    { key: 'top-ring', label: 'top ring' },
-    { key: 'second-ring', label: 'second ring' },
-  ],
+  'ring-end-gap': RINGS,
+  'ring-side-clearance': RINGS,
   crankpin: [
     { key: 'first', label: 'first direction' },
     { key: 'second', label: 'a quarter turn on' },
   ],
+  'main-journal': ['flywheel', 'output'].flatMap((side) => [
+    { key: `${side}-first`, label: `${side} side, first direction` },
+    { key: `${side}-second`, label: `${side} side, a quarter turn on` },
+  ]),
+  'valve-spring-length': VALVES,
+  'seat-width': VALVES,
+  'valve-travel-intake': TRAVEL,
+  'valve-travel-exhaust': TRAVEL,
   'coil-air-gap': [
     { key: 'leg-1', label: 'leg 1' },
     { key: 'leg-2', label: 'leg 2' },
@@ -147,9 +248,30 @@ const SPOTS: Partial<Record<MeasuredFeature, Spot[]>> = {
 };
 
 /** Features that an engine has once, however many cylinders it has. */
-const ONCE: readonly MeasuredFeature[] = ['crankshaft-end-play', 'coil-resistance', 'coil-air-gap'];
+const ONCE: readonly MeasuredFeature[] = [
+  'main-journal',
+  'crankshaft-end-play',
+  'camshaft-end-play',
+  'coil-resistance',
+  'coil-air-gap',
+  'sump-bolt-torque',
+  'flywheel-nut-torque',
+];
 
-const FOUR_STROKE_ONLY: readonly MeasuredFeature[] = ['valve-lash-intake', 'valve-lash-exhaust'];
+const FOUR_STROKE_ONLY: readonly MeasuredFeature[] = [
+  'camshaft-end-play',
+  'valve-lash-intake',
+  'valve-lash-exhaust',
+  'valve-stem-intake',
+  'valve-stem-exhaust',
+  'valve-guide-intake',
+  'valve-guide-exhaust',
+  'valve-spring-length',
+  'seat-width',
+  'valve-travel-intake',
+  'valve-travel-exhaust',
+  'sump-bolt-torque',
+];
 
 /** The features that an engine of this shape is measured on, in the order of the work. */
 export const measuredFeaturesOf = (shape: EngineShape): MeasuredFeature[] =>

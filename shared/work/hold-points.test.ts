@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { defaultBuild } from './default-build.ts';
 import {
+  doneBefore,
   type HoldPointEvent,
   holdPointState,
   holdPointsOf,
@@ -38,10 +40,28 @@ describe('hold points', () => {
 
   test('all are open at first; one passed is one fewer', () => {
     const all = holdPointsOf('four-stroke').length;
-    expect(openHoldPoints('four-stroke', [])).toHaveLength(all);
-    expect(openHoldPoints('four-stroke', [{ key: 'oil', outcome: 'passed' }])).toHaveLength(
-      all - 1,
-    );
+    expect(openHoldPoints(defaultBuild('four-stroke'), [])).toHaveLength(all);
+    expect(
+      openHoldPoints(defaultBuild('four-stroke'), [{ key: 'oil', outcome: 'passed' }]),
+    ).toHaveLength(all - 1);
+  });
+
+  test('a step that is not held blocks nobody', () => {
+    const steps = defaultBuild('four-stroke');
+    const loose = steps.filter(({ hold }) => !hold);
+    expect(loose.map(({ key }) => key)).toEqual(['as-built']);
+    expect(openHoldPoints(steps, []).map(({ key }) => key)).not.toContain('as-built');
+  });
+
+  test('a step done out of order says before what it was done, also when that is done later', () => {
+    const steps = [{ key: 'a' }, { key: 'b' }, { key: 'c' }];
+    const passed = (key: string): HoldPointEvent => ({ key, outcome: 'passed' });
+    const early = [passed('a'), passed('c'), passed('b')];
+    expect(doneBefore(steps, 'c', early)).toEqual([{ key: 'b' }]);
+    expect(doneBefore(steps, 'b', early)).toEqual([]);
+    const again: HoldPointEvent[] = [...early, { key: 'c', outcome: 'reopened' }];
+    expect(doneBefore(steps, 'c', again)).toEqual([]);
+    expect(doneBefore(steps, 'c', [...again, passed('c')])).toEqual([]);
   });
 
   test('a point names the readings that it lacks', () => {

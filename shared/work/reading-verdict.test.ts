@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { acceptedBand, limitsAt, verdictOn } from './reading-verdict.ts';
 
@@ -37,4 +38,34 @@ describe('what a reading is held against', () => {
     expect(verdictOn(68.05, held, 0.006).verdict).toBe('within');
     expect(verdictOn(68.09, held, 0.006).verdict).toBe('outside');
   });
+});
+
+test('never within once the band shrunk by the uncertainty is left, never outside inside the widened one', () => {
+  const size = fc.double({ min: 0.001, max: 100, noNaN: true });
+  const uncertain = fc.double({ min: 0, max: 0.5, noNaN: true });
+  fc.assert(
+    fc.property(
+      size,
+      size,
+      size,
+      uncertain,
+      fc.constantFrom('low', 'high', 'both'),
+      (value, low, width, uncertainty, sides) => {
+        const band = {
+          low: sides === 'high' ? null : low,
+          high: sides === 'low' ? null : low + width,
+        };
+        const { verdict } = verdictOn(value, band, uncertainty);
+        // Room for the last binary digit only.
+        const dust = 1e-9;
+        const inset = Math.min(
+          band.low === null ? Number.POSITIVE_INFINITY : value - band.low,
+          band.high === null ? Number.POSITIVE_INFINITY : band.high - value,
+        );
+        if (inset < uncertainty - dust) expect(verdict).not.toBe('within');
+        if (inset > -uncertainty + dust) expect(verdict).not.toBe('outside');
+        if (inset > uncertainty + dust) expect(verdict).toBe('within');
+      },
+    ),
+  );
 });

@@ -49,6 +49,23 @@ export function acceptedBand(
 }
 
 /**
+ * Whether a value that is good by the wear limit would not do for a new part: it is within, and whoever
+ * signs for it has to see that it is worn.
+ */
+export const isWornButGood = (
+  value: number,
+  limits: Omit<PlaceLimits, 'aim'>,
+  phase: Phase,
+): boolean => {
+  const inside = ({ low, high }: PlaceBand) =>
+    (low === null || value >= low) && (high === null || value <= high);
+  return inside(acceptedBand(limits, phase)) && !inside(limits);
+};
+
+/** The words for it, on screens and papers. */
+export const WORN_BUT_GOOD = 'worn: beyond the limits of a new part, inside the wear limit';
+
+/**
  * The verdict on a value, all in one unit.
  * @param uncertainty expanded, k = 2
  */

@@ -1,7 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { standingOf } from './standing.ts';
 
-const entered = { sourceId: 'manual', sourceKind: 'makers-manual', enteredBy: 'ada' } as const;
+const entered = {
+  sourceId: 'manual',
+  sourceKind: 'makers-manual',
+  enteredBy: 'ada',
+  contradicted: false,
+} as const;
 const manual = (by: string) => ({ sourceId: 'manual', sourceKind: 'makers-manual', by }) as const;
 
 describe('the standing of a specification', () => {
@@ -25,9 +30,20 @@ describe('the standing of a specification', () => {
         sourceId: 'web',
         sourceKind: 'common-practice',
         enteredBy: 'ada',
+        contradicted: false,
         confirmations: [heard('bo'), heard('cy')],
       }),
     ).toBe('unconfirmed');
     expect(standingOf({ ...entered, confirmations: [heard('bo')] })).toBe('single-source');
+  });
+
+  test('while another source prints other figures nothing confirms it', () => {
+    const contradicted = { ...entered, contradicted: true };
+    expect(standingOf({ ...contradicted, confirmations: [manual('bo'), manual('cy')] })).toBe(
+      'single-source',
+    );
+    expect(standingOf({ ...contradicted, sourceKind: 'heard-or-found', confirmations: [] })).toBe(
+      'unconfirmed',
+    );
   });
 });

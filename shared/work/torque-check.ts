@@ -7,7 +7,7 @@ import {
   torquePlausibility,
   torqueStages,
 } from '../trade/index.ts';
-import type { Feature } from './features.ts';
+import { FEATURE_UNITS, type Feature } from './features.ts';
 import type { BandIssue, SpecificationBand } from './specification-band.ts';
 
 /** A fastener group as it is typed: diameter and pitch in mm. */
@@ -18,12 +18,18 @@ export interface TypedFastener {
   stages: readonly number[];
 }
 
-/** Whether a specification's fastener makes sense: torques have one, nothing else has. */
+/** Only a torque is about a fastener. */
+export const isTorque = (feature: Feature): boolean => FEATURE_UNITS[feature] === 'N·m';
+
+/** A head is tightened in stages and in an order: its torque is nothing without its bolts. */
+export const needsFastener = (feature: Feature): boolean => feature === 'head-bolt-torque';
+
+/** Whether a specification's fastener makes sense: a torque may have one, nothing else has. */
 export function readFastener<F extends TypedFastener>(
   feature: Feature,
   fastener: F | null,
 ): { ok: true; fastener: F | null } | { ok: false; issues: BandIssue[] } {
-  if (feature !== 'head-bolt-torque')
+  if (!isTorque(feature))
     return fastener === null
       ? { ok: true, fastener }
       : {
@@ -31,12 +37,14 @@ export function readFastener<F extends TypedFastener>(
           issues: [{ path: 'fastener', message: 'Only a torque has a fastener group.' }],
         };
   if (fastener === null)
-    return {
-      ok: false,
-      issues: [
-        { path: 'fastener', message: 'Give the thread, its class, the count and the stages.' },
-      ],
-    };
+    return needsFastener(feature)
+      ? {
+          ok: false,
+          issues: [
+            { path: 'fastener', message: 'Give the thread, its class, the count and the stages.' },
+          ],
+        }
+      : { ok: true, fastener };
   const issues: BandIssue[] = [];
   if (!isPropertyClass(fastener.propertyClass))
     issues.push({
@@ -92,3 +100,10 @@ const targetOf = (band: SpecificationBand): number | undefined =>
   band.low !== undefined && band.high !== undefined
     ? aim(band)
     : (band.aim ?? band.high ?? band.low);
+
+/** Whether two fasteners have one thread: diameter and pitch in mm, as exact as a thread is named. */
+export const sameThread = (
+  one: { diameter: number; pitch: number },
+  other: { diameter: number; pitch: number },
+): boolean =>
+  Math.abs(one.diameter - other.diameter) < 0.02 && Math.abs(one.pitch - other.pitch) < 0.002;

@@ -176,7 +176,14 @@ export const CYCLE_LABELS: Record<Cycle, string> = {
   'two-stroke': 'Two-stroke',
 };
 
-export const PAPER_KINDS = ['claim-ticket', 'tag', 'estimate', 'invoice', 'work-order'] as const;
+export const PAPER_KINDS = [
+  'claim-ticket',
+  'tag',
+  'estimate',
+  'invoice',
+  'work-order',
+  'clearance-sheet',
+] as const;
 export type PaperKind = (typeof PAPER_KINDS)[number];
 
 export const STAFF_ROLES = ['owner', 'counter', 'bench'] as const;

@@ -1,20 +1,23 @@
+import type { Page } from '@playwright/test';
 import { benchJob, expect, readingField, takenIn, test, unique } from './bench-shop.ts';
 
-test('a hold point is refused with what is missing, then overridden in writing', async ({
+const hand = (page: Page) => page.getByRole('region', { name: 'Step at hand' });
+
+test('a hold point names what it lacks, and is overridden and reopened in writing', async ({
   page,
   desk,
   by,
 }) => {
   const { code, jobId } = await benchJob(desk, by);
   await page.goto(`/job/${code}/bench?at=hold-points`);
-  const point = page.getByRole('listitem', { name: /^Coil air gap set at every leg/ });
+  await page.getByRole('link', { name: /^Coil air gap set at every leg/ }).click();
+  const point = hand(page);
   await expect(point).toContainText('Plug lead off and earthed');
-  await point.getByRole('button', { name: /^Pass/ }).click();
-  await expect(point.getByText('Missing: Coil air gap.')).toBeVisible();
-  await expect(point).toContainText('Open');
+  await expect(point.getByText('No final reading yet')).toBeVisible();
+  await expect(point.getByRole('button', { name: /^Measured and set/ })).toBeDisabled();
 
   await point.getByRole('button', { name: /^Override/ }).press('Enter');
-  const dialog = page.getByRole('dialog', { name: 'Override a hold point' });
+  const dialog = page.getByRole('dialog', { name: 'Override a step of the build' });
   const reason = dialog.getByRole('textbox', { name: 'Why this may go on without it' });
   await expect(reason).toBeFocused();
   await page.keyboard.type('no');
@@ -24,13 +27,15 @@ test('a hold point is refused with what is missing, then overridden in writing',
   await page.keyboard.press('Tab');
   await dialog.getByRole('button', { name: 'Override in my name' }).press('Enter');
   await expect(dialog).toBeHidden();
-  await expect(point).toContainText(/Overridden by .*Coil is fixed on this casting/);
 
+  const list = page.getByRole('navigation', { name: 'Steps of the build' });
+  await list.getByRole('button', { name: /^Coil air gap/ }).click();
+  await expect(point).toContainText(/Overridden by .*Coil is fixed on this casting/);
   await point.getByRole('button', { name: /^Reopen/ }).click();
-  const again = page.getByRole('dialog', { name: 'Reopen a hold point' });
+  const again = page.getByRole('dialog', { name: 'Reopen a step of the build' });
   await again.getByRole('textbox').fill('Another coil was fitted');
   await again.getByRole('button', { name: 'Reopen' }).click();
-  await expect(point).toContainText(/Open; reopened by .*Another coil was fitted/);
+  await expect(point).toContainText(/Reopened by .*Another coil was fitted/);
   const sheet = await desk.bench.sheet({ jobId });
   expect(sheet.holdPoints.find(({ key }) => key === 'air-gap')?.state).toBe('open');
 });
@@ -41,9 +46,8 @@ test('the missing reading is one step away, and the point is passed with it', as
   by,
 }) => {
   const { code } = await benchJob(desk, by);
-  await page.goto(`/job/${code}/bench?at=hold-points`);
-  const point = page.getByRole('listitem', { name: /^Coil air gap set at every leg/ });
-  await point.getByRole('button', { name: 'Measure coil air gap' }).click();
+  await page.goto(`/job/${code}/bench/build?step=air-gap`);
+  await hand(page).getByRole('button', { name: 'Measure coil air gap' }).click();
   await expect(page.getByRole('radio', { name: 'Final' })).toBeChecked();
   await expect(readingField(page)).toBeFocused();
   await page.keyboard.type('0.3');
@@ -52,8 +56,13 @@ test('the missing reading is one step away, and the point is passed with it', as
   await page.keyboard.type('.012"');
   await page.keyboard.press('Enter');
   await page.getByRole('button', { name: /^Hold points/ }).click();
-  await point.getByRole('button', { name: /^Pass/ }).click();
-  await expect(point).toContainText(/Passed by /);
+  await page.getByRole('link', { name: /^Coil air gap set at every leg/ }).click();
+  await hand(page)
+    .getByRole('button', { name: /^Measured and set/ })
+    .click();
+  const list = page.getByRole('navigation', { name: 'Steps of the build' });
+  await list.getByRole('button', { name: /^Coil air gap/ }).click();
+  await expect(hand(page)).toContainText(/Passed by /);
 });
 
 test('an engine that the spec book lacks is added, and the way leads back to the bench', async ({

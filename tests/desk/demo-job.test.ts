@@ -8,11 +8,11 @@ import { issuedPaper } from '../../db/schema/index.ts';
 import { openStore, type Store } from '../../db/store.ts';
 import { runDemoJob } from '../../electron/command/demo-job.ts';
 import { type DeskClient, deskClient } from '../../electron/command/demo-shop/client.ts';
-import type { BenchSheet, Reading } from '../../shared/contract/bench.ts';
+import type { BenchSheet, Reading } from '../../shared/contract/bench/index.ts';
 import type { JobDossier } from '../../shared/contract/counter.ts';
 import { unitLabel } from '../../shared/trade/index.ts';
 import { handoverCautions, LOCAL_LAW } from '../../shared/work/cautions.ts';
-import { FEATURES, MEASURED_FEATURES } from '../../shared/work/features.ts';
+import { CORE_FEATURES } from '../../shared/work/features.ts';
 import { PHASE_LABELS } from '../../shared/work/vocabulary.ts';
 import { faultsOf, readBarcode } from '../unit/paper/reading-back.ts';
 
@@ -115,8 +115,10 @@ test('ends handed over, paid, with an unbroken journal', async () => {
   expect(await desk.office.verifyJournal({})).toMatchObject({ intact: true, firstBroken: null });
 });
 
-test('every feature that a four-stroke is measured on has its final readings, all of them sound', () => {
-  for (const feature of MEASURED_FEATURES) {
+test('everything that its entry in the spec book asks for has its final readings, all of them sound', () => {
+  const asked = sheet.features.filter((each) => each.asked).map((each) => each.feature);
+  expect(asked).toEqual(expect.arrayContaining([...CORE_FEATURES]));
+  for (const feature of asked) {
     const { places } = sheet.features.find((each) => each.feature === feature) ?? { places: [] };
     expect(places, feature).not.toHaveLength(0);
     for (const place of places) {
@@ -125,7 +127,10 @@ test('every feature that a four-stroke is measured on has its final readings, al
       expect(finals.at(-1)?.verdict, `${feature} ${place.key}`).toBe('within');
     }
   }
-  expect(sheet.derived.filter(({ phase }) => phase === 'final')).toHaveLength(4);
+  const final = sheet.derived.filter(({ phase }) => phase === 'final');
+  expect(final.filter(({ specification }) => specification !== null)).toHaveLength(6);
+  // Without a specification: wear, the crankpin's out-of-round, the displacement.
+  expect(final).toHaveLength(9);
 });
 
 test('what came in worn was measured too', () => {
@@ -167,9 +172,9 @@ describe('the work order', () => {
 
   test('names the source of every specification, with edition and page, and its standing', () => {
     for (const { label, specification, places } of sheet.features) {
+      if (places.every((place) => place.readings.length === 0)) continue;
       if (specification === null) throw new Error(`${label} has no specification.`);
       const { source, page, standing } = specification;
-      if (places.every((place) => place.readings.length === 0)) continue;
       const [band = '', below = ''] = section(label);
       expect(band).toContain(label);
       expect(below).toContain(`${source.title}, ${source.edition}, page ${page}`);
@@ -222,9 +227,17 @@ test('what is stored has the fingerprint that is printed, and comes out the same
   }
 });
 
-test('its engine model has a specification for everything that is measured or worked out', async () => {
+test('its engine model has a specification for everything that every rebuild measures', async () => {
   const [model] = await desk.specbook.models({ text: '' });
   if (model === undefined) throw new Error('The spec book is empty.');
   const { specifications } = await desk.specbook.model({ id: model.id });
-  expect(specifications.map(({ feature }) => feature)).toEqual([...FEATURES]);
+  expect(specifications.map(({ feature }) => feature)).toEqual(
+    expect.arrayContaining([
+      ...CORE_FEATURES,
+      'bore-taper',
+      'bore-out-of-round',
+      'piston-clearance',
+      'rod-clearance',
+    ]),
+  );
 });

@@ -134,6 +134,16 @@ describe('a reading', () => {
     });
   });
 
+  test.each(['0', '-68.2'])(
+    'a bore of %s mm is refused, and the sheet is still to be read',
+    async (text) => {
+      await expect(
+        record(text, { feature: 'bore', place: 'c1-top-along', gaugeId: null, keepAsTyped: true }),
+      ).rejects.toMatchObject({ code: 'READING_UNREADABLE', defined: true });
+      expect((await shop.desk.bench.sheet({ jobId })).closed).toBe(false);
+    },
+  );
+
   test('by a gauge that measures something else is refused', async () => {
     await expect(record('0.3', { gaugeId: wrench.id })).rejects.toMatchObject({
       code: 'BAD_INPUT',

@@ -16,7 +16,8 @@ function desk(...args: string[]) {
   const { stdout, stderr, status } = spawnSync(
     process.execPath,
     [join(root, 'electron', 'command', 'desk.ts'), ...args],
-    { encoding: 'utf8' },
+    // The whole contract as JSON Schema is longer than what is taken without this.
+    { encoding: 'utf8', maxBuffer: 64 * 1024 * 1024 },
   );
   return { stdout, stderr, status };
 }

@@ -481,6 +481,7 @@ export const LATER_JOBS: readonly JobStory[] = [
     condition: 'As it left here.',
     leftWith: ['key'],
     fuel: 'Full, fresh',
+    engineHours: 341,
     lastService: 'Rebuilt here this year',
     spendingLimit: 12_000,
     signs: 'pad',

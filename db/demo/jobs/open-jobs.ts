@@ -382,6 +382,7 @@ export const OPEN_JOBS: readonly JobStory[] = [
     condition: 'Shroud pushed in at the rear, one fin broken.',
     leftWith: ['key', 'broken fin'],
     fuel: 'Half, fresh',
+    engineHours: 343,
     spendingLimit: 12_000,
     signs: 'pad',
     reaches: 'taken-in',

@@ -20,6 +20,8 @@ export interface JobStory {
   leftWith?: readonly string[];
   fuel: string;
   lastService?: string;
+  /** On the engine's meter, if it has one. */
+  engineHours?: number;
   diagnosisFee?: number;
   spendingLimit?: number;
   /** Agreed at intake and taken then. */

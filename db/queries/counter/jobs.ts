@@ -125,6 +125,7 @@ export function dossierOf(store: ReadStore, jobId: string): JobDossier | undefin
     leftWith: row.job.leftWith,
     fuel: row.job.fuel,
     lastService: row.job.lastService,
+    engineHours: row.job.engineHours,
     reachBy: row.job.reachBy,
     diagnosisFee: row.job.diagnosisFee,
     spendingLimit: row.job.spendingLimit,

@@ -37,6 +37,9 @@ const HEAD = ['head-gasket', 'head-bolts'];
 const closedPoints = (scope: Scope): readonly string[] =>
   scope === 'rebuild' ? [] : scope === 'top-end' ? CRANKCASE : [...CRANKCASE, ...HEAD];
 
+/** Millilitres, to the mark of every engine of the demo. */
+const OIL_FILLED = '600';
+
 export interface BenchJob {
   jobId: string;
   engine: EngineKey;
@@ -109,7 +112,7 @@ export async function build(
       : readings.findLastIndex(({ feature }) => needs.includes(feature)) + 1;
     await takeUpTo(due);
     if (due > end) return;
-    await desk.bench.passHoldPoint({ by, jobId, key });
+    await desk.bench.passHoldPoint({ by, jobId, key, quantity: key === 'oil' ? OIL_FILLED : '' });
   }
 }
 

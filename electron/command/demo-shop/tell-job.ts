@@ -6,6 +6,7 @@ import { demoPart } from '../../../db/demo/parts.ts';
 import { scribble, typedName } from '../../../db/demo/scribble.ts';
 import { DEMO_STAFF } from '../../../db/demo/staff.ts';
 import { type BenchJob, build, measureAsReceived } from './bench-work.ts';
+import { runEngine } from './run-work.ts';
 import { idOf, type OpenShop, partId } from './set-up.ts';
 import { billLines, issueParts } from './till-work.ts';
 
@@ -124,6 +125,7 @@ export function tellJob(shop: OpenShop, known: Known, story: JobStory): Happenin
         await issueParts(shop, job().by, jobId, lines);
         await build(shop, job(), bench);
         if (bench.soFar !== undefined) return;
+        await runEngine(shop, job(), machine.kind);
         const { by } = job();
         await desk.counter.moveJob({ by, jobId, to: 'ready' });
         if (bench.backAgain !== undefined) {
@@ -228,6 +230,7 @@ async function takeIn(shop: OpenShop, known: Known, story: JobStory): Promise<st
     leftWith: [...(story.leftWith ?? [])],
     fuel: story.fuel,
     lastService: story.lastService ?? '',
+    engineHours: story.engineHours ?? null,
     reachBy: 'reachBy' in customer ? customer.reachBy : 'telephone',
     diagnosisFee: story.diagnosisFee ?? null,
     spendingLimit: story.spendingLimit ?? null,

@@ -1,30 +1,24 @@
-import { holdPointEventsOf } from '../../../db/queries/bench.ts';
+import { holdPointEventsOf, readingsOf } from '../../../db/queries/bench.ts';
 import { movesOf } from '../../../db/queries/counter/jobs.ts';
-import { cycleOfModel } from '../../../db/queries/specbook.ts';
 import type { ReadStore } from '../../../db/store.ts';
-import type { HoldPointOnSheet, Reading } from '../../../shared/contract/bench.ts';
+import type { Build, HoldPointOnSheet, Reading } from '../../../shared/contract/bench/index.ts';
 import type { JobDossier } from '../../../shared/contract/counter.ts';
 import { FEATURE_LABELS } from '../../../shared/work/features.ts';
 import {
+  doneBefore,
   type HoldPoint,
   holdPointState,
-  holdPointsOf,
   missingReadings,
   openHoldPoints,
 } from '../../../shared/work/hold-points.ts';
-import type { Cycle } from '../../../shared/work/vocabulary.ts';
-
-/** The cycle of a job's engine; four-stroke until the spec book says otherwise: its list is the longer. */
-export function cycleOf(store: ReadStore, job: JobDossier): Cycle {
-  const { engineModelId } = job.machineDetails.engine;
-  const cycle = engineModelId === null ? undefined : cycleOfModel(store, engineModelId);
-  return cycle ?? 'four-stroke';
-}
+import { stepsOfJob } from './job-steps.ts';
 
 /** The points still open; none as long as the engine was never on the bench to be built. */
 export function openPointsOf(store: ReadStore, job: JobDossier): HoldPoint[] {
   const built = movesOf(store, job.id).some(({ to }) => to === 'on-the-bench');
-  return built ? openHoldPoints(cycleOf(store, job), holdPointEventsOf(store, job.id)) : [];
+  return built
+    ? openHoldPoints(stepsOfJob(store, job).steps, holdPointEventsOf(store, job.id))
+    : [];
 }
 
 // A point asks for readings of the finished build: what came in worn proves nothing.
@@ -35,26 +29,43 @@ export const finals = (readings: readonly Reading[]) =>
       .map(({ feature }) => feature),
   );
 
-/** The hold points of a job as the sheet shows them. */
-export function holdPointsOnSheet(
-  store: ReadStore,
-  jobId: string,
-  cycle: Cycle,
-  readings: readonly Reading[],
-): HoldPointOnSheet[] {
-  const events = holdPointEventsOf(store, jobId);
-  const measured = finals(readings);
-  return holdPointsOf(cycle).map((point) => {
-    const last = events.findLast(({ key }) => key === point.key);
-    return {
-      key: point.key,
-      label: point.label,
-      caution: point.caution,
-      state: holdPointState(point.key, events),
-      missing: missingReadings(point, measured).map((feature) => FEATURE_LABELS[feature]),
-      by: last?.by ?? '',
-      at: last?.at ?? null,
-      reason: last?.reason ?? '',
-    };
-  });
+/** A job's steps in build order, each with how it stands. */
+export function buildOf(store: ReadStore, job: JobDossier): Build {
+  const { begun, origin, steps } = stepsOfJob(store, job);
+  const events = holdPointEventsOf(store, job.id);
+  const measured = finals(readingsOf(store, job.id));
+  return {
+    jobId: job.id,
+    begun,
+    origin,
+    steps: steps.map((step) => {
+      const last = events.findLast(({ key }) => key === step.key);
+      return {
+        ...step,
+        state: holdPointState(step.key, events),
+        missing: missingReadings(step, measured),
+        by: last?.by ?? '',
+        at: last?.at ?? null,
+        reason: last?.reason ?? '',
+        detail: last?.detail ?? '',
+        doneBefore: doneBefore(steps, step.key, events).map(({ label }) => label),
+      };
+    }),
+    closed: job.state === 'handed-over',
+  };
 }
+
+/** The hold points of a job as the sheet shows them. */
+export const holdPointsOnSheet = (store: ReadStore, job: JobDossier): HoldPointOnSheet[] =>
+  buildOf(store, job)
+    .steps.filter(({ hold }) => hold)
+    .map(({ key, label, caution, state, missing, by, at, reason }) => ({
+      key,
+      label,
+      caution,
+      state,
+      missing: missing.map((feature) => FEATURE_LABELS[feature]),
+      by,
+      at,
+      reason,
+    }));

@@ -1,57 +1,109 @@
 import { readingsOf } from '../../../db/queries/bench.ts';
-import { dossierOf, jobRowById } from '../../../db/queries/counter/jobs.ts';
+import { photosOf } from '../../../db/queries/build.ts';
+import { dossierOf } from '../../../db/queries/counter/jobs.ts';
 import { holdPointEvent } from '../../../db/schema/index.ts';
+import type { ReadStore } from '../../../db/store.ts';
+import type { JobId } from '../../../shared/contract/ids.ts';
+import { type BuildStep, quantityOf, wiresThatDiffer } from '../../../shared/work/build-steps.ts';
 import { FEATURE_LABELS } from '../../../shared/work/features.ts';
-import {
-  type HoldPoint,
-  type HoldPointEvent,
-  holdPointsOf,
-  missingReadings,
-} from '../../../shared/work/hold-points.ts';
+import { type HoldPointEvent, missingReadings } from '../../../shared/work/hold-points.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
 import { type Writing, write } from '../writing.ts';
-import { cycleOf, finals } from './build-state.ts';
+import { finals } from './build-state.ts';
+import { stepsOfJob, takeSteps } from './job-steps.ts';
 import { sheetOf } from './sheet.ts';
+import { tighteningUnderWay } from './torque-group.ts';
 
 interface Refusals {
   JOB_CLOSED: () => Error;
   HOLD_POINT_UNKNOWN: () => Error;
 }
 
-function pointOf(writing: Writing, jobId: string, key: string, errors: Refusals): HoldPoint {
-  const row = found(jobRowById(writing.store, jobId), 'job');
-  if (row.state === 'handed-over') throw errors.JOB_CLOSED();
+/** The step of the job's own build; whoever does the first step has taken them over. */
+function stepOf(writing: Writing, jobId: string, key: string, errors: Refusals): BuildStep {
   const job = found(dossierOf(writing.store, jobId), 'job');
-  const point = holdPointsOf(cycleOf(writing.store, job)).find((each) => each.key === key);
-  if (point === undefined) throw errors.HOLD_POINT_UNKNOWN();
-  return point;
+  if (job.state === 'handed-over') throw errors.JOB_CLOSED();
+  const step = stepsOfJob(writing.store, job).steps.find((each) => each.key === key);
+  if (step === undefined) throw errors.HOLD_POINT_UNKNOWN();
+  takeSteps(writing, job);
+  return step;
+}
+
+interface Entry {
+  jobId: string;
+  key: string;
+  outcome: HoldPointEvent['outcome'];
+  reason?: string;
+  detail?: string;
 }
 
 function enter(
   { store, staff, at, newId, note }: Writing,
-  jobId: string,
-  key: string,
-  outcome: HoldPointEvent['outcome'],
-  reason: string,
+  { jobId, key, outcome, reason = '', detail = '' }: Entry,
 ) {
   store
     .insert(holdPointEvent)
-    .values({ id: newId(), jobId, key, outcome, reason, by: staff.id, at })
+    .values({ id: newId(), jobId, key, outcome, reason, detail, by: staff.id, at })
     .run();
-  note({ job: jobId, holdPoint: key, outcome, reason });
+  note({ job: jobId, holdPoint: key, outcome, reason, detail });
+}
+
+interface DoneInput {
+  jobId: JobId;
+  quantity: string;
+  way: string;
+  wires: { from: string; to: string }[];
+}
+
+interface DoneRefusals {
+  QUANTITY_WANTED: (more: { data: { unit: string } }) => Error;
+  WAY_WANTED: () => Error;
+  WIRES_DIFFER: (more: { data: { wires: ReturnType<typeof wiresThatDiffer> } }) => Error;
+  PHOTO_WANTED: () => Error;
+  TIGHTENING_UNFINISHED: () => Error;
+}
+
+/** What the step asked for besides a tick, as it is kept with it; a refusal when it isn't there. */
+function detailOf(store: ReadStore, step: BuildStep, done: DoneInput, errors: DoneRefusals) {
+  switch (step.kind) {
+    case 'quantity': {
+      const quantity = quantityOf(done.quantity);
+      if (quantity === null) throw errors.QUANTITY_WANTED({ data: { unit: step.unit } });
+      return `${quantity} ${step.unit}`.trim();
+    }
+    case 'orientation':
+      if (step.note === '' && done.way === '') throw errors.WAY_WANTED();
+      return done.way;
+    case 'wiring': {
+      const wires = wiresThatDiffer(step.wires, done.wires);
+      if (wires.length > 0) throw errors.WIRES_DIFFER({ data: { wires } });
+      return step.wires.map(({ from, to }) => `${from} to ${to}`).join(', ');
+    }
+    case 'photo': {
+      const taken = photosOf(store, done.jobId).findLast(({ subject }) => subject === step.key);
+      if (taken === undefined) throw errors.PHOTO_WANTED();
+      return taken.id;
+    }
+    case 'torque':
+      if (tighteningUnderWay(store, done.jobId, step.needs)) throw errors.TIGHTENING_UNFINISHED();
+      return '';
+    default:
+      return '';
+  }
 }
 
 export const passHoldPoint = os.bench.passHoldPoint.handler(({ input, context, errors, path }) =>
   write(context, path, input.by, (writing) => {
     const { jobId, key } = input;
-    const point = pointOf(writing, jobId, key, errors);
-    const missing = missingReadings(point, finals(readingsOf(writing.store, jobId)));
+    const step = stepOf(writing, jobId, key, errors);
+    const missing = missingReadings(step, finals(readingsOf(writing.store, jobId)));
     if (missing.length > 0)
       throw errors.READINGS_MISSING({
         data: { features: missing.map((feature) => FEATURE_LABELS[feature]) },
       });
-    enter(writing, jobId, key, 'passed', '');
+    const detail = detailOf(writing.store, step, input, errors);
+    enter(writing, { jobId, key, outcome: 'passed', detail });
     return sheetOf(writing.store, jobId);
   }),
 );
@@ -60,8 +112,8 @@ export const overrideHoldPoint = os.bench.overrideHoldPoint.handler(
   ({ input, context, errors, path }) =>
     write(context, path, input.by, (writing) => {
       const { jobId, key, reason } = input;
-      pointOf(writing, jobId, key, errors);
-      enter(writing, jobId, key, 'overridden', reason);
+      stepOf(writing, jobId, key, errors);
+      enter(writing, { jobId, key, outcome: 'overridden', reason });
       return sheetOf(writing.store, jobId);
     }),
 );
@@ -70,8 +122,8 @@ export const reopenHoldPoint = os.bench.reopenHoldPoint.handler(
   ({ input, context, errors, path }) =>
     write(context, path, input.by, (writing) => {
       const { jobId, key, reason } = input;
-      pointOf(writing, jobId, key, errors);
-      enter(writing, jobId, key, 'reopened', reason);
+      stepOf(writing, jobId, key, errors);
+      enter(writing, { jobId, key, outcome: 'reopened', reason });
       return sheetOf(writing.store, jobId);
     }),
 );

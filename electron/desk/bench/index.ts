@@ -1,14 +1,22 @@
 import { eq } from 'drizzle-orm';
-import { jobRowById } from '../../../db/queries/counter/jobs.ts';
+import { dossierOf, jobRowById } from '../../../db/queries/counter/jobs.ts';
 import { engineModelById } from '../../../db/queries/specbook.ts';
 import { engine } from '../../../db/schema/index.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
 import { write } from '../writing.ts';
-import { addGauge, gauges } from './gauges.ts';
+import { beginBuild, build, buildSheet, reviseBuildSheet } from './build.ts';
+import { printClearanceSheet } from './clearance-sheet.ts';
+import { decide, decisions, proposals } from './decisions.ts';
+import { addGauge, checkGauge, gauge, gaugeReadings, gauges } from './gauges.ts';
+import { engineHistory } from './history.ts';
 import { overrideHoldPoint, passHoldPoint, reopenHoldPoint } from './hold-points.ts';
+import { retakeSteps } from './job-steps.ts';
+import { addPhoto, photo, photos } from './photos.ts';
 import { record } from './record.ts';
 import { sheetOf } from './sheet.ts';
+import { recordTestRun, testRuns } from './test-run.ts';
+import { beginTorqueAnew, pullBolt, torqueWalk } from './torque.ts';
 
 const sheet = os.bench.sheet.handler(({ input, context }) =>
   sheetOf(context.store.read, input.jobId),
@@ -16,11 +24,13 @@ const sheet = os.bench.sheet.handler(({ input, context }) =>
 
 const chooseEngineModel = os.bench.chooseEngineModel.handler(
   ({ input: { by, jobId, engineModelId }, context, errors, path }) =>
-    write(context, path, by, ({ store, note }) => {
+    write(context, path, by, (writing) => {
+      const { store, note } = writing;
       const job = found(jobRowById(store, jobId), 'job');
       if (job.state === 'handed-over') throw errors.JOB_CLOSED();
       found(engineModelById(store, engineModelId), 'engine model');
       store.update(engine).set({ engineModelId }).where(eq(engine.id, job.engineId)).run();
+      retakeSteps(writing, found(dossierOf(store, jobId), 'job'));
       note({ job: jobId, engine: job.engineId, engineModel: engineModelId });
       return sheetOf(store, jobId);
     }),
@@ -30,9 +40,29 @@ export const bench = {
   sheet,
   chooseEngineModel,
   record,
+  decisions,
+  decide,
+  proposals,
   passHoldPoint,
   overrideHoldPoint,
   reopenHoldPoint,
   gauges,
   addGauge,
+  gauge,
+  checkGauge,
+  gaugeReadings,
+  testRuns,
+  recordTestRun,
+  engineHistory,
+  printClearanceSheet,
+  build,
+  beginBuild,
+  buildSheet,
+  reviseBuildSheet,
+  torqueWalk,
+  pullBolt,
+  beginTorqueAnew,
+  addPhoto,
+  photos,
+  photo,
 };

@@ -1,21 +1,24 @@
 import { gaugeById, readingsOf } from '../../../db/queries/bench.ts';
 import { reading as readingTable } from '../../../db/schema/index.ts';
-import type { Gauge } from '../../../shared/contract/bench.ts';
+import type { Gauge, Reading } from '../../../shared/contract/bench/index.ts';
 import { SPECIFICATION_UNITS } from '../../../shared/contract/specbook.ts';
 import {
   convert,
   dimensionOf,
   parseReading,
-  suspectSlip,
+  type SlipKind,
   toBase,
   type Unit,
   unitLabel,
 } from '../../../shared/trade/index.ts';
 import { FEATURE_UNITS, placesOf } from '../../../shared/work/features.ts';
+import { wantsPosition } from '../../../shared/work/lash-position.ts';
+import { whyImpossible } from '../../../shared/work/possible-reading.ts';
 import { acceptedBand, limitsAt, verdictOn } from '../../../shared/work/reading-verdict.ts';
+import { suspicionOf } from '../../../shared/work/suspicion.ts';
 import { os } from '../implementer.ts';
 import { badInput, found } from '../refuse.ts';
-import { write } from '../writing.ts';
+import { type Writing, write } from '../writing.ts';
 import { bookOf } from './sheet.ts';
 
 type BookUnit = (typeof SPECIFICATION_UNITS)[number];
@@ -28,6 +31,7 @@ function remarkOn(gauge: Gauge | null, valueBase: number, baseUnit: Unit): strin
   if (gauge === null) return 'no gauge named';
   const inGaugeUnit = convert(valueBase, baseUnit, gauge.unit);
   return [
+    gauge.foundBadOn === null ? '' : `gauge was found bad on ${gauge.foundBadOn}`,
     gauge.expired ? `calibration was due ${gauge.calibrationDue}` : '',
     inGaugeUnit < gauge.rangeLow || inGaugeUnit > gauge.rangeHigh
       ? `outside the gauge’s range, ${gauge.rangeLow} to ${gauge.rangeHigh} ${unitLabel(gauge.unit)}`
@@ -56,101 +60,135 @@ function read(
   }
 }
 
-export const record = os.bench.record.handler(({ input, context, errors, path }) =>
-  write(context, path, input.by, ({ store, staff, at, today, newId, note }) => {
-    const { job, specifications, shape } = bookOf(store, input.jobId);
-    if (job.state === 'handed-over') throw errors.JOB_CLOSED();
+type ReadingInput = Parameters<Parameters<typeof os.bench.record.handler>[0]>[0]['input'];
 
-    const places = placesOf(input.feature, shape);
-    const place = places.find(({ key }) => key === input.place);
-    if (place === undefined)
-      throw errors.PLACE_UNKNOWN({ data: { places: places.map(({ key }) => key) } });
+/** What may be refused of a reading; the calling procedure makes its own declared errors of it. */
+export interface ReadingRefusals {
+  JOB_CLOSED: () => Error;
+  PLACE_UNKNOWN: (more: { data: { places: string[] } }) => Error;
+  READING_UNREADABLE: (more: { data: { reason: string } }) => Error;
+  READING_QUESTIONED: (more: {
+    data: { kind: SlipKind; likely: number; unit: BookUnit; against: 'band' | 'pair' };
+  }) => Error;
+  /** Only of what depends on where the engine stands. */
+  POSITION_WANTED?: () => Error;
+  SUPERSEDED_ALREADY: () => Error;
+}
 
-    const baseUnit = FEATURE_UNITS[input.feature];
-    if (dimensionOf(input.unit) !== dimensionOf(baseUnit))
-      throw badInput([{ path: 'unit', message: `This is measured in ${baseUnit} or the like.` }]);
-    const parsed = read(input.text, input.unit);
-    if ('reason' in parsed) throw errors.READING_UNREADABLE({ data: parsed });
-    const valueBase = convert(parsed.value, parsed.unit, baseUnit);
+/** Enters a reading within a transaction, with its verdict; whoever finishes a torque stage does so too. */
+export function enterReading(
+  { store, staff, at, today, newId, note }: Writing,
+  input: Omit<ReadingInput, 'by' | 'position'> & Partial<Pick<ReadingInput, 'position'>>,
+  errors: ReadingRefusals,
+): Reading {
+  const { job, specifications, shape } = bookOf(store, input.jobId);
+  if (job.state === 'handed-over') throw errors.JOB_CLOSED();
 
-    const specification = specifications.find(({ feature }) => feature === input.feature) ?? null;
-    const band = acceptedBand(limitsAt(specification, place.share), input.phase);
-    const slip = suspectSlip(valueBase, {
-      ...(band.low === null ? {} : { low: band.low }),
-      ...(band.high === null ? {} : { high: band.high }),
+  const places = placesOf(input.feature, shape);
+  const place = places.find(({ key }) => key === input.place);
+  if (place === undefined)
+    throw errors.PLACE_UNKNOWN({ data: { places: places.map(({ key }) => key) } });
+
+  const position = wantsPosition(input.feature) ? (input.position ?? null) : null;
+  if (position === null && wantsPosition(input.feature) && errors.POSITION_WANTED !== undefined)
+    throw errors.POSITION_WANTED();
+
+  const baseUnit = FEATURE_UNITS[input.feature];
+  if (dimensionOf(input.unit) !== dimensionOf(baseUnit))
+    throw badInput([{ path: 'unit', message: `This is measured in ${baseUnit} or the like.` }]);
+  const parsed = read(input.text, input.unit);
+  if ('reason' in parsed) throw errors.READING_UNREADABLE({ data: parsed });
+  const valueBase = convert(parsed.value, parsed.unit, baseUnit);
+  const impossible = whyImpossible(input.feature, valueBase);
+  if (impossible !== null) throw errors.READING_UNREADABLE({ data: { reason: impossible } });
+
+  const specification = specifications.find(({ feature }) => feature === input.feature) ?? null;
+  const band = acceptedBand(limitsAt(specification, place.share), input.phase);
+  const before = readingsOf(store, input.jobId);
+  const { slip, against } = suspicionOf({
+    feature: input.feature,
+    value: valueBase,
+    band,
+    place,
+    places,
+    phase: input.phase,
+    readings: before,
+  });
+  const likely = slip && convert(slip.likely, baseUnit, parsed.unit);
+  if (slip !== null && likely !== null && !input.keepAsTyped)
+    throw errors.READING_QUESTIONED({
+      data: { kind: slip.kind, likely: Number(likely.toPrecision(6)), unit: parsed.unit, against },
     });
-    const likely = slip && convert(slip.likely, baseUnit, parsed.unit);
-    if (slip !== null && likely !== null && !input.keepAsTyped)
-      throw errors.READING_QUESTIONED({
-        data: { kind: slip.kind, likely: Number(likely.toPrecision(6)), unit: parsed.unit },
-      });
 
-    const gauge =
-      input.gaugeId === null ? null : found(gaugeById(store, input.gaugeId, today), 'gauge');
-    if (gauge !== null && dimensionOf(gauge.unit) !== dimensionOf(baseUnit))
-      throw badInput([
-        { path: 'gaugeId', message: `${gauge.name} does not measure this. Choose another gauge.` },
-      ]);
+  const gauge =
+    input.gaugeId === null ? null : found(gaugeById(store, input.gaugeId, today), 'gauge');
+  if (gauge !== null && dimensionOf(gauge.unit) !== dimensionOf(baseUnit))
+    throw badInput([
+      { path: 'gaugeId', message: `${gauge.name} does not measure this. Choose another gauge.` },
+    ]);
 
-    const before = readingsOf(store, input.jobId);
-    if (input.supersedes !== null) {
-      const old = found(
-        before.find(({ id }) => id === input.supersedes),
-        'reading',
-      );
-      if (old.superseded) throw errors.SUPERSEDED_ALREADY();
-      if (old.feature !== input.feature || old.place !== input.place || old.phase !== input.phase)
-        throw badInput([
-          {
-            path: 'supersedes',
-            message: 'A correction is of the same feature, place and phase as what it corrects.',
-          },
-        ]);
-    }
-
-    const uncertaintyBase = uncertaintyIn(gauge);
-    const id = newId();
-    store
-      .insert(readingTable)
-      .values({
-        id,
-        jobId: job.id,
-        engineId: job.machineDetails.engine.id,
-        feature: input.feature,
-        place: place.key,
-        placeLabel: place.label,
-        phase: input.phase,
-        text: input.text,
-        unit: parsed.unit,
-        value: parsed.value,
-        valueBase,
-        gaugeId: gauge?.id ?? null,
-        gaugeRemark: remarkOn(gauge, valueBase, baseUnit),
-        uncertaintyBase,
-        temperature: input.temperature,
-        specificationId: specification?.id ?? null,
-        low: band.low,
-        high: band.high,
-        ...verdictOn(valueBase, band, uncertaintyBase),
-        slipKind: slip?.kind ?? null,
-        slipLikely: likely,
-        by: staff.id,
-        at,
-        supersedes: input.supersedes,
-      })
-      .run();
-    note({
-      job: job.id,
-      reading: id,
-      feature: input.feature,
-      place: place.key,
-      text: input.text,
-      unit: parsed.unit,
-      supersedes: input.supersedes,
-    });
-    return found(
-      readingsOf(store, job.id).find((reading) => reading.id === id),
+  if (input.supersedes !== null) {
+    const old = found(
+      before.find(({ id }) => id === input.supersedes),
       'reading',
     );
-  }),
+    if (old.superseded) throw errors.SUPERSEDED_ALREADY();
+    if (old.feature !== input.feature || old.place !== input.place || old.phase !== input.phase)
+      throw badInput([
+        {
+          path: 'supersedes',
+          message: 'A correction is of the same feature, place and phase as what it corrects.',
+        },
+      ]);
+  }
+
+  const uncertaintyBase = uncertaintyIn(gauge);
+  const id = newId();
+  store
+    .insert(readingTable)
+    .values({
+      id,
+      jobId: job.id,
+      engineId: job.machineDetails.engine.id,
+      feature: input.feature,
+      place: place.key,
+      placeLabel: place.label,
+      phase: input.phase,
+      text: input.text,
+      unit: parsed.unit,
+      value: parsed.value,
+      valueBase,
+      gaugeId: gauge?.id ?? null,
+      gaugeRemark: remarkOn(gauge, valueBase, baseUnit),
+      uncertaintyBase,
+      temperature: input.temperature,
+      position,
+      specificationId: specification?.id ?? null,
+      low: band.low,
+      high: band.high,
+      ...verdictOn(valueBase, band, uncertaintyBase),
+      slipKind: slip?.kind ?? null,
+      slipLikely: likely,
+      by: staff.id,
+      at,
+      supersedes: input.supersedes,
+    })
+    .run();
+  note({
+    job: job.id,
+    reading: id,
+    feature: input.feature,
+    place: place.key,
+    text: input.text,
+    unit: parsed.unit,
+    supersedes: input.supersedes,
+  });
+  return found(
+    readingsOf(store, job.id).find((reading) => reading.id === id),
+    'reading',
+  );
+}
+
+export const record = os.bench.record.handler(({ input, context, errors, path }) =>
+  write(context, path, input.by, (writing) => enterReading(writing, input, errors)),
 );

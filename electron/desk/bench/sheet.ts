@@ -1,4 +1,4 @@
-import { readingsOf } from '../../../db/queries/bench.ts';
+import { earlierReadings, readingsOf } from '../../../db/queries/bench.ts';
 import { dossierOf } from '../../../db/queries/counter/jobs.ts';
 import { bookEntry, specificationsById } from '../../../db/queries/specbook.ts';
 import type { ReadStore } from '../../../db/store.ts';
@@ -7,16 +7,18 @@ import type {
   DerivedOnSheet,
   FeatureOnSheet,
   Reading,
-} from '../../../shared/contract/bench.ts';
+} from '../../../shared/contract/bench/index.ts';
+import { jobCode } from '../../../shared/contract/ids.ts';
 import type { EngineModel, Specification } from '../../../shared/contract/specbook.ts';
 import {
   type DerivedValue,
   derivedFrom,
   type StandingReading,
 } from '../../../shared/work/derived.ts';
+import { FEATURE_HINTS } from '../../../shared/work/feature-hints.ts';
 import {
+  CORE_FEATURES,
   type EngineShape,
-  FEATURE_HINTS,
   FEATURE_LABELS,
   FEATURE_UNITS,
   type Feature,
@@ -114,6 +116,10 @@ export function sheetOf(store: ReadStore, jobId: string): BenchSheet {
     store,
     readings.flatMap(({ specificationId }) => specificationId ?? []),
   );
+  const earlier = Map.groupBy(
+    earlierReadings(store, job.machineDetails.engine.id, jobId),
+    ({ feature, place }) => `${feature} ${place}`,
+  );
   const features = measuredFeaturesOf(shape).map((feature): FeatureOnSheet => {
     const specification =
       forFeature(specifications, feature) ?? used.find((old) => old.feature === feature) ?? null;
@@ -121,6 +127,10 @@ export function sheetOf(store: ReadStore, jobId: string): BenchSheet {
       feature,
       label: FEATURE_LABELS[feature],
       hint: FEATURE_HINTS[feature],
+      asked:
+        CORE_FEATURES.includes(feature) ||
+        specification !== null ||
+        readings.some((reading) => reading.feature === feature),
       specification,
       unit: specification?.unit ?? FEATURE_UNITS[feature],
       places: placesOf(feature, shape).map((place) => ({
@@ -129,6 +139,16 @@ export function sheetOf(store: ReadStore, jobId: string): BenchSheet {
         readings: readings.filter(
           (reading) => reading.feature === feature && reading.place === place.key,
         ),
+        earlier: (earlier.get(`${feature} ${place.key}`) ?? [])
+          .slice(0, 2)
+          .map(({ phase, text, unit, valueBase, at, jobNumber }) => ({
+            jobCode: jobCode(jobNumber),
+            phase,
+            text,
+            unit,
+            valueBase,
+            at,
+          })),
       })),
     };
   });
@@ -138,8 +158,12 @@ export function sheetOf(store: ReadStore, jobId: string): BenchSheet {
     cycle: shape.cycle,
     cylinders: shape.cylinders,
     features,
-    derived: derivedFrom(standing(readings, shape)).map((value) => onSheet(value, specifications)),
-    holdPoints: holdPointsOnSheet(store, jobId, shape.cycle, readings),
+    derived: derivedFrom(standing(readings, shape), {
+      bore: model?.bore ?? null,
+      stroke: model?.stroke ?? null,
+      cylinders: shape.cylinders,
+    }).map((value) => onSheet(value, specifications)),
+    holdPoints: holdPointsOnSheet(store, job),
     closed: job.state === 'handed-over',
   };
 }

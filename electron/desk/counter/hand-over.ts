@@ -5,7 +5,7 @@ import { dossierOf } from '../../../db/queries/counter/jobs.ts';
 import { specificationsById } from '../../../db/queries/specbook.ts';
 import { accountOf } from '../../../db/queries/till.ts';
 import { job as jobTable } from '../../../db/schema/index.ts';
-import type { BenchSheet } from '../../../shared/contract/bench.ts';
+import type { BenchSheet } from '../../../shared/contract/bench/index.ts';
 import { handoverCautions, LOCAL_LAW, RUNNING_IN_ADVICE } from '../../../shared/work/cautions.ts';
 import { canMove } from '../../../shared/work/job-state.ts';
 import type { HoldPointLine } from '../../paper/content.ts';
@@ -16,6 +16,7 @@ import { paperHead, paperNumber, signed } from '../papers/head.ts';
 import { issue } from '../papers/issue.ts';
 import { approvalLines, paperLines, paperTotals, paymentLines } from '../papers/money.ts';
 import { featureReadings } from '../papers/readings.ts';
+import { lastTestRun } from '../papers/test-run.ts';
 import { found } from '../refuse.ts';
 import { write } from '../writing.ts';
 import { moveTo } from './move.ts';
@@ -62,6 +63,7 @@ export const handOver = os.counter.handOver.handler(({ input, context, errors, p
       engineModel: sheet.engineModel ? `${sheet.engineModel.make} ${sheet.engineModel.model}` : '',
       features: featureReadings(sheet, specificationsById(store, heldAgainst), shop),
       holdPoints: rebuilt ? holdPointLines(sheet) : [],
+      testRun: lastTestRun(store, jobId),
       lines: paperLines(bill.lines, shop),
       totals: paperTotals(bill.totals, shop),
       approvals: approvalLines(approvals),

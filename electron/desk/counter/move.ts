@@ -4,6 +4,7 @@ import { jobMove, job as jobTable } from '../../../db/schema/index.ts';
 import type { JobDossier } from '../../../shared/contract/counter.ts';
 import { canMove, type JobState, MOVES_BY_ACTION } from '../../../shared/work/job-state.ts';
 import { openPointsOf } from '../bench/build-state.ts';
+import { takeStepsOnBench } from '../bench/job-steps.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
 import { type Writing, write } from '../writing.ts';
@@ -39,6 +40,7 @@ export const moveJob = os.counter.moveJob.handler(({ input, context, errors, pat
         throw errors.HOLD_POINT_OPEN({ data: { open: open.map(({ label }) => label) } });
     }
     moveTo(writing, jobId, to, note);
+    if (to === 'on-the-bench') takeStepsOnBench(writing, job);
     writing.note({ job: jobId, from: job.state, to, reason: note });
     return found(dossierOf(writing.store, jobId), 'job');
   }),

@@ -85,6 +85,7 @@ export const takeIn = os.counter.takeIn.handler(({ input, context, errors, path 
         leftWith: input.leftWith,
         fuel: input.fuel,
         lastService: input.lastService,
+        engineHours: input.engineHours,
         reachBy: input.reachBy,
         diagnosisFee: input.diagnosisFee,
         spendingLimit: input.spendingLimit,

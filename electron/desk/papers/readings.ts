@@ -3,7 +3,7 @@ import type {
   DerivedOnSheet,
   FeatureOnSheet,
   Reading,
-} from '../../../shared/contract/bench.ts';
+} from '../../../shared/contract/bench/index.ts';
 import type { Shop } from '../../../shared/contract/office.ts';
 import type { Specification } from '../../../shared/contract/specbook.ts';
 import {
@@ -14,7 +14,13 @@ import {
   unitLabel,
 } from '../../../shared/trade/index.ts';
 import { FEATURE_UNITS } from '../../../shared/work/features.ts';
-import { acceptedBand, limitsAt } from '../../../shared/work/reading-verdict.ts';
+import { LASH_POSITION_LABELS } from '../../../shared/work/lash-position.ts';
+import {
+  acceptedBand,
+  isWornButGood,
+  limitsAt,
+  WORN_BUT_GOOD,
+} from '../../../shared/work/reading-verdict.ts';
 import { PHASE_LABELS, PHASES, type Phase } from '../../../shared/work/vocabulary.ts';
 import type { DerivedLine, FeatureReadings, ReadingLine } from '../../paper/content.ts';
 
@@ -34,6 +40,8 @@ const OTHER_UNIT: Partial<Record<Unit, Unit>> = {
   kPa: 'psi',
   psi: 'kPa',
   bar: 'psi',
+  cm3: 'in3',
+  in3: 'cm3',
 };
 
 /** Ordinary spaces on paper: a program that looks for `0.3 mm` finds it. */
@@ -87,14 +95,21 @@ function sourceWords({ source, page }: Specification): string {
   return [source.title, source.edition, page && `page ${page}`].filter(Boolean).join(', ');
 }
 
-function remarkOf(reading: Reading, atPlace: readonly Reading[]): string {
+function remarkOf(
+  reading: Reading,
+  place: FeatureOnSheet['places'][number],
+  specification: Specification | undefined,
+): string {
+  const limits = limitsAt(specification ?? null, place.share);
+  const worn = isWornButGood(reading.valueBase, limits, reading.phase) ? WORN_BUT_GOOD : '';
   const questioned = reading.questioned
     ? `questioned (${reading.questioned.likely}?), kept as typed`
     : '';
-  const former = atPlace.find(({ id }) => id === reading.supersedes);
+  const former = place.readings.find(({ id }) => id === reading.supersedes);
   const corrected = former ? `corrects ${asTyped(former)}` : '';
   const warm = reading.temperature === null ? '' : `part at ${reading.temperature} °C`;
-  return [questioned, reading.gaugeRemark, corrected, warm].filter(Boolean).join('; ');
+  const stood = reading.position === null ? '' : LASH_POSITION_LABELS[reading.position];
+  return [worn, questioned, reading.gaugeRemark, corrected, warm, stood].filter(Boolean).join('; ');
 }
 
 function lineOf(
@@ -116,7 +131,7 @@ function lineOf(
         ? ''
         : `±${uncertaintyWords(reading.uncertaintyBase, reading.unit)}`,
     verdict: reading.verdict,
-    remark: remarkOf(reading, place.readings),
+    remark: remarkOf(reading, place, specification),
     by: reading.by,
     at: reading.at,
   };
@@ -130,10 +145,25 @@ function uncertaintyWords(base: number, unit: Unit): string {
 
 /** What each measured feature leads to. */
 const FOLLOWS: Partial<Record<FeatureOnSheet['feature'], DerivedOnSheet['feature'][]>> = {
-  bore: ['bore-taper', 'bore-out-of-round'],
+  bore: ['bore-taper', 'bore-out-of-round', 'bore-wear', 'displacement'],
   'piston-skirt': ['piston-clearance'],
+  crankpin: ['crankpin-out-of-round'],
   'rod-big-end': ['rod-clearance'],
+  'main-journal': ['main-journal-out-of-round'],
+  'chamber-volume': ['compression-ratio'],
+  'valve-guide-intake': ['stem-clearance-intake'],
+  'valve-guide-exhaust': ['stem-clearance-exhaust'],
+  'valve-travel-intake': ['valve-lift-intake'],
+  'valve-travel-exhaust': ['valve-lift-exhaust'],
 };
+
+/** Worked out of every rebuild; the others are printed where the spec book has figures for them. */
+const ALWAYS_PRINTED: readonly DerivedOnSheet['feature'][] = [
+  'bore-taper',
+  'bore-out-of-round',
+  'piston-clearance',
+  'rod-clearance',
+];
 
 function derivedLine(value: DerivedOnSheet, cylinders: number): DerivedLine {
   const { specification, phase, uncertainty } = value;
@@ -141,7 +171,10 @@ function derivedLine(value: DerivedOnSheet, cylinders: number): DerivedLine {
   const held = specification && acceptedBand(limitsAt(specification, 1), phase);
   return {
     phase: PHASE_LABELS[phase],
-    name: cylinders > 1 ? `${value.label}, cylinder ${value.cylinder}` : value.label,
+    name:
+      cylinders > 1 && value.cylinder > 0
+        ? `${value.label}, cylinder ${value.cylinder}`
+        : value.label,
     value: written(value.value, unit),
     uncertainty: uncertainty > 0 ? `±${uncertaintyWords(uncertainty, unit)}` : '',
     band: held ? bandWords(specification, 1, held) : '',
@@ -168,7 +201,10 @@ export function featureReadings(
     const phases = new Set(taken.map(({ reading }) => reading.phase));
     const follows = FOLLOWS[feature.feature] ?? [];
     const derived = sheet.derived.filter(
-      (value) => follows.includes(value.feature) && phases.has(value.phase),
+      (value) =>
+        follows.includes(value.feature) &&
+        phases.has(value.phase) &&
+        (value.specification !== null || ALWAYS_PRINTED.includes(value.feature)),
     );
     // The page names what the readings were held against, not what the book says today.
     const ids = [...new Set(taken.map(({ reading }) => reading.specificationId))];

@@ -92,17 +92,17 @@ function Diameter({
           <circle cx={line.x2} cy={line.y2} r={6} />
         </>
       ) : (
-        done && <Tick x={line.x1} y={line.y1} />
+        done && <ReadingDot x={line.x1} y={line.y1} />
       )}
     </g>
   );
 }
 
-export function Tick({ x, y }: { readonly x: number; readonly y: number }) {
+/** A dot where there is a reading: whether it is a good one, the list says beside it. */
+export function ReadingDot({ x, y }: { readonly x: number; readonly y: number }) {
   return (
-    <g className={classes.tick}>
-      <circle cx={x} cy={y} r={8} />
-      <path d={`M ${x - 3.6} ${y + 0.2} l 2.6 2.8 l 4.8 -5.4`} />
+    <g className={classes.dot}>
+      <circle cx={x} cy={y} r={5} />
     </g>
   );
 }

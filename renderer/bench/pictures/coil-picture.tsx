@@ -1,4 +1,4 @@
-import { type PictureProps, Tick } from './bore-picture.tsx';
+import { type PictureProps, ReadingDot } from './bore-picture.tsx';
 import classes from './pictures.module.css';
 
 /** The flywheel's rim with its magnet, and the coil above it standing on two legs. */
@@ -32,7 +32,7 @@ export function CoilPicture({ done, now }: PictureProps) {
             <text x={x + 15} y={116} textAnchor="middle" className={classes.number}>
               {index + 1}
             </text>
-            {done.has(leg) && now !== leg && <Tick x={index === 0 ? 44 : 176} y={136} />}
+            {done.has(leg) && now !== leg && <ReadingDot x={index === 0 ? 44 : 176} y={136} />}
             {now === leg && (
               <path
                 d={

@@ -1,4 +1,4 @@
-import { type PictureProps, Tick } from './bore-picture.tsx';
+import { type PictureProps, ReadingDot } from './bore-picture.tsx';
 import classes from './pictures.module.css';
 
 /** A crankpin seen from its end, with the two directions a quarter turn apart. */
@@ -32,7 +32,7 @@ export function PinPicture({ done, now }: PictureProps) {
                 <circle cx={line.x2} cy={line.y2} r={6} />
               </>
             ) : (
-              done.has(direction) && <Tick x={line.x1} y={line.y1} />
+              done.has(direction) && <ReadingDot x={line.x1} y={line.y1} />
             )}
           </g>
         );

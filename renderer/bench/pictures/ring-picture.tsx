@@ -1,4 +1,4 @@
-import { type PictureProps, Tick } from './bore-picture.tsx';
+import { type PictureProps, ReadingDot } from './bore-picture.tsx';
 import classes from './pictures.module.css';
 
 const RINGS = [
@@ -24,7 +24,7 @@ export function RingPicture({ done, now }: PictureProps) {
           {now === key && (
             <path d={`M 110 ${y + 44} v -18 m -6 7 l 6 -8 l 6 8`} className={classes.pointer} />
           )}
-          {done.has(key) && now !== key && <Tick x={110} y={y + 21} />}
+          {done.has(key) && now !== key && <ReadingDot x={110} y={y + 21} />}
           <text x={188} y={y + 4} className={classes.small}>
             {label}
           </text>

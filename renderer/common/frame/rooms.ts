@@ -31,7 +31,7 @@ export const RAIL: readonly { name: string; entries: readonly RailEntry[] }[] = 
     name: 'Bench',
     entries: [
       { to: '/spec-book', label: 'Spec book', icon: IconBook2, also: ['/spec-book/'] },
-      { to: '/gauges', label: 'Gauges', icon: IconRulerMeasure, also: [] },
+      { to: '/gauges', label: 'Gauges', icon: IconRulerMeasure, also: ['/gauge/'] },
     ],
   },
   {

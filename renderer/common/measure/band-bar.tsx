@@ -1,5 +1,5 @@
 import { useElementSize } from '@mantine/hooks';
-import type { Verdict } from '../../../shared/contract/bench.ts';
+import type { Verdict } from '../../../shared/contract/bench/index.ts';
 import { display, displayNumber, type Unit } from '../../../shared/trade/index.ts';
 import classes from './band-bar.module.css';
 import { bandScale } from './band-scale.ts';

@@ -1,12 +1,23 @@
 import type { Fastener } from '../../../shared/contract/specbook.ts';
-import { boltRadius, boltSpots } from './bolt-layout.ts';
+import { type BoltSpot, boltRadius, boltSpots } from './bolt-layout.ts';
 import classes from './bolt-picture.module.css';
 
-/** The head from above: the number on each bolt is its turn in the tightening order. */
+/** How far one stage has gone round: bolts by their own numbers. */
+export interface StageWalked {
+  readonly next: number | null;
+  readonly pulled: readonly number[];
+}
+
+/**
+ * The head from above: the number on each bolt is its turn in the tightening order. With a stage that is
+ * under way, the bolts pulled are ticked and the next one stands out; without, the first does.
+ */
 export function BoltPicture({
   fastener,
+  stage = null,
 }: {
   readonly fastener: Pick<Fastener, 'count' | 'pattern'>;
+  readonly stage?: StageWalked | null;
 }) {
   const spots = boltSpots(fastener);
   const radius = boltRadius(fastener);
@@ -17,7 +28,7 @@ export function BoltPicture({
       viewBox="0 0 220 208"
       className={classes.picture}
       role="img"
-      aria-label={`Head from above with ${fastener.count} bolts, each numbered in its turn.`}
+      aria-label={`Head from above with ${fastener.count} bolts, each numbered in its turn.${stageWords(order, stage)}`}
     >
       {fastener.pattern === 'cross' ? (
         <>
@@ -29,11 +40,27 @@ export function BoltPicture({
       )}
       <polyline points={order.map(({ x, y }) => `${x},${y}`).join(' ')} className={classes.path} />
       {spots.map(({ bolt, turn, x, y }) => (
-        <g key={bolt} className={classes.bolt} data-first={turn === 1}>
+        <g
+          key={bolt}
+          className={classes.bolt}
+          data-first={stage === null ? turn === 1 : bolt === stage.next}
+        >
+          {bolt === stage?.next && (
+            <circle cx={x} cy={y} r={radius + 5} className={classes.nextRing} />
+          )}
           <polygon points={hexagon(x, y, radius)} />
           <text x={x} y={y + radius * 0.36} textAnchor="middle" fontSize={radius * 1.02}>
             {turn}
           </text>
+          {stage?.pulled.includes(bolt) && (
+            <g
+              className={classes.pulled}
+              transform={`translate(${x + radius * 0.75} ${y - radius * 0.75})`}
+            >
+              <circle r={radius * 0.5} />
+              <polyline points={tick(radius * 0.5)} strokeLinecap="round" strokeLinejoin="round" />
+            </g>
+          )}
         </g>
       ))}
     </svg>
@@ -45,3 +72,19 @@ const hexagon = (x: number, y: number, radius: number): string =>
     const angle = (corner * Math.PI) / 3;
     return `${x + radius * Math.cos(angle)},${y + radius * Math.sin(angle)}`;
   }).join(' ');
+
+const tick = (size: number): string =>
+  [
+    [-0.45, 0.05],
+    [-0.1, 0.4],
+    [0.5, -0.35],
+  ]
+    .map(([x = 0, y = 0]) => `${x * size},${y * size}`)
+    .join(' ');
+
+function stageWords(order: readonly BoltSpot[], stage: StageWalked | null): string {
+  if (stage === null) return '';
+  const next = order.find(({ bolt }) => bolt === stage.next);
+  const pulled = `${stage.pulled.length} pulled to this stage.`;
+  return next === undefined ? ` ${pulled}` : ` Next is bolt ${next.turn}; ${pulled}`;
+}

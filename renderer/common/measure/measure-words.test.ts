@@ -43,9 +43,9 @@ describe('why a verdict came out as it did', () => {
     expect(sentence(0.45, 0, 'outside')).toBe('0.05 mm above the high limit (0.20–0.40 mm).');
     expect(sentence(0.15, 0, 'outside')).toContain('below the low limit');
   });
-  test('too close says what would settle it', () => {
+  test('too close says how good the gauge is', () => {
     expect(sentence(0.398, 0.01, 'too-close')).toContain('the gauge is good to ±0.01 mm');
-    expect(sentence(0.398, 0.01, 'too-close')).toContain('Use a finer gauge');
+    expect(sentence(0.398, 0.01, 'too-close')).toContain('it can’t tell');
   });
 });
 

@@ -51,7 +51,7 @@ export function amountWords(amount: number, unit: Unit): string {
   return display(amount, unit);
 }
 
-/** Why a verdict came out as it did, and what would settle it. Base units; shown in `unit`. */
+/** Why a verdict came out as it did. Base units; shown in `unit`. */
 export function verdictSentence(
   judged: { value: number; uncertainty: number; verdict: Verdict } & SheetBand,
   unit: Unit,
@@ -68,7 +68,7 @@ export function verdictSentence(
       : `Inside ${band}, ${amountWords(distance, unit)} from the ${nearer} limit.`;
   if (verdict === 'outside')
     return `${amountWords(-distance, unit)} ${nearer === 'low' ? 'below the low' : 'above the high'} limit (${band}).`;
-  return `${amountWords(Math.abs(distance), unit)} from the ${nearer} limit, and the gauge is good to ±${amountWords(uncertainty, unit)}: it can’t tell. Use a finer gauge, or treat the part as doubtful.`;
+  return `${amountWords(Math.abs(distance), unit)} from the ${nearer} limit, and the gauge is good to ±${amountWords(uncertainty, unit)}: it can’t tell.`;
 }
 
 /** What the slip of the hand probably was, named as a mechanic would. */

@@ -1,4 +1,5 @@
-import { Text } from '@mantine/core';
+import { Anchor, Text, VisuallyHidden } from '@mantine/core';
+import { Link } from 'react-router';
 import type { Machine } from '../../../shared/contract/counter.ts';
 import { MACHINE_KIND_LABELS } from '../../../shared/work/vocabulary.ts';
 import classes from './customers.module.css';
@@ -24,6 +25,10 @@ export function MachineList({ machines }: { machines: readonly Machine[] }) {
             {machine.serial === '' ? 'No serial number' : `Serial ${machine.serial}`}
           </span>
           <span className={classes.small}>{engineWords(machine.engine)}</span>
+          <Anchor component={Link} to={`/engine/${machine.engine.id}`} size="sm">
+            Life of this engine
+            <VisuallyHidden>: {engineWords(machine.engine)}</VisuallyHidden>
+          </Anchor>
         </li>
       ))}
     </ul>

@@ -1,7 +1,7 @@
 import { Button, Group, Kbd, Stack, Text, Textarea, TextInput } from '@mantine/core';
 import { IconCircleCheck, IconClipboardText, IconKey } from '@tabler/icons-react';
 import { useEffect, useRef } from 'react';
-import type { BenchSheet } from '../../../shared/contract/bench.ts';
+import type { BenchSheet } from '../../../shared/contract/bench/index.ts';
 import type { JobDossier } from '../../../shared/contract/counter.ts';
 import type { Account } from '../../../shared/contract/till.ts';
 import { handoverCautions, LOCAL_LAW, RUNNING_IN_ADVICE } from '../../../shared/work/cautions.ts';

@@ -1,4 +1,4 @@
-import type { BenchSheet } from '../../../shared/contract/bench.ts';
+import type { BenchSheet } from '../../../shared/contract/bench/index.ts';
 import type { JobDossier } from '../../../shared/contract/counter.ts';
 import type { Account } from '../../../shared/contract/till.ts';
 import { JOB_STATE_LABELS } from '../../../shared/work/job-state.ts';

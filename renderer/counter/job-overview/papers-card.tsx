@@ -1,6 +1,7 @@
 import { Group, Stack, Text } from '@mantine/core';
 import type { JobDossier } from '../../../shared/contract/counter.ts';
 import { Card } from '../../common/card.tsx';
+import { ClearanceSheetButton } from '../../common/clearance-sheet-button.tsx';
 import { useFormat } from '../../common/format.ts';
 import { PaperButton } from '../../common/paper-button.tsx';
 
@@ -8,7 +9,7 @@ import { PaperButton } from '../../common/paper-button.tsx';
 export function PapersCard({ job }: { job: JobDossier }) {
   const format = useFormat();
   return (
-    <Card title="Papers">
+    <Card title="Papers" aside={<ClearanceSheetButton jobId={job.id} />}>
       {job.papers.length === 0 ? (
         <Text size="sm">No paper was issued yet.</Text>
       ) : (

@@ -50,7 +50,14 @@ export function MachineCard({ job }: { job: JobDossier }) {
   const { machineDetails: machine } = job;
   const { engine } = machine;
   return (
-    <Card title="Machine and engine">
+    <Card
+      title="Machine and engine"
+      aside={
+        <Anchor component={Link} to={`/engine/${engine.id}`} size="sm">
+          Life of this engine
+        </Anchor>
+      }
+    >
       <Stack gap="sm">
         <Facts
           facts={[
@@ -63,6 +70,10 @@ export function MachineCard({ job }: { job: JobDossier }) {
             { name: 'Engine', value: [engine.make, engine.model].filter(Boolean).join(' ') },
             { name: 'Type code', value: engine.typeCode },
             { name: 'Engine serial', value: engine.serial },
+            {
+              name: 'Running hours',
+              value: job.engineHours === null ? '' : `${job.engineHours} at intake`,
+            },
             ...(engine.dateCode === '' ? [] : [{ name: 'Date code', value: engine.dateCode }]),
             {
               name: 'Spec book',

@@ -35,6 +35,8 @@ export interface TakeInDraft {
   leftWith: string;
   fuel: string;
   lastService: string;
+  /** Running hours as typed; read when it is sent. */
+  engineHours: string;
 
   diagnosisFee: number | null;
   spendingLimit: number | null;
@@ -68,6 +70,7 @@ export const emptyDraft: TakeInDraft = {
   leftWith: '',
   fuel: '',
   lastService: '',
+  engineHours: '',
   diagnosisFee: null,
   spendingLimit: null,
   deposit: null,

@@ -25,6 +25,7 @@ export const FIELD_ORDER: readonly TakeInField[] = [
   'address',
   'note',
   'dateCode',
+  'engineHours',
 ];
 
 /** Puts the cursor into a field; the element that holds it is marked with its name. */

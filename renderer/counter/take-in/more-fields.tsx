@@ -8,8 +8,10 @@ import type { DraftPart } from './draft.ts';
  * costs a hurried hand no key.
  */
 export function MoreFields({ draft, change, faults }: DraftPart) {
-  const filled = draft.address !== '' || draft.note !== '' || draft.dateCode !== '';
-  const refused = Boolean(faults.address ?? faults.note ?? faults.dateCode);
+  const filled = [draft.address, draft.note, draft.dateCode, draft.engineHours].some(
+    (text) => text !== '',
+  );
+  const refused = Boolean(faults.address ?? faults.note ?? faults.dateCode ?? faults.engineHours);
   const [opened, setOpened] = useState(filled);
   const shown = opened || refused;
   const region = useId();
@@ -25,7 +27,7 @@ export function MoreFields({ draft, change, faults }: DraftPart) {
         py={6}
       >
         <Chevron size={16} aria-hidden style={{ verticalAlign: '-3px' }} /> Less often needed:
-        address, note, date code of the engine
+        address, note, date code and running hours of the engine
       </UnstyledButton>
       <Collapse expanded={shown} id={region}>
         <Stack gap="xs" pt={4}>
@@ -64,6 +66,17 @@ export function MoreFields({ draft, change, faults }: DraftPart) {
               autoComplete="off"
             />
           )}
+          <TextInput
+            label="Running hours of the engine"
+            description="From its meter, or as the customer says."
+            data-field="engineHours"
+            inputMode="decimal"
+            maxLength={12}
+            value={draft.engineHours}
+            onChange={(event) => change({ engineHours: event.currentTarget.value })}
+            error={faults.engineHours}
+            autoComplete="off"
+          />
         </Stack>
       </Collapse>
     </div>

@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import type { TakeIn } from '../../../shared/contract/counter.ts';
 import type { StaffId } from '../../../shared/contract/ids.ts';
+import { decimal } from '../../common/measure/decimal.ts';
 import { readContact } from './contact.ts';
 import type { Faults, TakeInDraft, TakeInField } from './draft.ts';
 import { splitMakeAndModel } from './make-and-model.ts';
@@ -25,6 +26,8 @@ export function stillWanted(draft: TakeInDraft): Faults {
     faults.complaint = 'Write down the complaint in the customer’s words.';
   if (draft.signature === null)
     faults.signature = 'Let the customer sign, or confirm the typed name.';
+  if (draft.engineHours.trim() !== '' && decimal(draft.engineHours) === null)
+    faults.engineHours = 'Give the running hours as a number, or leave them empty.';
   return faults;
 }
 
@@ -45,6 +48,7 @@ export function takeInCall(
     leftWith: pieces(draft.leftWith),
     fuel: draft.fuel,
     lastService: draft.lastService,
+    engineHours: draft.engineHours.trim() === '' ? null : decimal(draft.engineHours),
     reachBy: draft.reachBy,
     diagnosisFee: draft.diagnosisFee,
     spendingLimit: draft.spendingLimit,
@@ -116,6 +120,7 @@ const FIELD_OF_PATH: Record<string, TakeInField> = {
   leftWith: 'leftWith',
   fuel: 'fuel',
   lastService: 'lastService',
+  engineHours: 'engineHours',
   diagnosisFee: 'diagnosisFee',
   spendingLimit: 'spendingLimit',
   deposit: 'deposit',

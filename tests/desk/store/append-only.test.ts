@@ -24,6 +24,14 @@ const RECORDS = [
   'confirmation',
   'estimate',
   'invoice',
+  'contradiction',
+  'source_file',
+  'gauge_check',
+  'decision',
+  'build_sheet',
+  'torque_pull',
+  'test_run',
+  'photo',
 ];
 
 describe('records are never edited or removed', () => {

@@ -57,6 +57,27 @@ const ADA = "INSERT INTO staff (id, name, role, active) VALUES ('s1', 'Ada', 'ow
 const ENTRY =
   "INSERT INTO journal (seq, at, by, what, detail, previous, hash) VALUES (1, 'now', 's1', 'office.openShop', '{}', '0', 'h')";
 
+const WITH_A_READING = `
+  INSERT INTO customer (id, number, name, phone, phone_international, email, address, reach_by, note, since, search_text)
+    VALUES ('c', 1, 'Greta', '', '', '', '', 'telephone', '', 'now', 'greta');
+  INSERT INTO machine (id, customer_id, kind, make, model, serial, search_text) VALUES ('m', 'c', 'tiller', '', '', '', '');
+  INSERT INTO engine_model (id, make, model, cycle, cylinders, note, model_key, search_text)
+    VALUES ('em', 'Corvane', 'CV 170', 'four-stroke', 1, '', 'k', '');
+  INSERT INTO engine (id, machine_id, make, model, type_code, serial, date_code, engine_model_id)
+    VALUES ('e', 'm', '', '', '', '', '', 'em');
+  INSERT INTO job (id, number, customer_id, machine_id, engine_id, state, state_since, state_note, complaint, symptoms,
+    condition, left_with, fuel, last_service, reach_by, taken_in_at, taken_in_on, taken_in_by, intake_signature, work_done, search_text)
+    VALUES ('j', 1, 'c', 'm', 'e', 'taken-in', 'now', '', 'Smokes', '[]', '', '[]', '', '', 'telephone', 'now', '2026-03-02', 's1', '{}', '', '');
+  INSERT INTO reading (id, job_id, engine_id, feature, place, place_label, phase, text, unit, value, value_base,
+    gauge_remark, uncertainty_base, verdict, by, at)
+    VALUES ('r', 'j', 'e', 'coil-air-gap', 'c1-leg-1', 'leg 1', 'final', '0.3', 'mm', 0.3, 0.3, '', 0, 'within', 's1', 'now');
+  INSERT INTO hold_point_event (id, job_id, key, outcome, reason, by, at) VALUES ('h', 'j', 'oil', 'passed', '', 's1', 'now');`;
+const A_GAUGE_CHECKED = `
+  INSERT INTO gauge (id, name, kind, unit, range_low, range_high, resolution, max_error, certificate)
+    VALUES ('g', 'Leaves', 'feeler-gauge', 'mm', 0.05, 1, 0.01, 0.005, '');
+  INSERT INTO gauge_check (id, gauge_id, checked_on, good, certificate, note, by, at)
+    VALUES ('k', 'g', '2026-03-02', 1, '', '', 's1', 'now');`;
+
 describe('each migration, with data', () => {
   test('the_shop makes every table STRICT', () => {
     migrate(0, () => {});
@@ -74,6 +95,32 @@ describe('each migration, with data', () => {
       ]);
       expect(() => db.exec("UPDATE journal SET what = 'nothing'")).toThrow('append-only: journal');
       expect(() => db.exec('DELETE FROM journal')).toThrow('append-only: journal');
+    });
+  });
+
+  test('bench_in_depth keeps readings, jobs and engine models, with nothing said of what is new', () => {
+    migrate(2, (db) => db.exec(`${ADA};${WITH_A_READING}`));
+    direct((db) => {
+      expect(db.prepare('SELECT text, verdict, position FROM reading').all()).toEqual([
+        { text: '0.3', verdict: 'within', position: null },
+      ]);
+      expect(db.prepare('SELECT complaint, engine_hours FROM job').all()).toEqual([
+        { complaint: 'Smokes', engine_hours: null },
+      ]);
+      expect(db.prepare('SELECT make, variant_of FROM engine_model').all()).toEqual([
+        { make: 'Corvane', variant_of: null },
+      ]);
+      expect(db.prepare('SELECT outcome, detail FROM hold_point_event').all()).toEqual([
+        { outcome: 'passed', detail: '' },
+      ]);
+    });
+  });
+
+  test('append_only_bench leaves a check that was there, and lets nobody change it any more', () => {
+    migrate(3, (db) => db.exec(`${ADA};${A_GAUGE_CHECKED}`));
+    direct((db) => {
+      expect(db.prepare('SELECT good FROM gauge_check').all()).toEqual([{ good: 1 }]);
+      expect(() => db.exec('UPDATE gauge_check SET good = 0')).toThrow('append-only: gauge_check');
     });
   });
 

@@ -96,6 +96,15 @@ describe('the work order', () => {
     }
   });
 
+  it('has the last test run with who ran it, and nothing where it was not run', async () => {
+    const paper = await read(workOrder);
+    expect(rowsWith(paper, 'Test run: passed').join()).toContain(
+      'Tomas Lindholt, Mar 26, 2026, 10:20 AM',
+    );
+    expect(rowsWith(paper, 'Idle').join()).toContain('1750 rpm');
+    expect((await read({ ...workOrder, testRun: null })).text).not.toContain('Test run: ');
+  });
+
   it('names the paper that it corrects', async () => {
     const corrects = { number: 'W-000041', fingerprint: 'ab'.repeat(32) };
     const { text } = await read({ ...workOrder, corrects });

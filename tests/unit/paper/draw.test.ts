@@ -9,9 +9,9 @@ import {
   paperTitle,
 } from '../../../electron/paper/index.ts';
 import { faultsOf, readBarcode, readPaper } from './reading-back.ts';
-import { claimTicket, estimate, invoice, tag, workOrder } from './samples.ts';
+import { claimTicket, clearanceSheet, estimate, invoice, tag, workOrder } from './samples.ts';
 
-const papers = [claimTicket, tag, estimate, invoice, workOrder];
+const papers = [claimTicket, tag, estimate, invoice, workOrder, clearanceSheet];
 
 const hash = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex');
 

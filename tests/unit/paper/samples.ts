@@ -1,5 +1,6 @@
 import type {
   ClaimTicket,
+  ClearanceSheet,
   DerivedLine,
   Estimate,
   FeatureReadings,
@@ -363,6 +364,15 @@ export const workOrder = {
       reason: 'The maker asks for no second tightening of this head gasket (manual, page 16).',
     },
   ],
+  testRun: {
+    passed: true,
+    by: 'Tomas Lindholt',
+    at: '2026-03-26T15:20:00Z',
+    facts: [
+      { name: 'Stop switch', value: 'Works' },
+      { name: 'Idle', value: '1750 rpm' },
+    ],
+  },
   lines,
   totals,
   approvals,
@@ -381,3 +391,13 @@ export const workOrder = {
   customerSignature: signature('Łucja Żółkiewska', 1),
   shopSignature: { ...signature('Ines Ferro', 2), strokes: [] },
 } satisfies WorkOrder;
+
+export const clearanceSheet = {
+  ...head,
+  kind: 'clearance-sheet',
+  number: 'K-000042',
+  engineModel: 'Torvane TV 212',
+  engineHours: '1,240.5',
+  features,
+  cautions,
+} satisfies ClearanceSheet;

@@ -1,0 +1,123 @@
+import { decisionsOf } from '../../../db/queries/decisions.ts';
+import { findParts } from '../../../db/queries/parts.ts';
+import type { ReadStore } from '../../../db/store.ts';
+import type {
+  BenchSheet,
+  Decision,
+  FeatureOnSheet,
+  Reading,
+} from '../../../shared/contract/bench/index.ts';
+import type { Part } from '../../../shared/contract/parts.ts';
+import type { PartFigure } from '../../../shared/work/decision-figures.ts';
+import type { EngineFacts } from '../../../shared/work/decision-grounds.ts';
+import { oversizesKept } from '../../../shared/work/decision-parts.ts';
+import { decisionPartsOf } from '../../../shared/work/decision-rules.ts';
+import { COMMON_OVERSIZES, COMMON_UNDERSIZES } from '../../../shared/work/decision-sizes.ts';
+import { FEATURE_UNITS } from '../../../shared/work/features.ts';
+import { acceptedBand, limitsAt } from '../../../shared/work/reading-verdict.ts';
+import { sheetOf } from './sheet.ts';
+
+/** What advice is taken from: the sheet's figures as received, the shelf, and what was decided. */
+
+const AS_RECEIVED = 'as-received';
+/** More parts than any shop keeps for one engine model. */
+const ALL_OF_A_MODEL = 1000;
+
+const latest = (readings: readonly Reading[]): Reading | undefined =>
+  readings.filter(({ phase, superseded }) => phase === AS_RECEIVED && !superseded).at(-1);
+
+const measured = ({ feature, places, unit }: FeatureOnSheet): PartFigure[] =>
+  places.flatMap(({ key, label, cylinder, readings }) => {
+    const reading = latest(readings);
+    if (reading === undefined) return [];
+    return {
+      feature,
+      cylinder,
+      place: key,
+      placeLabel: label,
+      value: reading.valueBase,
+      uncertainty: reading.uncertaintyBase,
+      verdict: reading.verdict,
+      low: reading.low,
+      high: reading.high,
+      unit,
+    };
+  });
+
+const derived = ({ derived: figures, cylinders }: BenchSheet): PartFigure[] =>
+  figures
+    .filter(({ phase }) => phase === AS_RECEIVED)
+    .map(({ feature, cylinder, value, uncertainty, verdict, specification }) => ({
+      feature,
+      cylinder,
+      place: '',
+      placeLabel: cylinder > 0 && cylinders > 1 ? `cylinder ${cylinder}` : '',
+      value,
+      uncertainty,
+      verdict,
+      ...acceptedBand(limitsAt(specification, 1), AS_RECEIVED),
+      unit: specification?.unit ?? FEATURE_UNITS[feature],
+    }));
+
+/** Decisions that no later one superseded. */
+const standingOf = (all: readonly Decision[]): Decision[] => {
+  const superseded = new Set(all.map(({ supersedes }) => supersedes));
+  return all.filter(({ id }) => !superseded.has(id));
+};
+
+export interface JobFacts extends EngineFacts {
+  sheet: BenchSheet;
+  /** Limits of a new part, mm. */
+  newBore: { low: number | null; high: number | null };
+  newPin: { low: number | null; high: number | null };
+  /** The engine's own and then its family's; none when none is chosen. */
+  models: string[];
+  /** Parts whose words name one of the models. */
+  shelf: Part[];
+  all: Decision[];
+  standing: Decision[];
+}
+
+/** Parts found by any of the models, each once. */
+const shelfFor = (store: ReadStore, models: readonly string[]): Part[] => [
+  ...new Map(
+    models
+      .flatMap((model) => findParts(store, model, ALL_OF_A_MODEL))
+      .map((part) => [part.id, part] as const),
+  ).values(),
+];
+
+/** @param allowance stock on the diameter for cleaning up, mm */
+export function factsOf(store: ReadStore, jobId: string, allowance: number): JobFacts {
+  const sheet = sheetOf(store, jobId);
+  const models = [sheet.engineModel?.model ?? [], sheet.engineModel?.variantOf?.model ?? []].flat();
+  const shelf = shelfFor(store, models);
+  const limitsOf = (feature: FeatureOnSheet['feature']) => {
+    const onSheet = sheet.features.find((each) => each.feature === feature);
+    const { low, high } = limitsAt(onSheet?.specification ?? null, 1);
+    return { low, high };
+  };
+  const newBore = limitsOf('bore');
+  const newPin = limitsOf('crankpin');
+  const bore = sheet.features.find(({ feature }) => feature === 'bore');
+  const all = decisionsOf(store, jobId);
+  return {
+    sheet,
+    models,
+    shelf,
+    newBore,
+    newPin,
+    all,
+    standing: standingOf(all),
+    figures: [...sheet.features.flatMap(measured), ...derived(sheet)],
+    nominalBore: sheet.engineModel?.bore ?? newBore.low,
+    borePlaces: bore?.places.filter(({ cylinder }) => cylinder === 1).length ?? 0,
+    newCrankpin: newPin.high,
+    oversizes: [...new Set([...COMMON_OVERSIZES, ...oversizesKept(shelf, models)])].toSorted(
+      (a, b) => a - b,
+    ),
+    undersizes: COMMON_UNDERSIZES,
+    allowance,
+    parts: decisionPartsOf(sheet),
+  };
+}

@@ -1,0 +1,49 @@
+import { testRunsOf } from '../../../db/queries/test-runs.ts';
+import { testRun as testRunTable } from '../../../db/schema/index.ts';
+import type { ReadStore } from '../../../db/store.ts';
+import type { TestRuns } from '../../../shared/contract/bench/index.ts';
+import { unsafeToPass } from '../../../shared/work/test-run-rules.ts';
+import { os } from '../implementer.ts';
+import { badInput } from '../refuse.ts';
+import { write } from '../writing.ts';
+import { bookOf } from './sheet.ts';
+
+function runsOf(store: ReadStore, jobId: string): TestRuns {
+  const { job, specifications, shape } = bookOf(store, jobId);
+  const compression = specifications.find(({ feature }) => feature === 'compression');
+  return {
+    jobId: job.id,
+    cylinders: shape.cylinders,
+    compression: compression ? { low: compression.lowBase, high: compression.highBase } : null,
+    closed: job.state === 'handed-over',
+    runs: testRunsOf(store, jobId),
+  };
+}
+
+export const testRuns = os.bench.testRuns.handler(({ input, context }) =>
+  runsOf(context.store.read, input.jobId),
+);
+
+export const recordTestRun = os.bench.recordTestRun.handler(({ input, context, errors, path }) =>
+  write(context, path, input.by, ({ store, staff, at, newId, note }) => {
+    const { jobId, findings, passed } = input;
+    const { closed, cylinders } = runsOf(store, jobId);
+    if (closed) throw errors.JOB_CLOSED();
+    const wrong = (['compression', 'leakDown'] as const).filter(
+      (key) => findings[key].length > 0 && findings[key].length !== cylinders,
+    );
+    if (wrong.length > 0)
+      throw badInput(
+        wrong.map((key) => ({
+          path: `findings.${key}`,
+          message: `This engine has ${cylinders === 1 ? 'one cylinder' : `${cylinders} cylinders`}: give one figure for each, or leave them empty.`,
+        })),
+      );
+    const because = unsafeToPass(findings);
+    if (passed && because.length > 0) throw errors.UNSAFE_TO_PASS({ data: { because } });
+    const id = newId();
+    store.insert(testRunTable).values({ id, jobId, findings, passed, by: staff.id, at }).run();
+    note({ job: jobId, testRun: id, passed, notPassedFor: because.join('; ') });
+    return runsOf(store, jobId);
+  }),
+);

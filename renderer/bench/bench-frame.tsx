@@ -1,0 +1,40 @@
+import {
+  IconChecklist,
+  IconEngine,
+  IconRulerMeasure,
+  IconScale,
+  type TablerIcon,
+} from '@tabler/icons-react';
+import { NavLink, Outlet } from 'react-router';
+import { useJob } from '../common/job.tsx';
+import classes from './bench-frame.module.css';
+
+const STRETCHES: readonly { path: string; label: string; icon: TablerIcon }[] = [
+  { path: '', label: 'Measure', icon: IconRulerMeasure },
+  { path: '/decide', label: 'Decide', icon: IconScale },
+  { path: '/build', label: 'Build', icon: IconChecklist },
+  { path: '/run', label: 'Test run', icon: IconEngine },
+];
+
+/** The bench of a job: the strip between its stretches of work, in the order of the work. */
+export function BenchFrame() {
+  const { code } = useJob();
+  return (
+    <>
+      <nav aria-label="At the bench of this job" className={classes.strip}>
+        {STRETCHES.map((stretch) => (
+          <NavLink
+            key={stretch.path}
+            to={`/job/${code}/bench${stretch.path}`}
+            end
+            className={classes.stretch}
+          >
+            <stretch.icon size={22} stroke={1.7} aria-hidden />
+            {stretch.label}
+          </NavLink>
+        ))}
+      </nav>
+      <Outlet />
+    </>
+  );
+}

@@ -1,0 +1,35 @@
+import { Button, Group, Text } from '@mantine/core';
+import { useNavigate } from 'react-router';
+import { FEATURE_LABELS, type MeasuredFeature } from '../../../shared/work/features.ts';
+import { useJob } from '../../common/job.tsx';
+import { usePhase } from '../bench-habits.ts';
+
+/** The final readings that a step still lacks, each one tap from where it is taken. */
+export function MissingReadings({ features }: { readonly features: readonly MeasuredFeature[] }) {
+  const { code } = useJob();
+  const navigate = useNavigate();
+  const [, setPhase] = usePhase();
+  return (
+    <div>
+      <Text fw={600} mb={6}>
+        No final reading yet:
+      </Text>
+      <Group gap="xs">
+        {features.map((feature) => (
+          <Button
+            key={feature}
+            variant="light"
+            size="md"
+            mih={52}
+            onClick={() => {
+              setPhase('final');
+              navigate(`/job/${code}/bench?at=${feature}`);
+            }}
+          >
+            Measure {FEATURE_LABELS[feature].toLowerCase()}
+          </Button>
+        ))}
+      </Group>
+    </div>
+  );
+}

@@ -1,0 +1,121 @@
+import { Anchor, Table, Text, Title } from '@mantine/core';
+import { useQuery } from '@tanstack/react-query';
+import { Link } from 'react-router';
+import type { Gauge, GaugeReadings } from '../../shared/contract/bench/index.ts';
+import { PHASE_LABELS } from '../../shared/work/vocabulary.ts';
+import { VerdictBadge } from '../common/badges.tsx';
+import { deskQuery } from '../common/desk.ts';
+import { useFormat } from '../common/format.ts';
+import { Empty, QueryView } from '../common/page.tsx';
+import classes from './bench.module.css';
+import { asTyped } from './reading-words.ts';
+
+/** Every reading that a gauge touched since its last good check, with its job. */
+export function GaugeTouched({ gauge }: { readonly gauge: Gauge }) {
+  const touched = useQuery(
+    deskQuery.bench.gaugeReadings.queryOptions({ input: { gaugeId: gauge.id } }),
+  );
+  return (
+    <section aria-labelledby="touched">
+      <QueryView query={touched}>
+        {(data) => (
+          <>
+            <Title order={2} id="touched" size="h3">
+              {data.badOn === null ? 'Readings since its last good check' : 'Readings in doubt'}
+            </Title>
+            <Span data={data} />
+            {data.readings.length === 0 ? (
+              <Empty title="None" hint="Nothing was measured with this gauge in that time." />
+            ) : (
+              <Touched data={data} />
+            )}
+          </>
+        )}
+      </QueryView>
+    </section>
+  );
+}
+
+function Span({ data }: { readonly data: GaugeReadings }) {
+  const format = useFormat();
+  const jobs = new Set(data.readings.map(({ jobId }) => jobId)).size;
+  const handedOver = new Set(
+    data.readings.filter((reading) => reading.handedOver).map(({ jobId }) => jobId),
+  ).size;
+  const since = data.since === null ? 'from its first reading' : `from ${format.date(data.since)}`;
+  const until = data.until === null ? '' : ` to ${format.date(data.until)}`;
+  return (
+    <Text c="dimmed" mb="xs">
+      {data.readings.length} {data.readings.length === 1 ? 'reading' : 'readings'} of {jobs}{' '}
+      {jobs === 1 ? 'job' : 'jobs'}, {since}
+      {until}
+      {data.badOn !== null && handedOver > 0 && (
+        <>
+          {'. '}
+          <strong>
+            {handedOver === 1 ? 'One machine has' : `${handedOver} machines have`} been handed over.
+          </strong>
+        </>
+      )}
+    </Text>
+  );
+}
+
+function Touched({ data }: { readonly data: GaugeReadings }) {
+  const format = useFormat();
+  return (
+    <Table.ScrollContainer minWidth={680}>
+      <Table verticalSpacing="xs" highlightOnHover>
+        <Table.Thead>
+          <Table.Tr>
+            <Table.Th>Job</Table.Th>
+            <Table.Th>What was measured</Table.Th>
+            <Table.Th>Reading</Table.Th>
+            <Table.Th>Verdict then</Table.Th>
+            <Table.Th>By and when</Table.Th>
+          </Table.Tr>
+        </Table.Thead>
+        <Table.Tbody>
+          {data.readings.map((reading) => (
+            <Table.Tr key={reading.id}>
+              <Table.Td>
+                <Anchor component={Link} to={`/job/${reading.jobCode}/bench?at=${reading.feature}`}>
+                  {reading.jobCode}
+                </Anchor>
+                <Text size="sm" c="dimmed">
+                  {reading.machine}
+                  {reading.handedOver && ', handed over'}
+                </Text>
+              </Table.Td>
+              <Table.Td>
+                {reading.featureLabel}
+                <Text size="sm" c="dimmed">
+                  {[reading.placeLabel, PHASE_LABELS[reading.phase].toLowerCase()]
+                    .filter(Boolean)
+                    .join(', ')}
+                </Text>
+              </Table.Td>
+              <Table.Td className={classes.earlier}>
+                {reading.superseded ? <s>{asTyped(reading)}</s> : asTyped(reading)}
+                {reading.superseded && (
+                  <Text size="sm" c="dimmed">
+                    corrected
+                  </Text>
+                )}
+              </Table.Td>
+              <Table.Td>
+                <VerdictBadge verdict={reading.verdict} />
+              </Table.Td>
+              <Table.Td>
+                {reading.by}
+                <Text size="sm" c="dimmed">
+                  {format.instant(reading.at)}
+                </Text>
+              </Table.Td>
+            </Table.Tr>
+          ))}
+        </Table.Tbody>
+      </Table>
+    </Table.ScrollContainer>
+  );
+}

@@ -1,0 +1,56 @@
+import { Anchor, Table } from '@mantine/core';
+import { Link } from 'react-router';
+import type { HistoryPoint } from '../../../shared/contract/bench/index.ts';
+import { display, type Unit } from '../../../shared/trade/index.ts';
+import { PHASE_LABELS } from '../../../shared/work/vocabulary.ts';
+import { VerdictBadge } from '../../common/badges.tsx';
+import { useFormat } from '../../common/format.ts';
+import { amountWords } from '../../common/measure/measure-words.ts';
+import classes from './history.module.css';
+
+/** The readings of a place as a table: all that the plot shows, in figures. */
+export function ReadingsTable(props: {
+  readonly caption: string;
+  readonly points: readonly HistoryPoint[];
+  readonly unit: Unit;
+}) {
+  const format = useFormat();
+  return (
+    <div className={classes.scroll}>
+      <Table verticalSpacing="xs">
+        <Table.Caption>{props.caption}</Table.Caption>
+        <Table.Thead>
+          <Table.Tr>
+            <Table.Th>Date</Table.Th>
+            <Table.Th>Hours</Table.Th>
+            <Table.Th>Job</Table.Th>
+            <Table.Th>Phase</Table.Th>
+            <Table.Th>Reading</Table.Th>
+            <Table.Th>Verdict then</Table.Th>
+          </Table.Tr>
+        </Table.Thead>
+        <Table.Tbody>
+          {props.points.map((point) => (
+            <Table.Tr key={`${point.jobId} ${point.phase}`}>
+              <Table.Td>{format.day(`${point.on}T12:00:00Z`)}</Table.Td>
+              <Table.Td>{point.hours ?? '–'}</Table.Td>
+              <Table.Td>
+                <Anchor component={Link} to={`/job/${point.code}/bench`}>
+                  {point.code}
+                </Anchor>
+              </Table.Td>
+              <Table.Td>{PHASE_LABELS[point.phase]}</Table.Td>
+              <Table.Td className={classes.figure}>
+                {display(point.value, props.unit)}
+                {point.uncertainty > 0 && ` ± ${amountWords(point.uncertainty, props.unit)}`}
+              </Table.Td>
+              <Table.Td>
+                <VerdictBadge verdict={point.verdict} />
+              </Table.Td>
+            </Table.Tr>
+          ))}
+        </Table.Tbody>
+      </Table>
+    </div>
+  );
+}

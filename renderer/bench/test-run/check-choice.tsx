@@ -1,0 +1,35 @@
+import { SegmentedControl, Text } from '@mantine/core';
+import { useId } from 'react';
+import { CHECK_OUTCOMES, type CheckOutcome } from '../../../shared/work/test-run.ts';
+import { OUTCOME_LABELS } from '../../../shared/work/test-run-words.ts';
+import classes from './test-run.module.css';
+
+/** One thing that was tried: it works, it fails, it isn't there, or nobody tried. */
+export function CheckChoice(props: {
+  readonly label: string;
+  readonly hint: string;
+  readonly value: CheckOutcome;
+  readonly onChange: (value: CheckOutcome) => void;
+}) {
+  const id = useId();
+  return (
+    <div className={classes.check}>
+      <div>
+        <Text fw={600} id={id}>
+          {props.label}
+        </Text>
+        <Text size="sm" c="dimmed">
+          {props.hint}
+        </Text>
+      </div>
+      <SegmentedControl
+        aria-labelledby={id}
+        value={props.value}
+        onChange={props.onChange}
+        data={CHECK_OUTCOMES.map((value) => ({ value, label: OUTCOME_LABELS[value] }))}
+        size="md"
+        classNames={{ label: classes.segment }}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,42 @@
+import { describe, expect, it } from 'vitest';
+import { EMPTY_FINDINGS, readFindings } from './findings-draft.ts';
+
+describe('what stands in the fields of a test run', () => {
+  it('is nothing measured while they are empty', () => {
+    const { findings, faults } = readFindings(EMPTY_FINDINGS, 2);
+    expect(faults).toEqual({});
+    expect(findings).toMatchObject({
+      idleSpeed: null,
+      compression: [null, null],
+      leakDown: [
+        { percent: null, path: 'none' },
+        { percent: null, path: 'none' },
+      ],
+      stopSwitch: 'not-tried',
+    });
+  });
+
+  it('takes pressure in the unit chosen, or in the one typed', () => {
+    const draft = {
+      ...EMPTY_FINDINGS,
+      pressureUnit: 'psi' as const,
+      compression: ['100', '700 kPa'],
+    };
+    const { findings } = readFindings(draft, 2);
+    // NIST SP 811: 1 psi = 6.894 757 kPa.
+    expect(findings.compression[0]).toBeCloseTo(689.4757, 3);
+    expect(findings.compression[1]).toBe(700);
+  });
+
+  it('names the field that can’t be read, and the leak that is no share', () => {
+    const { faults } = readFindings(
+      {
+        ...EMPTY_FINDINGS,
+        idleSpeed: 'slow',
+        leakDown: [{ percent: '130', path: 'intake' }],
+      },
+      1,
+    );
+    expect(Object.keys(faults).sort()).toEqual(['idleSpeed', 'leakDown.0.percent']);
+  });
+});

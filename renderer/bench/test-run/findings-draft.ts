@@ -1,0 +1,79 @@
+import { parseReading, toBase, type Unit } from '../../../shared/trade/index.ts';
+import type { CheckOutcome, LeakPath, TestRunFindings } from '../../../shared/work/test-run.ts';
+
+/** What stands in the fields of a test run before it is recorded: texts as typed. */
+export interface FindingsDraft {
+  idleSpeed: string;
+  topSpeed: string;
+  /** By cylinder. */
+  compression: string[];
+  pressureUnit: 'kPa' | 'psi';
+  leakDown: { percent: string; path: LeakPath }[];
+  stopSwitch: CheckOutcome;
+  interlocks: CheckOutcome;
+  governor: CheckOutcome;
+  outputVolts: string;
+  outputAmps: string;
+  leaks: string;
+  note: string;
+}
+
+export const EMPTY_FINDINGS: FindingsDraft = {
+  idleSpeed: '',
+  topSpeed: '',
+  compression: [],
+  pressureUnit: 'kPa',
+  leakDown: [],
+  stopSwitch: 'not-tried',
+  interlocks: 'not-tried',
+  governor: 'not-tried',
+  outputVolts: '',
+  outputAmps: '',
+  leaks: '',
+  note: '',
+};
+
+export interface ReadFindings {
+  findings: TestRunFindings;
+  /** Why a field can't be read, by the path that the desk gives it, too. */
+  faults: Record<string, string>;
+}
+
+/** Reads the texts: what is empty was not measured, what can't be read is a fault at its field. */
+export function readFindings(draft: FindingsDraft, cylinders: number): ReadFindings {
+  const faults: Record<string, string> = {};
+  const figure = (path: string, text: string, unit: Unit): number | null => {
+    if (text.trim() === '') return null;
+    try {
+      const reading = parseReading(text, unit);
+      return toBase(reading.value, reading.unit);
+    } catch (error) {
+      if (!(error instanceof RangeError)) throw error;
+      faults[path] = error.message;
+      return null;
+    }
+  };
+  const each = Array.from({ length: cylinders }, (_, index) => index);
+  const findings: TestRunFindings = {
+    idleSpeed: figure('idleSpeed', draft.idleSpeed, 'rpm'),
+    topSpeed: figure('topSpeed', draft.topSpeed, 'rpm'),
+    compression: each.map((index) =>
+      figure(`compression.${index}`, draft.compression[index] ?? '', draft.pressureUnit),
+    ),
+    leakDown: each.map((index) => ({
+      percent: figure(`leakDown.${index}.percent`, draft.leakDown[index]?.percent ?? '', '%'),
+      path: draft.leakDown[index]?.path ?? 'none',
+    })),
+    stopSwitch: draft.stopSwitch,
+    interlocks: draft.interlocks,
+    governor: draft.governor,
+    outputVolts: figure('outputVolts', draft.outputVolts, 'V'),
+    outputAmps: figure('outputAmps', draft.outputAmps, 'A'),
+    leaks: draft.leaks,
+    note: draft.note,
+  };
+  for (const [index, leak] of findings.leakDown.entries())
+    if (leak.percent !== null && (leak.percent < 0 || leak.percent > 100))
+      faults[`leakDown.${index}.percent`] = 'A leak is 0 to 100 per cent.';
+  return { findings, faults };
+}

@@ -1,0 +1,33 @@
+import { Alert, Stack } from '@mantine/core';
+import { useQuery } from '@tanstack/react-query';
+import { deskQuery } from '../../common/desk.ts';
+import { useJob } from '../../common/job.tsx';
+import { Page, QueryView } from '../../common/page.tsx';
+import { EarlierRuns } from './earlier-runs.tsx';
+import { RunCautions } from './run-cautions.tsx';
+import { TestRunForm } from './test-run-form.tsx';
+
+/** The engine runs: what it showed, signed off by whoever ran it. */
+export function TestRunPage() {
+  const job = useJob();
+  const runs = useQuery(deskQuery.bench.testRuns.queryOptions({ input: { jobId: job.id } }));
+  return (
+    <Page title="Test run" description="Warmed up, tried and signed off by whoever ran it.">
+      <QueryView query={runs}>
+        {(state) => (
+          <Stack gap="md">
+            <RunCautions />
+            {state.closed ? (
+              <Alert color="gray" title="The job was handed over">
+                Its record is closed: everything can be read, nothing added.
+              </Alert>
+            ) : (
+              <TestRunForm state={state} />
+            )}
+            <EarlierRuns runs={state.runs} />
+          </Stack>
+        )}
+      </QueryView>
+    </Page>
+  );
+}

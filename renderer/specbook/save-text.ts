@@ -1,0 +1,10 @@
+/** Keeps text as a file: as a download, for which the window asks where to. */
+export function saveText(fileName: string, text: string, mediaType: string): void {
+  const address = URL.createObjectURL(new Blob([text], { type: mediaType }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = fileName;
+  link.click();
+  // The download has its own hold on the text once it has begun.
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+}

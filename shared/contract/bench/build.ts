@@ -1,0 +1,120 @@
+import { z } from 'zod';
+import { STEP_KINDS } from '../../work/build-steps.ts';
+import { MEASURED_FEATURES } from '../../work/features.ts';
+import { reads, writes } from '../base.ts';
+import { Instant, maybeText, text } from '../fields.ts';
+import { EngineModelId, JobId, StaffId } from '../ids.ts';
+import { JOB_CLOSED } from './common.ts';
+
+/** Build sheets: what an engine is built by, and how far a job has come along its own. */
+
+const BuildStep = z.object({
+  key: z.string(),
+  kind: z.enum(STEP_KINDS),
+  label: z.string(),
+  caution: z.string(),
+  hold: z.boolean(),
+  needs: z.array(z.enum(MEASURED_FEATURES)),
+  wires: z.array(z.object({ from: z.string(), to: z.string() })),
+  unit: z.string(),
+  note: z.string(),
+});
+
+const StepInput = z.strictObject({
+  key: text(60).pipe(
+    z
+      .string()
+      .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'A key is small letters and figures, joined by hyphens.'),
+  ),
+  kind: z.enum(STEP_KINDS),
+  label: text(160),
+  caution: maybeText(300),
+  hold: z.boolean(),
+  needs: z.array(z.enum(MEASURED_FEATURES)).max(20).default([]),
+  wires: z
+    .array(z.strictObject({ from: text(40), to: text(40) }))
+    .max(40)
+    .default([]),
+  unit: maybeText(20),
+  note: maybeText(300),
+});
+
+/** Where the steps of a sheet come from: the model's own, its family's, the shop's, or nobody's. */
+const SHEET_ORIGINS = ['model', 'family', 'shop', 'usual'] as const;
+
+export const BuildSheet = z.object({
+  /** Without one it is the shop's sheet for every engine. */
+  engineModel: z.object({ id: EngineModelId, make: z.string(), model: z.string() }).nullable(),
+  /** Of this model's own sheet; 0 while it has none and takes the steps from elsewhere. */
+  revision: z.int(),
+  by: z.string(),
+  at: Instant.nullable(),
+  steps: z.array(BuildStep),
+  /** What it would have without a sheet of its own, and whose that is. */
+  inherited: z.object({
+    origin: z.enum(SHEET_ORIGINS),
+    name: z.string(),
+    steps: z.array(BuildStep),
+  }),
+});
+export type BuildSheet = z.infer<typeof BuildSheet>;
+
+const StepOnBuild = BuildStep.extend({
+  state: z.enum(['open', 'passed', 'overridden']),
+  /** Features that lack a final reading before it can be passed. */
+  missing: z.array(z.enum(MEASURED_FEATURES)),
+  by: z.string(),
+  at: Instant.nullable(),
+  reason: z.string(),
+  /** What it asked for besides a tick, in words; of a photo, its id. */
+  detail: z.string(),
+  /** Labels of the steps before it that were open when it was done. */
+  doneBefore: z.array(z.string()),
+});
+export type StepOnBuild = z.infer<typeof StepOnBuild>;
+
+export const Build = z.object({
+  jobId: JobId,
+  /** Whether the job has taken its steps over; until then it shows what it would take. */
+  begun: z.boolean(),
+  /** Of whom the steps were taken. */
+  origin: z.enum(SHEET_ORIGINS),
+  steps: z.array(StepOnBuild),
+  closed: z.boolean(),
+});
+export type Build = z.infer<typeof Build>;
+
+export const build = {
+  build: reads.input(z.strictObject({ jobId: JobId })).output(Build),
+
+  /** The job takes its steps over, once; a later revision of the sheet does not change them. */
+  beginBuild: writes
+    .errors({ JOB_CLOSED })
+    .input(z.strictObject({ by: StaffId, jobId: JobId }))
+    .output(Build),
+
+  buildSheet: reads
+    .input(z.strictObject({ engineModelId: EngineModelId.nullable() }))
+    .output(BuildSheet),
+
+  /** A new revision of the sheet; jobs that were begun keep the steps that they have. */
+  reviseBuildSheet: writes
+    .errors({
+      SHEET_MOVED_ON: {
+        status: 409,
+        message:
+          'Somebody revised this build sheet meanwhile. Open it again and amend the newer one.',
+        data: z.object({ revision: z.int() }),
+      },
+    })
+    .input(
+      z.strictObject({
+        by: StaffId,
+        engineModelId: EngineModelId.nullable(),
+        steps: z.array(StepInput).min(1, 'A build has one step at least.').max(80),
+        /** The revision that was amended; without it, whichever is the latest. */
+        basedOn: z.int().min(0).nullable().default(null),
+      }),
+    )
+    .output(BuildSheet),
+};

@@ -1,0 +1,94 @@
+import { z } from 'zod';
+import { CHECK_OUTCOMES, LEAK_PATHS } from '../../work/test-run.ts';
+import { reads, writes } from '../base.ts';
+import { Instant, maybeText } from '../fields.ts';
+import { JobId, StaffId } from '../ids.ts';
+import { JOB_CLOSED } from './common.ts';
+
+/** Test runs: what the engine did once it was built, signed off by whoever ran it. */
+
+/** Revolutions per minute. */
+const Speed = z
+  .number()
+  .min(0, 'A speed is zero or more revolutions per minute.')
+  .max(20_000, 'No small engine turns faster than 20,000 revolutions per minute.');
+
+/** kPa (gauge). */
+const Pressure = z
+  .number()
+  .min(0, 'A pressure here is zero or more.')
+  .max(5_000, 'That is more than any engine here can press: give it in kPa.');
+
+const LeakDown = z.object({
+  percent: z
+    .number()
+    .min(0, 'A leak is 0 to 100 per cent.')
+    .max(100, 'A leak is 0 to 100 per cent.')
+    .nullable(),
+  path: z.enum(LEAK_PATHS),
+});
+
+const Findings = z.object({
+  idleSpeed: Speed.nullable(),
+  topSpeed: Speed.nullable(),
+  /** By cylinder, in order; null where it was not measured. */
+  compression: z.array(Pressure.nullable()),
+  leakDown: z.array(LeakDown),
+  stopSwitch: z.enum(CHECK_OUTCOMES),
+  interlocks: z.enum(CHECK_OUTCOMES),
+  governor: z.enum(CHECK_OUTCOMES),
+  outputVolts: z.number().nullable(),
+  outputAmps: z.number().nullable(),
+  leaks: z.string(),
+  note: z.string(),
+});
+
+const FindingsInput = z.strictObject({
+  ...Findings.shape,
+  /** One for each cylinder, or none. */
+  compression: z.array(Pressure.nullable()).max(4).default([]),
+  leakDown: z.array(z.strictObject(LeakDown.shape)).max(4).default([]),
+  outputVolts: z.number().min(0).max(1000).nullable().default(null),
+  outputAmps: z.number().min(0).max(1000).nullable().default(null),
+  leaks: maybeText(500),
+  note: maybeText(2000),
+});
+
+export const TestRun = z.object({
+  id: z.uuid(),
+  findings: Findings,
+  passed: z.boolean(),
+  by: z.string(),
+  at: Instant,
+});
+export type TestRun = z.infer<typeof TestRun>;
+
+export const TestRuns = z.object({
+  jobId: JobId,
+  cylinders: z.int(),
+  /** What the spec book says of cranking pressure, kPa; null where it says nothing. */
+  compression: z.object({ low: z.number().nullable(), high: z.number().nullable() }).nullable(),
+  closed: z.boolean(),
+  /** The latest first; an earlier run stays as it was. */
+  runs: z.array(TestRun),
+});
+export type TestRuns = z.infer<typeof TestRuns>;
+
+export const testRun = {
+  testRuns: reads.input(z.strictObject({ jobId: JobId })).output(TestRuns),
+
+  recordTestRun: writes
+    .errors({
+      JOB_CLOSED,
+      UNSAFE_TO_PASS: {
+        status: 409,
+        message:
+          'This run can’t be signed off as passed: what stops the engine or guards its user failed or was not tried. Mend it and run it again, or record the run as not passed.',
+        data: z.object({ because: z.array(z.string()) }),
+      },
+    })
+    .input(
+      z.strictObject({ by: StaffId, jobId: JobId, findings: FindingsInput, passed: z.boolean() }),
+    )
+    .output(TestRuns),
+};

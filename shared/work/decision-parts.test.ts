@@ -1,0 +1,90 @@
+import { describe, expect, it } from 'vitest';
+import { type FittedPart, fittingParts, oversizesKept, stepIn } from './decision-parts.ts';
+
+const part = (description: string, onHand = 1000, number = 'A 1') => ({
+  number,
+  description,
+  onHand,
+});
+
+describe('stepIn', () => {
+  it.each([
+    ['Piston, standard, OH-172', 0],
+    ['Piston, 0.25 oversize, OH-172', 0.25],
+    ['Piston +0.50 with rings, OH 172', 0.5],
+    ['Piston + 0,75 mm, OH-172', 0.75],
+    ['Piston .020 over, OH-172', 0.508],
+    ['Piston, .010 in oversize, OH-172', 0.254],
+    ['Connecting rod, 0.25 undersize, OH-172', -0.25],
+    ['Bolt M8 × 1.25, OH-172', 0],
+  ])('%s: %d mm', (description, step) => {
+    expect(stepIn(description)).toBe(step);
+  });
+});
+
+describe('fittingParts', () => {
+  it.each<[string, FittedPart]>([
+    ['Piston, standard, D-680', 'piston'],
+    ['Piston with pin, D-680', 'piston'],
+    ['Piston ring set, D-680', 'rings'],
+    ['Ring set, standard, D-680', 'rings'],
+    ['Gasket set, complete, D-680', 'gasket-set'],
+    ['Head gasket, D-680', 'head-gasket'],
+    ['Cylinder head, D-680', 'head'],
+    ['Connecting rod with bush, D-680', 'connecting-rod'],
+    ['Intake valve, D-680', 'intake-valve'],
+    ['Ignition coil, D-680', 'coil'],
+  ])('%s is a %s and nothing else', (description, name) => {
+    const parts = [part(description)];
+    expect(fittingParts(parts, { part: name, step: 0, models: ['D 680'] })).toEqual(parts);
+    const other = name === 'piston' ? 'rings' : 'piston';
+    expect(fittingParts(parts, { part: other, step: 0, models: ['D 680'] })).toEqual([]);
+  });
+
+  it('takes a bolt, a seal or a guide for none of them', () => {
+    const parts = ['Cylinder head bolt, D-680', 'Crankshaft seal, D-680', 'Piston pin, D-680'];
+    for (const name of ['head', 'crankshaft', 'piston'] as const)
+      expect(
+        fittingParts(
+          parts.map((each) => part(each)),
+          { part: name, step: 0, models: ['D-680'] },
+        ),
+      ).toEqual([]);
+  });
+
+  it('wants the model as a word of its own and the very step', () => {
+    const wanted = { part: 'piston', step: 0.25, models: ['D-680'] } as const;
+    expect(fittingParts([part('Piston, 0.25 oversize, D-6800')], wanted)).toEqual([]);
+    expect(fittingParts([part('Piston, 0.50 oversize, D-680')], wanted)).toEqual([]);
+    expect(fittingParts([part('Piston, 0.25 oversize, AD-680')], wanted)).toEqual([]);
+    expect(fittingParts([part('Piston, 0.25 oversize')], { ...wanted, models: [] })).toEqual([]);
+  });
+
+  it('takes a part that names the family of a variant', () => {
+    const parts = [part('Piston, D-680')];
+    expect(fittingParts(parts, { part: 'piston', step: 0, models: ['D-680 E', 'D-680'] })).toEqual(
+      parts,
+    );
+    expect(fittingParts(parts, { part: 'piston', step: 0, models: ['D-680 E'] })).toEqual([]);
+  });
+
+  it('puts what is on the shelf first', () => {
+    const none = part('Piston, D-680', 0);
+    const some = part('Piston, D-680', 2000);
+    expect(fittingParts([none, some], { part: 'piston', step: 0, models: ['d680'] })).toEqual([
+      some,
+      none,
+    ]);
+  });
+});
+
+it('knows in which oversizes pistons are kept', () => {
+  const parts = [
+    part('Piston, standard, D-680'),
+    part('Piston, .020 over, D-680'),
+    part('Ring set, 0.75 oversize, D-680'),
+    part('Piston, 0.25 oversize, D-680', 0),
+    part('Piston, 0.50 oversize, K-416'),
+  ];
+  expect(oversizesKept(parts, ['D-680'])).toEqual([0.508, 0.25]);
+});

@@ -1,0 +1,127 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import type { StaffId } from '../../shared/contract/ids.ts';
+import { expect, takenIn, test, unique } from './bench-shop.ts';
+import type { Desk } from './desk-client.ts';
+
+const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+
+/** A job on a twin-cylinder engine: two cylinders are held against each other. */
+async function twinJob(desk: Desk, by: StaffId) {
+  const twin = await desk.specbook.addModel({
+    by,
+    make: 'Quill',
+    model: unique('Q2-420'),
+    cycle: 'four-stroke',
+    cylinders: 2,
+    bore: 68,
+    stroke: 58,
+  });
+  const { jobId, code } = await takenIn(desk, by, twin.model);
+  await desk.bench.chooseEngineModel({ by, jobId, engineModelId: twin.id });
+  return { jobId, code };
+}
+
+const choose = (page: Page, what: string, outcome: string) =>
+  page.getByRole('radiogroup', { name: what }).getByText(outcome, { exact: true }).click();
+
+const looks = async (page: Page) => {
+  // A field half under the bar at the top would count as a target that is too small.
+  await page.evaluate(() => window.scrollTo(0, 0));
+  const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
+  expect(violations).toEqual([]);
+  const overflow = await page.evaluate(
+    () => document.documentElement.scrollWidth - window.innerWidth,
+  );
+  expect(overflow).toBeLessThanOrEqual(0);
+};
+
+test('a run with a failing stop switch is not passed; the next one is, and both stay', async ({
+  page,
+  desk,
+  by,
+}) => {
+  const { code, jobId } = await twinJob(desk, by);
+  await page.setViewportSize({ width: 900, height: 1200 });
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await page.goto(`/job/${code}/bench/run`);
+  const cautions = page.getByRole('region', { name: 'Cautions' });
+  await expect(cautions).toContainText('carbon monoxide');
+  await expect(cautions).toContainText('rotating parts');
+
+  await choose(page, 'Stop switch', 'Fails');
+  await choose(page, 'Safety interlocks', 'Works');
+  await page.getByRole('textbox', { name: 'Idle' }).fill('1750');
+  await page.getByText('psi', { exact: true }).click();
+  await page.getByRole('textbox', { name: 'Compression, cylinder 1' }).fill('150');
+  await page.getByRole('textbox', { name: 'Compression, cylinder 2' }).fill('112');
+  await expect(page.getByText(/Cylinder 2 has 74\.6 % of cylinder 1: uneven/)).toBeVisible();
+  await page.getByRole('textbox', { name: 'Leak-down, cylinder 2' }).fill('45');
+  await page.getByRole('combobox', { name: 'Air leaves by, cylinder 2' }).click();
+  await page.getByRole('option', { name: /exhaust valve/ }).click();
+  await expect(page.getByText(/A large leak\. Air in the exhaust/)).toBeVisible();
+  await looks(page);
+
+  await page.getByRole('button', { name: 'Passed: sign it off' }).click();
+  await expect(page.locator('[data-code="UNSAFE_TO_PASS"]')).toBeVisible();
+  await expect(page.getByText('Stop switch: failed.')).toBeVisible();
+  expect((await desk.bench.testRuns({ jobId })).runs).toHaveLength(0);
+
+  // Nothing typed is lost by a closed window.
+  await page.reload();
+  await expect(page.getByRole('textbox', { name: 'Idle' })).toHaveValue('1750');
+  await page.getByRole('button', { name: 'Record as not passed' }).click();
+  const runs = page.getByRole('region', { name: 'Runs so far' });
+  await expect(runs.getByText('Not passed')).toBeVisible();
+  await expect(page.getByRole('textbox', { name: 'Idle' })).toHaveValue('');
+
+  await choose(page, 'Stop switch', 'Works');
+  await choose(page, 'Safety interlocks', 'Not fitted');
+  await page.getByRole('button', { name: 'Passed: sign it off' }).click();
+  await expect(runs.getByText('Passed', { exact: true })).toBeVisible();
+  await expect(runs.getByText('Not passed')).toBeVisible();
+  const kept = (await desk.bench.testRuns({ jobId })).runs;
+  expect(kept.map(({ passed }) => passed)).toEqual([true, false]);
+  expect(kept[1]?.findings.compression[1]).toBeCloseTo(772.2, 1);
+  await looks(page);
+});
+
+test('by the keyboard alone, and a figure that can’t be read keeps the run back', async ({
+  page,
+  desk,
+  by,
+}) => {
+  const { code, jobId } = await twinJob(desk, by);
+  await page.goto(`/job/${code}/bench/run`);
+  const stop = page.getByRole('radiogroup', { name: 'Stop switch' });
+  await stop.getByRole('radio', { name: 'Not tried' }).focus();
+  await page.keyboard.press('ArrowRight');
+  await expect(stop.getByRole('radio', { name: 'Works' })).toBeChecked();
+  await page.getByRole('textbox', { name: 'Top, no load' }).focus();
+  await page.keyboard.type('fast');
+  await page.getByRole('button', { name: 'Record as not passed' }).press('Enter');
+  await expect(page.getByText('A figure above can’t be read')).toBeVisible();
+  await expect(page.getByRole('textbox', { name: 'Top, no load' })).toHaveAttribute(
+    'aria-invalid',
+    'true',
+  );
+  expect((await desk.bench.testRuns({ jobId })).runs).toHaveLength(0);
+  await page.getByRole('textbox', { name: 'Top, no load' }).fill('3600');
+  await page.getByRole('button', { name: 'Record as not passed' }).press('Enter');
+  await expect(page.getByRole('region', { name: 'Runs so far' })).toContainText('3600 rpm');
+  await looks(page);
+});
+
+test('what pressure is to be expected is told for the altitude, as no verdict', async ({
+  page,
+  desk,
+  by,
+}) => {
+  const { code } = await twinJob(desk, by);
+  await page.goto(`/job/${code}/bench/run`);
+  await page.getByText('What pressure is to be expected here?').click();
+  await page.getByRole('textbox', { name: 'Compression ratio' }).fill('6');
+  await page.getByRole('textbox', { name: 'Altitude of the shop, metres' }).fill('1600');
+  await expect(page.getByText(/A compression release lowers the figure/)).toBeVisible();
+  await expect(page.getByText(/About .*\skPa \(.* psi\)/)).toBeVisible();
+});

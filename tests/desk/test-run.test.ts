@@ -1,0 +1,130 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { JobId } from '../../shared/contract/ids.ts';
+import { openTestShop, plainIntake, type TestShop, typed } from './shop.ts';
+
+let shop: TestShop;
+let jobId: JobId;
+
+beforeAll(async () => {
+  shop = await openTestShop();
+  const { desk, by } = shop;
+  ({ jobId } = await desk.counter.takeIn(plainIntake(by)));
+  const twin = await desk.specbook.addModel({
+    by,
+    make: 'Corvane',
+    model: 'CV 2-420',
+    cycle: 'four-stroke',
+    cylinders: 2,
+    bore: 68,
+    stroke: 58,
+  });
+  await desk.bench.chooseEngineModel({ by, jobId, engineModelId: twin.id });
+});
+afterAll(() => shop.close());
+
+const GOOD = {
+  idleSpeed: 1750,
+  topSpeed: 3600,
+  compression: [720, 700],
+  leakDown: [
+    { percent: 12, path: 'crankcase' as const },
+    { percent: 15, path: 'crankcase' as const },
+  ],
+  stopSwitch: 'works' as const,
+  interlocks: 'not-fitted' as const,
+  governor: 'works' as const,
+};
+
+const run = (findings: Partial<typeof GOOD> | object, passed: boolean, job = jobId) =>
+  shop.desk.bench.recordTestRun({
+    by: shop.by,
+    jobId: job,
+    findings: { ...GOOD, ...findings },
+    passed,
+  });
+
+describe('a test run', () => {
+  test('knows how many cylinders there are before the first of them', async () => {
+    expect(await shop.desk.bench.testRuns({ jobId })).toMatchObject({
+      cylinders: 2,
+      compression: null,
+      closed: false,
+      runs: [],
+    });
+  });
+
+  test('is signed off by whoever ran it, and an earlier one stays', async () => {
+    await run({ governor: 'fails', leaks: 'Oil at the breather' }, false);
+    const { runs } = await run({}, true);
+    expect(runs).toMatchObject([
+      { passed: true, by: 'Ruth Okafor', findings: { ...GOOD, outputVolts: null, leaks: '' } },
+      { passed: false, findings: { governor: 'fails', leaks: 'Oil at the breather' } },
+    ]);
+  });
+
+  test.each([
+    [{ stopSwitch: 'fails' }, ['Stop switch: failed']],
+    [{ stopSwitch: 'not-tried' }, ['Stop switch: not tried']],
+    [
+      { stopSwitch: 'fails', interlocks: 'fails' },
+      ['Stop switch: failed', 'Safety interlocks: failed'],
+    ],
+  ])('%o can’t be passed', async (findings, because) => {
+    const before = shop.contents();
+    await expect(run(findings, true)).rejects.toMatchObject({
+      code: 'UNSAFE_TO_PASS',
+      defined: true,
+      data: { because },
+    });
+    expect(shop.contents()).toBe(before);
+  });
+
+  test('that is unsafe can be recorded as not passed', async () => {
+    const { runs } = await run({ stopSwitch: 'fails' }, false);
+    expect(runs[0]).toMatchObject({ passed: false, findings: { stopSwitch: 'fails' } });
+  });
+
+  test('has a figure for each cylinder or for none', async () => {
+    await expect(run({ compression: [700] }, false)).rejects.toMatchObject({
+      code: 'BAD_INPUT',
+      data: { issues: [{ path: 'findings.compression', message: /2 cylinders/ }] },
+    });
+    const { runs } = await run({ compression: [], leakDown: [] }, false);
+    expect(runs[0]).toMatchObject({ findings: { compression: [], leakDown: [] } });
+  });
+
+  test.each([
+    [{ idleSpeed: -1 }, 'findings.idleSpeed'],
+    [{ topSpeed: 30_000 }, 'findings.topSpeed'],
+    [{ compression: [700, 9000] }, 'findings.compression.1'],
+    [
+      { leakDown: [{ percent: 101, path: 'none' }, GOOD.leakDown[1]] },
+      'findings.leakDown.0.percent',
+    ],
+    [{ stopSwitch: 'perhaps' }, 'findings.stopSwitch'],
+  ])('%o is refused at its field', async (findings, path) => {
+    await expect(run(findings, false)).rejects.toMatchObject({
+      code: 'BAD_INPUT',
+      data: { issues: [{ path }] },
+    });
+  });
+
+  test('of a job that is closed is refused', async () => {
+    const { desk, by } = shop;
+    const closed = await desk.counter.takeIn({
+      ...plainIntake(by),
+      machine: { which: 'new', kind: 'pump', engine: {} },
+    });
+    await desk.counter.moveJob({ by, jobId: closed.jobId, to: 'stopped', note: 'not worth it' });
+    await desk.counter.handOver({
+      by,
+      jobId: closed.jobId,
+      workDone: 'Nothing',
+      customerSignature: typed('Greta Lindqvist'),
+      shopSignature: typed('Ruth Okafor'),
+    });
+    await expect(run({ compression: [], leakDown: [] }, false, closed.jobId)).rejects.toMatchObject(
+      { code: 'JOB_CLOSED' },
+    );
+  });
+});
