@@ -4,8 +4,8 @@ import { openMatters } from './open-matters.ts';
 
 const money = (minor: number) => `${minor} cents`;
 const paid = { invoice: { number: 'I-000001' }, due: 0 };
-const built = { holdPoints: [{ label: 'Oil filled', state: 'passed' as const }] };
-const open = { holdPoints: [{ label: 'Oil filled', state: 'open' as const }] };
+const built = { holdPoints: [{ label: 'Oil filled', state: 'passed' as const }], features: [] };
+const open = { holdPoints: [{ label: 'Oil filled', state: 'open' as const }], features: [] };
 
 const unsettled = (matters: ReturnType<typeof openMatters>) =>
   matters.filter(({ settled }) => !settled).map(({ key }) => key);
@@ -28,6 +28,31 @@ describe('what stands between a machine and its owner', () => {
     const account = { invoice: null, due: 500 };
     const matters = openMatters({ job: { state: 'stopped' }, sheet: open, account, money });
     expect(unsettled(matters)).toEqual(['due']);
+  });
+
+  it('names the final readings that are outside, a corrected one left out', () => {
+    const reading = (verdict: 'outside' | 'within', superseded = false) => ({
+      phase: 'final' as const,
+      verdict,
+      superseded,
+    });
+    const features = [
+      { label: 'Cranking pressure', places: [{ label: '', readings: [reading('outside')] }] },
+      {
+        label: 'Coil air gap',
+        places: [
+          { label: 'leg 1', readings: [reading('outside', true), reading('within')] },
+          { label: 'leg 2', readings: [reading('within'), reading('outside')] },
+        ],
+      },
+    ];
+    const sheet = { ...built, features };
+    const matters = openMatters({ job: { state: 'ready' }, sheet, account: paid, money });
+    expect(unsettled(matters)).toEqual(['readings']);
+    expect(matters.find(({ key }) => key === 'readings')?.open).toEqual([
+      'Cranking pressure',
+      'Coil air gap, leg 2',
+    ]);
   });
 
   it('is nothing to pay when the shop owes', () => {

@@ -5,7 +5,7 @@ import { JOB_STATE_LABELS } from '../../../shared/work/job-state.ts';
 
 /** One thing that has to be settled before a machine goes out. */
 export interface Matter {
-  key: 'state' | 'hold-points' | 'invoice' | 'due';
+  key: 'state' | 'hold-points' | 'readings' | 'invoice' | 'due';
   settled: boolean;
   says: string;
   /** Single things that are open, by name. */
@@ -14,9 +14,23 @@ export interface Matter {
   page: 'bench' | 'till';
 }
 
+interface FeatureReadings {
+  label: string;
+  places: readonly {
+    label: string;
+    readings: readonly Pick<
+      BenchSheet['features'][number]['places'][number]['readings'][number],
+      'phase' | 'verdict' | 'superseded'
+    >[];
+  }[];
+}
+
 interface Known {
   job: Pick<JobDossier, 'state'>;
-  sheet: { holdPoints: readonly Pick<BenchSheet['holdPoints'][number], 'label' | 'state'>[] };
+  sheet: {
+    holdPoints: readonly Pick<BenchSheet['holdPoints'][number], 'label' | 'state'>[];
+    features: readonly FeatureReadings[];
+  };
   account: { invoice: Pick<NonNullable<Account['invoice']>, 'number'> | null; due: number };
   money: (minor: number) => string;
 }
@@ -54,6 +68,7 @@ export function openMatters({ job, sheet, account, money }: Known): Matter[] {
       open,
       page: 'bench',
     },
+    ...readingsMatter(sheet.features),
     {
       key: 'invoice',
       settled: account.invoice !== null,
@@ -65,6 +80,31 @@ export function openMatters({ job, sheet, account, money }: Known): Matter[] {
       page: 'till',
     },
     due,
+  ];
+}
+
+/**
+ * Final readings outside their limits. They keep nothing from going out: whoever signs for it sees them here
+ * first, and not on the paper.
+ */
+function readingsMatter(features: Known['sheet']['features']): Matter[] {
+  const outside = features.flatMap(({ label, places }) =>
+    places
+      .filter(({ readings }) => {
+        const last = readings.findLast(({ phase, superseded }) => phase === 'final' && !superseded);
+        return last?.verdict === 'outside';
+      })
+      .map((place) => (place.label === '' ? label : `${label}, ${place.label}`)),
+  );
+  if (outside.length === 0) return [];
+  return [
+    {
+      key: 'readings',
+      settled: false,
+      says: `${outside.length === 1 ? 'One final reading is' : `${outside.length} final readings are`} outside the limits, and will be printed so.`,
+      open: outside,
+      page: 'bench',
+    },
   ];
 }
 
