@@ -54,7 +54,7 @@ export function drawClaimTicket(content: ClaimTicket, fingerprint: string): Uint
       ...(content.cautions.length > 0 ? [cautionBox(sheet, content.cautions)] : []),
       signatureBoxes(
         sheet,
-        [{ label: 'Customer', signature: content.signature }],
+        [{ label: 'Customer', signature: content.signature, typedBy: content.issuedBy }],
         [{ text: 'Bring this ticket when you collect the machine.', style: STYLE.strong }],
       ),
     ];

@@ -33,7 +33,7 @@ export function drawEstimate(content: Estimate, fingerprint: string): Uint8Array
         [
           signatureBoxes(
             sheet,
-            [{ label: 'Customer', signature: null }],
+            [{ label: 'Customer', signature: null, typedBy: content.issuedBy }],
             [
               { text: 'Approved up to: ______________________', style: STYLE.strong },
               {

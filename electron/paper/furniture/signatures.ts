@@ -8,6 +8,8 @@ interface Signatory {
   label: string;
   /** Null: a line to sign on by hand. */
   signature: Signature | null;
+  /** Who was at the station when a name was typed in place of a signature. */
+  typedBy: string;
 }
 
 const BOX_HEIGHT = 46;
@@ -105,7 +107,8 @@ function drawBox(sheet: Sheet, { signatory, typed }: LaidSignatory, box: Box) {
   if (typed.length > 0) {
     sheet.structure.text('P', () => {
       const below = drawLines(sheet, typed, box.x + PAD, box.y + PAD);
-      drawLines(sheet, sheet.lines('typed name', STYLE.cellSoft), box.x + PAD, below);
+      const how = `typed name, put in by ${signatory.typedBy}`;
+      drawLines(sheet, sheet.lines(how, STYLE.cellSoft, box.width - PAD * 2), box.x + PAD, below);
     });
   } else if (signature !== null) {
     sheet.structure.text(
