@@ -35,7 +35,10 @@ export const useFootSwitch = () =>
     getInitialValueInEffect: false,
   });
 
-/** Gauge and unit of one feature. Choosing a gauge brings its unit with it. */
+/**
+ * Gauge and unit of one feature. The first gauge chosen brings its unit with it; a unit that is in use stays,
+ * since a figure may stand in the field already.
+ */
 export function useFeatureHabit(feature: MeasuredFeature, offered: BenchUnit, gauges: Gauge[]) {
   const [habit, setHabit] = useLocalStorage<FeatureHabit>({
     key: `tappet.bench.feature.${feature}`,
@@ -49,7 +52,7 @@ export function useFeatureHabit(feature: MeasuredFeature, offered: BenchUnit, ga
     gauge,
     unit: habit.unit ?? gauge?.unit ?? offered,
     chooseGauge: (chosen: Gauge | null) =>
-      setHabit({ gaugeId: chosen?.id ?? null, unit: chosen?.unit ?? habit.unit }),
+      setHabit({ gaugeId: chosen?.id ?? null, unit: habit.unit ?? chosen?.unit ?? null }),
     chooseUnit: (unit: BenchUnit) => setHabit({ ...habit, unit }),
   };
 }

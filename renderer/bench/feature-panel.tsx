@@ -20,7 +20,7 @@ import { AskLashPosition, LashPositionLine } from './lash-position-choice.tsx';
 import { featurePicture, spotOf } from './pictures/feature-picture.tsx';
 import { PlaceList } from './place-list.tsx';
 import { ReadingEntry } from './reading-entry.tsx';
-import { heldInPhase, nextPlace, standingReading } from './sheet-reading.ts';
+import { heldInPhase, nextPlace, standingReading, targetOf } from './sheet-reading.ts';
 
 /** What follows from a feature's readings, shown below them. */
 const FOLLOWS: Partial<Record<MeasuredFeature, readonly Feature[]>> = {
@@ -130,6 +130,7 @@ export function FeaturePanel(props: FeaturePanelProps) {
               <GaugeChoice
                 gauges={habit.suited}
                 gauge={habit.gauge}
+                expected={targetOf(place)}
                 onGauge={habit.chooseGauge}
                 temperature={temperature}
                 onTemperature={setTemperature}

@@ -4,6 +4,7 @@ import { Link } from 'react-router';
 import type { Gauge } from '../../shared/contract/bench/index.ts';
 import { unitLabel } from '../../shared/trade/index.ts';
 import classes from './bench.module.css';
+import { rangeWords, reaches, reachingFirst } from './gauge-range.ts';
 
 const standingWord = (gauge: Gauge): string =>
   gauge.foundBadOn !== null
@@ -16,20 +17,22 @@ const standingWord = (gauge: Gauge): string =>
 export function GaugeChoice(props: {
   readonly gauges: readonly Gauge[];
   readonly gauge: Gauge | null;
+  /** What the reading is likely to be, base unit; null when nobody can tell. */
+  readonly expected: number | null;
   readonly onGauge: (gauge: Gauge | null) => void;
   readonly temperature: number | null;
   readonly onTemperature: (temperature: number | null) => void;
 }) {
-  const { gauges, gauge } = props;
+  const { gauges, gauge, expected } = props;
   return (
     <div>
       <Group gap="sm" align="flex-end" wrap="wrap">
         <Select
           label="Gauge"
           placeholder={gauges.length === 0 ? 'None on the list fits' : 'Choose the gauge in hand'}
-          data={gauges.map((each) => ({
+          data={reachingFirst(gauges, expected).map((each) => ({
             value: each.id,
-            label: `${each.name}${standingWord(each)}`,
+            label: `${each.name}${standingWord(each)}${reaches(each, expected) ? '' : ` (only ${rangeWords(each)})`}`,
           }))}
           value={gauge?.id ?? null}
           onChange={(id) => props.onGauge(gauges.find((each) => each.id === id) ?? null)}
@@ -56,13 +59,20 @@ export function GaugeChoice(props: {
         ) : (
           <>
             Good to ±{Number(gauge.uncertainty.toPrecision(2))} {unitLabel(gauge.unit)}, range{' '}
-            {gauge.rangeLow}–{gauge.rangeHigh} {unitLabel(gauge.unit)}.{' '}
+            {rangeWords(gauge)}.{' '}
           </>
         )}
         <Anchor component={Link} to={gauge === null ? '/gauges' : `/gauge/${gauge.id}`} inherit>
           {gauge === null ? 'Gauges' : 'About this gauge'}
         </Anchor>
       </Text>
+      {gauge !== null && !reaches(gauge, expected) && (
+        <Text size="sm" className={classes.caution}>
+          <IconAlertTriangle size={18} aria-hidden />
+          This gauge reads {rangeWords(gauge)} only: what is measured here lies outside. Choose
+          another.
+        </Text>
+      )}
       {gauge !== null && gauge.foundBadOn !== null && (
         <Text size="sm" className={classes.caution}>
           <IconAlertTriangle size={18} aria-hidden />

@@ -141,7 +141,7 @@ export function ReadingEntry(props: ReadingEntryProps) {
               ? undefined
               : `Takes the place of ${asTyped(correcting)}, which stays on record.`
           }
-          placeholder={`in ${unitLabel(unit)}`}
+          placeholder={unitLabel(unit)}
           inputMode="decimal"
           autoComplete="off"
           autoCorrect="off"
