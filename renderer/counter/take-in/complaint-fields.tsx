@@ -30,6 +30,7 @@ export function ComplaintFields({ draft, change, faults }: DraftPart) {
     <Stack gap="xs">
       <Textarea
         label="Complaint, in the customer’s words"
+        description="Shift+Enter begins a new line."
         data-field="complaint"
         required
         autosize

@@ -20,14 +20,18 @@ export function focusNext(within: HTMLElement, from: Element | null): void {
   next?.focus();
 }
 
-/** Enter in a field of one line goes to the next, as a barcode reader and a hurried hand expect. */
+/**
+ * Enter goes to the next field, as a barcode reader and a hurried hand expect; Shift+Enter begins a new line
+ * where there can be one.
+ */
 export function enterMovesOn(event: KeyboardEvent<HTMLElement>): void {
   const { target, currentTarget } = event;
   if (event.key !== 'Enter' || event.defaultPrevented) return;
   if (event.ctrlKey || event.metaKey || event.altKey || event.shiftKey) return;
   // An input method confirms its choice with Enter: that one is not ours.
   if (event.nativeEvent.isComposing || event.nativeEvent.keyCode === 229) return;
-  if (!(target instanceof HTMLInputElement) || target.closest('[data-own-enter]') !== null) return;
+  const isField = target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement;
+  if (!isField || target.closest('[data-own-enter]') !== null) return;
   event.preventDefault();
   focusNext(currentTarget, target);
 }
