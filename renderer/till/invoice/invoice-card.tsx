@@ -80,7 +80,9 @@ function IssueForm({ account, draft, onIssued, onAskAgain }: InvoiceCardProps) {
   const billed: BilledLines = typed ? kept.billed : 'written';
   const total = billed === 'typed' ? draft.totals.total : latest.totals.total;
   const over = Math.max(0, total - account.approvedLimit);
-  const refused = issue.error !== null && refusalOf(issue.error).code === 'OVER_APPROVAL';
+  const overRefused = issue.error !== null && refusalOf(issue.error).code === 'OVER_APPROVAL';
+  // Once there is another approval, or the bill is less, the refusal of before is no news any more.
+  const refused = overRefused && over > 0;
 
   return (
     <Stack gap="sm">
@@ -123,7 +125,7 @@ function IssueForm({ account, draft, onIssued, onAskAgain }: InvoiceCardProps) {
           {money(over)} of this is not approved. Take another approval before issuing it.
         </Text>
       )}
-      <RefusalAlert error={issue.error} />
+      {(refused || !overRefused) && <RefusalAlert error={issue.error} />}
       {refused && (
         <Alert
           color="yellow"
