@@ -1,18 +1,32 @@
 import { defineConfig } from 'vitest/config';
 
+// Some tests start processes of their own, and two cores may have other work besides.
+const shared = { pool: 'threads', testTimeout: 20_000, hookTimeout: 30_000 } as const;
+
 // biome's noDefaultExport is relaxed for the config files that tools load by their default export.
 export default defineConfig({
   test: {
-    include: [
-      'shared/**/*.test.ts',
-      'db/**/*.test.ts',
-      'electron/**/*.test.ts',
-      'renderer/**/*.test.ts',
-      'tests/{standards,unit,desk,shell,crash}/**/*.test.ts',
+    maxWorkers: 2,
+    projects: [
+      {
+        test: {
+          ...shared,
+          name: 'plain',
+          include: [
+            'shared/**/*.test.ts',
+            'db/**/*.test.ts',
+            'electron/**/*.test.ts',
+            'renderer/**/*.test.ts',
+            'tests/{standards,unit,desk,crash}/**/*.test.ts',
+          ],
+          // Nothing here replaces a module: files may share what they import, which is half of their time.
+          isolate: false,
+        },
+      },
+      {
+        // These stand in for the electron module, each in its own way.
+        test: { ...shared, name: 'shell', include: ['tests/shell/**/*.test.ts'] },
+      },
     ],
-    pool: 'threads',
-    // Some tests start processes of their own, and two cores may have other work besides.
-    testTimeout: 20_000,
-    hookTimeout: 30_000,
   },
 });
