@@ -99,9 +99,8 @@ export function TorqueWalkPanel({ walk }: { readonly walk: TorqueWalk }) {
                 // Not disabled while it is being written: the focus stays for the next bolt.
                 aria-busy={pull.isPending}
                 leftSection={<IconTool size={28} aria-hidden />}
-                onClick={() => {
-                  if (!pull.isPending) send(next.bolt, false);
-                }}
+                // The next bolt may be pulled while the page still catches up with the last one.
+                onClick={() => send(next.bolt, false)}
               >
                 Bolt {turnOf(next.bolt)} pulled
               </Button>
