@@ -4,12 +4,12 @@ import { Link } from 'react-router';
 import type { FeatureOnSheet } from '../../shared/contract/bench/index.ts';
 import type { EngineModelId, JobCode } from '../../shared/contract/ids.ts';
 import { display, unitLabel } from '../../shared/trade/index.ts';
+import { otherUnit } from '../../shared/work/reading-in-words.ts';
 import { SOURCE_KIND_LABELS } from '../../shared/work/vocabulary.ts';
 import { StandingBadge } from '../common/badges.tsx';
 import { bandWords, hasBand, printedLimits } from '../common/measure/measure-words.ts';
 import { ConflictNote } from '../specbook/conflict-note.tsx';
 import classes from './bench.module.css';
-import { otherUnit } from './reading-words.ts';
 
 /** The band as its source prints it, where it stands there, and whether anybody checked it. */
 export function FeatureSpecification({

@@ -2,13 +2,13 @@ import { Anchor, Table, Text, Title } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from 'react-router';
 import type { Gauge, GaugeReadings } from '../../shared/contract/bench/index.ts';
+import { asTyped } from '../../shared/work/reading-in-words.ts';
 import { PHASE_LABELS } from '../../shared/work/vocabulary.ts';
 import { VerdictBadge } from '../common/badges.tsx';
 import { deskQuery } from '../common/desk.ts';
 import { useFormat } from '../common/format.ts';
 import { Empty, QueryView } from '../common/page.tsx';
 import classes from './bench.module.css';
-import { asTyped } from './reading-words.ts';
 
 /** Every reading that a gauge touched since its last good check, with its job. */
 export function GaugeTouched({ gauge }: { readonly gauge: Gauge }) {

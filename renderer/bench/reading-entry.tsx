@@ -7,6 +7,7 @@ import type { JobId } from '../../shared/contract/ids.ts';
 import { SPECIFICATION_UNITS } from '../../shared/contract/specbook.ts';
 import { dimensionOf, display, parseReading, toBase, unitLabel } from '../../shared/trade/index.ts';
 import type { LashPosition } from '../../shared/work/lash-position.ts';
+import { asTyped } from '../../shared/work/reading-in-words.ts';
 import { suspicionOf } from '../../shared/work/suspicion.ts';
 import type { Phase } from '../../shared/work/vocabulary.ts';
 import { deskQuery } from '../common/desk.ts';
@@ -18,7 +19,6 @@ import { type BenchUnit, useFootSwitch } from './bench-habits.ts';
 import { FootSwitch } from './foot-switch.tsx';
 import { liveReading } from './live-reading.ts';
 import { LiveVerdict } from './live-verdict.tsx';
-import { asTyped } from './reading-words.ts';
 import { type PlaceOnSheet, targetOf } from './sheet-reading.ts';
 import { type Slip, SlipQuestion } from './slip-question.tsx';
 

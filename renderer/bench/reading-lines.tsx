@@ -1,18 +1,13 @@
 import { Button, Text } from '@mantine/core';
 import { IconAlertTriangle } from '@tabler/icons-react';
 import type { Gauge, Reading } from '../../shared/contract/bench/index.ts';
+import { asTyped } from '../../shared/work/reading-in-words.ts';
 import { PHASE_LABELS, type Phase } from '../../shared/work/vocabulary.ts';
 import { VerdictBadge } from '../common/badges.tsx';
 import { useFormat } from '../common/format.ts';
 import { useShop } from '../common/shop.tsx';
 import classes from './bench.module.css';
-import {
-  asTyped,
-  circumstancesOf,
-  inOtherUnit,
-  remarksOn,
-  VERDICT_WORDS,
-} from './reading-words.ts';
+import { circumstancesOf, inOtherUnit, remarksOn, VERDICT_WORDS } from './reading-words.ts';
 import { whatSettles } from './settle-words.ts';
 import type { PlaceOnSheet } from './sheet-reading.ts';
 

@@ -1,13 +1,10 @@
 import type { Reading, Verdict } from '../../shared/contract/bench/index.ts';
-import { display, type Unit, unitLabel } from '../../shared/trade/index.ts';
+import { display, type Unit } from '../../shared/trade/index.ts';
 import { LASH_POSITION_LABELS } from '../../shared/work/lash-position.ts';
+import { otherUnit } from '../../shared/work/reading-in-words.ts';
 import { isWornButGood, WORN_BUT_GOOD } from '../../shared/work/reading-verdict.ts';
 import { bandWords, likelyText } from '../common/measure/measure-words.ts';
 import { heldInPhase, type PlaceOnSheet } from './sheet-reading.ts';
-
-/** A reading as it was typed, with its unit unless that was typed too. */
-export const asTyped = ({ text, unit }: Pick<Reading, 'text' | 'unit'>): string =>
-  /[^\d.,/+\s-]/.test(text) ? text : `${text}\u00A0${unitLabel(unit)}`;
 
 export const VERDICT_WORDS: Record<Verdict, string> = {
   within: 'within',
@@ -15,26 +12,6 @@ export const VERDICT_WORDS: Record<Verdict, string> = {
   'too-close': 'too close to call',
   'no-band': 'no band',
 };
-
-const COUNTERPART: Partial<Record<Unit, Unit>> = {
-  mm: 'in',
-  um: 'thou',
-  in: 'mm',
-  thou: 'mm',
-  N·m: 'lbf·ft',
-  lbf·ft: 'N·m',
-  lbf·in: 'N·m',
-  kgf·m: 'N·m',
-  kgf·cm: 'N·m',
-  kPa: 'psi',
-  psi: 'kPa',
-  bar: 'psi',
-  cm3: 'in3',
-  in3: 'cm3',
-};
-
-/** The unit of the other system; undefined where both systems use one unit. */
-export const otherUnit = (unit: Unit): Unit | undefined => COUNTERPART[unit];
 
 /** The same value in the unit of the other system; empty where both systems use one unit. */
 export function inOtherUnit(valueBase: number, unit: Unit): string {

@@ -15,6 +15,7 @@ import {
 } from '../../../shared/trade/index.ts';
 import { FEATURE_UNITS } from '../../../shared/work/features.ts';
 import { LASH_POSITION_LABELS } from '../../../shared/work/lash-position.ts';
+import { asTyped, otherUnit } from '../../../shared/work/reading-in-words.ts';
 import {
   acceptedBand,
   isWornButGood,
@@ -26,37 +27,13 @@ import type { DerivedLine, FeatureReadings, ReadingLine } from '../../paper/cont
 
 /** Recorded clearances as they stand on the work order. */
 
-/** The unit that the other half of the trade reads. */
-const OTHER_UNIT: Partial<Record<Unit, Unit>> = {
-  mm: 'in',
-  um: 'thou',
-  in: 'mm',
-  thou: 'mm',
-  N·m: 'lbf·ft',
-  lbf·ft: 'N·m',
-  lbf·in: 'N·m',
-  kgf·m: 'N·m',
-  kgf·cm: 'N·m',
-  kPa: 'psi',
-  psi: 'kPa',
-  bar: 'psi',
-  cm3: 'in3',
-  in3: 'cm3',
-};
-
 /** Ordinary spaces on paper: a program that looks for `0.3 mm` finds it. */
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
 
 const written = (base: number, unit: Unit): string => plain(display(base, unit));
 
-/** As typed; the unit is added when it was not typed too. */
-function asTyped({ text, unit }: Reading): string {
-  const bare = /[\p{L}"°µ%]/u.test(text) === false;
-  return bare ? `${text} ${unitLabel(unit)}` : text;
-}
-
 function converted({ valueBase, unit }: Reading, shop: Shop): string {
-  const other = OTHER_UNIT[unit];
+  const other = otherUnit(unit);
   return shop.bothUnits && other !== undefined ? written(valueBase, other) : '';
 }
 
@@ -106,7 +83,7 @@ function remarkOf(
     ? `questioned (${reading.questioned.likely}?), kept as typed`
     : '';
   const former = place.readings.find(({ id }) => id === reading.supersedes);
-  const corrected = former ? `corrects ${asTyped(former)}` : '';
+  const corrected = former ? `corrects ${plain(asTyped(former))}` : '';
   const warm = reading.temperature === null ? '' : `part at ${reading.temperature} °C`;
   const stood = reading.position === null ? '' : LASH_POSITION_LABELS[reading.position];
   return [worn, questioned, reading.gaugeRemark, corrected, warm, stood].filter(Boolean).join('; ');
@@ -121,7 +98,7 @@ function lineOf(
   return {
     phase: PHASE_LABELS[reading.phase],
     place: reading.placeLabel,
-    asTyped: asTyped(reading),
+    asTyped: plain(asTyped(reading)),
     converted: converted(reading, shop),
     // The revision of the moment: the book may have moved on since.
     band: bandWords(specification ?? null, place.share, reading),
