@@ -216,6 +216,20 @@ const Taken = z.object({
   tag: PaperCard,
 });
 
+const SERIAL_TAKEN = {
+  status: 409,
+  message:
+    'A machine of this make has this serial number already. Find it by the number and use it, or mend the number.',
+  data: z.object({ machineId: MachineId, customerName: z.string() }),
+} as const;
+
+const HOLD_POINT_OPEN = {
+  status: 409,
+  message:
+    'Hold points of the build are still open. Pass them at the bench, or override them there with a reason in writing.',
+  data: z.object({ open: z.array(z.string()) }),
+} as const;
+
 export const counter = {
   findCustomers: reads
     .input(z.strictObject({ text: maybeText(200), limit: z.int().min(1).max(500).default(50) }))
@@ -244,12 +258,7 @@ export const counter = {
 
   addMachine: writes
     .errors({
-      SERIAL_TAKEN: {
-        status: 409,
-        message:
-          'A machine of this make has this serial number already. Find it by the number and use it, or mend the number.',
-        data: z.object({ machineId: MachineId, customerName: z.string() }),
-      },
+      SERIAL_TAKEN,
     })
     .input(
       z.strictObject({
@@ -264,12 +273,7 @@ export const counter = {
   /** The whole intake in one: customer, machine, job, claim ticket and tag, or none of them. */
   takeIn: writes
     .errors({
-      SERIAL_TAKEN: {
-        status: 409,
-        message:
-          'A machine of this make has this serial number already. Find it by the number and use it, or mend the number.',
-        data: z.object({ machineId: MachineId, customerName: z.string() }),
-      },
+      SERIAL_TAKEN,
       OWNED_BY_ANOTHER: {
         status: 409,
         message:
@@ -306,12 +310,7 @@ export const counter = {
         message: 'The job can’t go there from where it stands. Choose one of the moves offered.',
         data: z.object({ from: z.enum(JOB_STATES), to: z.enum(JOB_STATES) }),
       },
-      HOLD_POINT_OPEN: {
-        status: 409,
-        message:
-          'Hold points of the build are still open. Pass them at the bench, or override them there with a reason in writing.',
-        data: z.object({ open: z.array(z.string()) }),
-      },
+      HOLD_POINT_OPEN,
       REASON_WANTED: {
         status: 409,
         message: 'Say why in a few words: this move needs a reason.',
@@ -350,12 +349,7 @@ export const counter = {
           'Only a job that is ready, or stopped, can be handed over. Finish it at the bench first.',
         data: z.object({ from: z.enum(JOB_STATES), to: z.enum(JOB_STATES) }),
       },
-      HOLD_POINT_OPEN: {
-        status: 409,
-        message:
-          'Hold points of the build are still open. Pass them at the bench, or override them there with a reason in writing.',
-        data: z.object({ open: z.array(z.string()) }),
-      },
+      HOLD_POINT_OPEN,
       NOT_INVOICED: {
         status: 409,
         message: 'There is no invoice yet. Issue it at the till, then hand over.',

@@ -22,14 +22,16 @@ const Done = {
     .default([]),
 };
 
+const HOLD_POINT_UNKNOWN = {
+  status: 409,
+  message: 'This build has no such hold point. Choose one of those on the sheet.',
+} as const;
+
 export const holdPoints = {
   passHoldPoint: writes
     .errors({
       JOB_CLOSED,
-      HOLD_POINT_UNKNOWN: {
-        status: 409,
-        message: 'This build has no such hold point. Choose one of those on the sheet.',
-      },
+      HOLD_POINT_UNKNOWN,
       READINGS_MISSING: {
         status: 409,
         message: 'This point asks for readings that are not there yet. Record them, then pass it.',
@@ -68,10 +70,7 @@ export const holdPoints = {
   overrideHoldPoint: writes
     .errors({
       JOB_CLOSED,
-      HOLD_POINT_UNKNOWN: {
-        status: 409,
-        message: 'This build has no such hold point. Choose one of those on the sheet.',
-      },
+      HOLD_POINT_UNKNOWN,
     })
     .input(
       z.strictObject({
@@ -86,10 +85,7 @@ export const holdPoints = {
   reopenHoldPoint: writes
     .errors({
       JOB_CLOSED,
-      HOLD_POINT_UNKNOWN: {
-        status: 409,
-        message: 'This build has no such hold point. Choose one of those on the sheet.',
-      },
+      HOLD_POINT_UNKNOWN,
     })
     .input(z.strictObject({ by: StaffId, jobId: JobId, key: text(60), reason: text(500) }))
     .output(BenchSheet),
