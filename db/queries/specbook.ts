@@ -2,6 +2,6 @@
 export {
   bookEntry,
   engineModelById,
-  findEngineModels,
+  findEngineModelNames,
 } from './specbook/models.ts';
 export { specificationsById } from './specbook/specifications.ts';

@@ -57,14 +57,24 @@ function entryOf(store: ReadStore, row: Row) {
   return { model: asModel(row, family, specifications), specifications };
 }
 
-export const findEngineModels = (store: ReadStore, text: string): EngineModel[] =>
+const rowsLike = (store: ReadStore, text: string) =>
   store
     .select()
     .from(engineModel)
     .where(matches(engineModel.searchText, text))
-    .orderBy(asc(engineModel.searchText))
+    .orderBy(asc(engineModel.searchText));
+
+export const findEngineModels = (store: ReadStore, text: string): EngineModel[] =>
+  rowsLike(store, text)
     .all()
     .map((row) => entryOf(store, row).model);
+
+/** Only what the entries are called: to count their specifications would cost a search at every key. */
+export const findEngineModelNames = (store: ReadStore, text: string, limit: number) =>
+  rowsLike(store, text)
+    .limit(limit)
+    .all()
+    .map(({ id, make, model, cycle }) => ({ id, make, model, cycle }));
 
 /** An engine's entry with what holds for it, its own and its family's. */
 export function bookEntry(

@@ -2,7 +2,7 @@ import { findCustomers } from '../../../db/queries/counter/customers.ts';
 import { findJobs } from '../../../db/queries/counter/jobs.ts';
 import { findMachines } from '../../../db/queries/counter/machines.ts';
 import { findParts } from '../../../db/queries/parts.ts';
-import { findEngineModels } from '../../../db/queries/specbook.ts';
+import { findEngineModelNames } from '../../../db/queries/specbook.ts';
 import type { SearchHit } from '../../../shared/contract/counter.ts';
 import { JOB_STATE_LABELS } from '../../../shared/work/job-state.ts';
 import { CYCLE_LABELS, MACHINE_KIND_LABELS } from '../../../shared/work/vocabulary.ts';
@@ -47,15 +47,13 @@ export const search = os.counter.search.handler(({ input: { text }, context }) =
       detail: joined(part.bin && `Bin ${part.bin}`, part.supplier),
       reference: '',
     })),
-    ...findEngineModels(store, text)
-      .slice(0, EACH)
-      .map((model) => ({
-        kind: 'engine-model' as const,
-        id: model.id,
-        title: `${model.make} ${model.model}`,
-        detail: CYCLE_LABELS[model.cycle],
-        reference: '',
-      })),
+    ...findEngineModelNames(store, text, EACH).map((model) => ({
+      kind: 'engine-model' as const,
+      id: model.id,
+      title: `${model.make} ${model.model}`,
+      detail: CYCLE_LABELS[model.cycle],
+      reference: '',
+    })),
   ];
   return hits;
 });
