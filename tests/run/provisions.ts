@@ -35,7 +35,9 @@ async function provideChromium(): Promise<string | undefined> {
   const args = ['install', 'chromium'];
   await runStep({ name: 'chromium', command: 'playwright', args, limit: 180_000 });
   if (usablePlaywrightChromium()) return undefined;
-  if ((await installPackage('chromium')) && systemChromium() !== undefined) return undefined;
+  for (const name of ['chromium-headless-shell', 'chromium']) {
+    if ((await installPackage(name)) && systemChromium() !== undefined) return undefined;
+  }
   return 'There is no Chromium, and none could be fetched. Install Chromium or Google Chrome, or name one in TAPPET_CHROMIUM.';
 }
 
