@@ -9,6 +9,8 @@ export interface DemoGauge {
   rangeHigh: number;
   resolution: number;
   maxError: number;
+  /** Of a torque wrench: drive to grip, mm. */
+  length?: number;
   /** Days from today, negative for the past. */
   calibrated: number;
   due: number;
@@ -157,6 +159,7 @@ export const DEMO_GAUGES = {
     rangeHigh: 60,
     resolution: 0.1,
     maxError: 0.25,
+    length: 318,
     calibrated: -120,
     due: 245,
     certificate: 'CL 25-0416',
@@ -169,6 +172,7 @@ export const DEMO_GAUGES = {
     rangeHigh: 20,
     resolution: 0.05,
     maxError: 0.08,
+    length: 204,
     calibrated: -120,
     due: 245,
     certificate: 'CL 25-0417',

@@ -36,6 +36,8 @@ export const gauge = sqliteTable(
     calibratedOn: date('calibrated_on'),
     calibrationDue: date('calibration_due'),
     certificate: text('certificate').notNull(),
+    /** Of a torque wrench: from the square drive to the mark on the grip, mm. */
+    length: real('length'),
   },
   (table) => [uniqueIndex('gauge_name').on(table.name)],
 );
@@ -203,6 +205,8 @@ export const torquePull = sqliteTable(
     settingUnit: text('setting_unit').$type<Unit>().notNull(),
     extension: real('extension').notNull(),
     angle: real('angle').notNull(),
+    /** The wrench's own lever that the setting was worked out with, mm; null without an extension. */
+    wrenchLength: real('wrench_length'),
     by: text('by')
       .notNull()
       .references(() => staff.id),

@@ -21,6 +21,8 @@ interface GaugeDraft {
   rangeHigh: string;
   resolution: string;
   maxError: string;
+  /** Of a torque wrench, mm; empty when nobody has measured it. */
+  length?: string;
   calibratedOn: string | null;
   calibrationDue: string | null;
   certificate: string;
@@ -85,6 +87,9 @@ function Fields({ onClose }: { readonly onClose: () => void }) {
     const resolution = decimal(draft.resolution);
     const maxError = decimal(draft.maxError);
     setTried(true);
+    const typedLength = draft.kind === 'torque-wrench' ? (draft.length ?? '') : '';
+    const length = decimal(typedLength);
+    if (typedLength.trim() !== '' && length === null) return;
     if (rangeLow === null || rangeHigh === null || resolution === null || maxError === null) return;
     add.mutate(
       {
@@ -96,6 +101,7 @@ function Fields({ onClose }: { readonly onClose: () => void }) {
         rangeHigh,
         resolution,
         maxError,
+        length,
         calibratedOn: draft.calibratedOn,
         calibrationDue: draft.calibrationDue,
         certificate: draft.certificate,
@@ -154,6 +160,20 @@ function Fields({ onClose }: { readonly onClose: () => void }) {
           {figure('rangeHigh', 'Range to')}
           {figure('resolution', 'Smallest step', 'One step of its scale or display')}
           {figure('maxError', 'Largest error', 'As its maker or its certificate allows')}
+          {draft.kind === 'torque-wrench' && (
+            <TextInput
+              label="Length, mm"
+              description="From the square drive to the mark on the grip: for settings with an extension. Optional"
+              inputMode="decimal"
+              value={draft.length ?? ''}
+              onChange={(event) => set({ length: event.currentTarget.value })}
+              error={
+                tried && (draft.length ?? '').trim() !== '' && decimal(draft.length ?? '') === null
+                  ? 'Type a number, such as 240, or leave it empty.'
+                  : errors.length
+              }
+            />
+          )}
           <DateField
             label="Calibrated on"
             value={draft.calibratedOn}

@@ -14,6 +14,7 @@ import classes from './bench.module.css';
 import { CalibrationBadge } from './calibration-badge.tsx';
 import { GaugeCheckForm } from './gauge-check-form.tsx';
 import { GaugeTouched } from './gauge-touched.tsx';
+import { WrenchLength } from './wrench-length.tsx';
 
 /** One gauge: how good it is and why, its checks, and the readings that hang on them. */
 export function GaugePage() {
@@ -55,6 +56,7 @@ function KnownGauge({ id }: { readonly id: GaugeId }) {
           <Stack gap="lg">
             <Standing gauge={gauge} />
             <Uncertainty gauge={gauge} />
+            {gauge.kind === 'torque-wrench' && <WrenchLength gauge={gauge} />}
             <Checks checks={checks} />
             <GaugeTouched gauge={gauge} />
             <GaugeCheckForm gauge={gauge} opened={checking} onClose={() => setChecking(false)} />

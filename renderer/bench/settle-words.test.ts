@@ -13,6 +13,7 @@ const gauge = {
   rangeHigh: 100,
   resolution: 0.001,
   maxError: 0.002,
+  length: null,
   uncertainty: 0.00238,
   calibratedOn: null,
   calibrationDue: null,

@@ -17,6 +17,7 @@ const DONE: Record<string, string> = {
   'bench.beginTorqueAnew': 'Began tightening anew',
   'bench.addPhoto': 'Added a photo',
   'bench.addGauge': 'Added a gauge',
+  'bench.measureWrench': 'Measured a torque wrench’s length',
   'bench.checkGauge': 'Checked a gauge',
   'bench.decide': 'Decided on a part',
   'bench.recordTestRun': 'Recorded a test run',

@@ -90,6 +90,43 @@ test('the wrench’s setting is in its own unit, on a mark of its scale, for the
   expect(square.pulls[2]).toMatchObject({ setting: 11.5, angle: 90 });
 });
 
+test('a wrench’s length is in the register, proposed with an extension, and kept with the pull', async () => {
+  const { desk, by } = shop;
+  const facts = {
+    by,
+    unit: 'N·m',
+    rangeLow: 5,
+    rangeHigh: 50,
+    resolution: 0.5,
+    maxError: 1,
+  } as const;
+  const name = `Measured ${serial}`;
+  const own = await desk.bench.addGauge({ ...facts, name, kind: 'torque-wrench', length: 240 });
+  expect(own.length).toBe(240);
+  const first = await pull(1, 1, { gaugeId: own.id, extension: 60 });
+  expect(first.pulls[0]).toMatchObject({ setting: 9, wrenchLength: 240 });
+  // Measured anew: what was pulled before keeps the length that it was worked out with.
+  const { gauge } = await desk.bench.measureWrench({ by, gaugeId: own.id, length: 340 });
+  expect(gauge.length).toBe(340);
+  // 11.52 · 340 / 400 = 9.8.
+  const second = await pull(1, 3, { gaugeId: own.id, extension: 60 });
+  expect(second.pulls).toMatchObject([{ wrenchLength: 240 }, { setting: 10, wrenchLength: 340 }]);
+  // Somebody grips it elsewhere; without an extension the length plays no part.
+  const held = await pull(1, 2, { gaugeId: own.id, extension: 60, wrenchLength: 240 });
+  expect(held.pulls[2]).toMatchObject({ setting: 9, wrenchLength: 240 });
+  expect((await pull(1, 4, { gaugeId: own.id })).pulls[3]).toMatchObject({ wrenchLength: null });
+
+  const leaf = { ...facts, name: `Leaf ${serial}`, kind: 'feeler-gauge', unit: 'mm' } as const;
+  await expect(desk.bench.addGauge({ ...leaf, length: 100 })).rejects.toMatchObject({
+    code: 'BAD_INPUT',
+    data: { issues: [{ path: 'length' }] },
+  });
+  const { id } = await desk.bench.addGauge(leaf);
+  await expect(desk.bench.measureWrench({ by, gaugeId: id, length: 100 })).rejects.toMatchObject({
+    data: { issues: [{ path: 'gaugeId' }] },
+  });
+});
+
 test('an extension without the wrench’s length, or folded back too far, gives no setting', async () => {
   const before = shop.contents();
   for (const more of [{ extension: 60 }, { extension: 300, angle: 180, wrenchLength: 240 }])

@@ -41,6 +41,20 @@ export const addGauge = os.bench.addGauge.handler(
     }),
 );
 
+export const measureWrench = os.bench.measureWrench.handler(
+  ({ input: { by, gaugeId, length }, context, path }) =>
+    write(context, path, by, ({ store, today, note }) => {
+      const { name, kind, length: before } = found(gaugeRow(store, gaugeId), 'gauge');
+      if (kind !== 'torque-wrench')
+        throw badInput([
+          { path: 'gaugeId', message: `${name} is no torque wrench. Choose one that is.` },
+        ]);
+      store.update(gaugeTable).set({ length }).where(eq(gaugeTable.id, gaugeId)).run();
+      note({ gauge: gaugeId, length, before });
+      return recordOf(store, gaugeId, today);
+    }),
+);
+
 export const checkGauge = os.bench.checkGauge.handler(
   ({ input: { by, ...check }, context, path }) =>
     write(context, path, by, ({ store, staff, at, today, newId, note }) => {

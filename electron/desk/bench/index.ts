@@ -8,7 +8,7 @@ import { write } from '../writing.ts';
 import { beginBuild, build, buildSheet, reviseBuildSheet } from './build.ts';
 import { printClearanceSheet } from './clearance-sheet.ts';
 import { decide, decisions, proposals } from './decisions.ts';
-import { addGauge, checkGauge, gauge, gaugeReadings, gauges } from './gauges.ts';
+import { addGauge, checkGauge, gauge, gaugeReadings, gauges, measureWrench } from './gauges.ts';
 import { engineHistory } from './history.ts';
 import { overrideHoldPoint, passHoldPoint, reopenHoldPoint } from './hold-points.ts';
 import { retakeSteps } from './job-steps.ts';
@@ -49,6 +49,7 @@ export const bench = {
   gauges,
   addGauge,
   gauge,
+  measureWrench,
   checkGauge,
   gaugeReadings,
   testRuns,

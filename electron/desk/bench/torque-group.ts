@@ -97,6 +97,7 @@ export function walkOf(store: ReadStore, which: Which, group: Group): TorqueWalk
         settingUnit: pull.settingUnit,
         extension: pull.extension,
         angle: pull.angle,
+        wrenchLength: pull.wrenchLength,
         by: byName,
         at: pull.at,
       })),

@@ -63,7 +63,7 @@ interface Wrench {
 /** What the wrench is set to, in its own unit, and the torque that it then gives at the bolt. */
 function settingFor(
   writing: Writing,
-  { gaugeId, ...lever }: Wrench,
+  { gaugeId, extension, angle, ...hand }: Wrench,
   target: number,
   unit: Specification['unit'],
   noLever: () => Error,
@@ -74,9 +74,17 @@ function settingFor(
     throw badInput([
       { path: 'gaugeId', message: `${wrench.name} is no torque wrench. Choose another gauge.` },
     ]);
+  const wrenchLength = extension === 0 ? null : (hand.wrenchLength ?? wrench?.length ?? null);
   try {
-    const { setting, atBolt } = wrenchMark({ target, unit, wrench, ...lever });
-    return { setting, atBolt, unit: wrench?.unit ?? unit };
+    const { setting, atBolt } = wrenchMark({
+      target,
+      unit,
+      wrench,
+      extension,
+      angle,
+      wrenchLength,
+    });
+    return { setting, atBolt, unit: wrench?.unit ?? unit, wrenchLength };
   } catch (error) {
     if (error instanceof RangeError) throw noLever();
     throw error;
@@ -100,7 +108,7 @@ export const pullBolt = os.bench.pullBolt.handler(({ input, context, errors, pat
     const inTurn = isTurn(before, { stage, bolt });
     if (!inTurn && !input.outOfOrder) throw errors.OUT_OF_ORDER({ data: before.next });
 
-    const { setting, unit, atBolt } = settingFor(
+    const { setting, unit, atBolt, wrenchLength } = settingFor(
       writing,
       {
         gaugeId,
@@ -127,11 +135,11 @@ export const pullBolt = os.bench.pullBolt.handler(({ input, context, errors, pat
         settingUnit: unit,
         extension: input.extension,
         angle: input.extension === 0 ? 0 : input.angle,
+        wrenchLength,
         by: staff.id,
         at,
       })
       .run();
-    const wrenchLength = input.extension === 0 ? null : input.wrenchLength;
     note({ job: jobId, feature, cylinder, stage, bolt, setting, unit, wrenchLength, inTurn });
 
     const after = walkOf(store, input, group);

@@ -124,6 +124,7 @@ function Pulls({
             {pull.setting} {unitLabel(pull.settingUnit)}
             {pull.wrench !== '' && ` on ${pull.wrench}`}
             {pull.extension > 0 && `, extension ${pull.extension} mm at ${pull.angle}°`}
+            {pull.wrenchLength !== null && `, wrench ${pull.wrenchLength} mm`}
             {pull.outOfOrder && ', out of order'}, {pull.by}, {format.instant(pull.at)}
           </li>
         ))}

@@ -9,7 +9,7 @@ interface Hand {
   readonly extension: number;
   /** Degrees, 0 straight out. */
   readonly angle: number;
-  /** mm from the middle of the grip to the square drive; null while nobody has measured it. */
+  /** mm from the grip's mark to the square drive, as typed here; null for the register's. */
   readonly length: number | null;
 }
 
@@ -29,10 +29,12 @@ export function useWrench(gauges: readonly Gauge[]): WrenchInUse {
     getInitialValueInEffect: false,
   });
   const suited = gauges.filter(({ unit }) => dimensionOf(unit) === dimensionOf('N·m'));
+  const gauge = suited.find(({ id }) => id === gaugeId) ?? null;
   return {
     ...hand,
+    length: hand.length ?? gauge?.length ?? null,
     suited,
-    gauge: suited.find(({ id }) => id === gaugeId) ?? null,
+    gauge,
     change: (change) => setHand({ gaugeId, ...hand, ...change }),
   };
 }

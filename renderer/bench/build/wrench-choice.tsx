@@ -26,7 +26,11 @@ export function WrenchChoice({
           data={wrench.suited.map(({ id, name }) => ({ value: id, label: name }))}
           value={gauge?.id ?? null}
           onChange={(id) =>
-            wrench.change({ gaugeId: wrench.suited.find((each) => each.id === id)?.id ?? null })
+            // Another wrench has another lever: the register's is proposed.
+            wrench.change({
+              gaugeId: wrench.suited.find((each) => each.id === id)?.id ?? null,
+              length: null,
+            })
           }
           clearable
           size="md"
@@ -56,8 +60,9 @@ export function WrenchChoice({
       </Group>
       {wrench.extension > 0 && (
         <Text size="sm" mt={4}>
-          Extension from the square to the bolt; wrench from the middle of the grip to the square;
-          0° is straight out, at 90° nothing changes.
+          Extension from the square to the bolt; wrench from the mark on its grip to the square
+          {gauge?.length != null && `, ${gauge.length} mm by the list of gauges`}; 0° is straight
+          out, at 90° nothing changes.
         </Text>
       )}
       <Remarks wrench={wrench} mark={mark} />

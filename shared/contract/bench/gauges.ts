@@ -3,7 +3,7 @@ import { GAUGE_KINDS } from '../../work/vocabulary.ts';
 import { reads, writes } from '../base.ts';
 import { CalendarDate, Instant, maybeText, text } from '../fields.ts';
 import { GaugeId, JobCode, JobId, StaffId } from '../ids.ts';
-import { Unit } from './common.ts';
+import { Unit, WrenchLength } from './common.ts';
 import { Reading } from './readings.ts';
 
 /** Gauges: what they measure, how well, and when they were last checked. */
@@ -18,6 +18,8 @@ export const Gauge = z.object({
   rangeHigh: z.number(),
   resolution: z.number(),
   maxError: z.number(),
+  /** Of a torque wrench: from the square drive to the mark on the grip, mm; null while nobody measured it. */
+  length: z.number().nullable(),
   /** Expanded (k = 2), in `unit`, from resolution and maximum permissible error. */
   uncertainty: z.number(),
   /** As the last good check leaves it, else as it was registered. */
@@ -92,6 +94,8 @@ export const gauges = {
           rangeHigh: z.number(),
           resolution: z.number().positive('A gauge has a smallest step above zero.'),
           maxError: z.number().min(0),
+          /** Of a torque wrench, mm. */
+          length: WrenchLength.nullable().default(null),
           calibratedOn: CalendarDate.nullable().default(null),
           calibrationDue: CalendarDate.nullable().default(null),
           certificate: maybeText(120),
@@ -99,11 +103,20 @@ export const gauges = {
         .refine((gauge) => gauge.rangeLow < gauge.rangeHigh, {
           path: ['rangeHigh'],
           message: 'The range ends above where it begins.',
+        })
+        .refine(({ kind, length }) => kind === 'torque-wrench' || length === null, {
+          path: ['length'],
+          message: 'Only a torque wrench has a lever. Leave its length empty.',
         }),
     )
     .output(Gauge),
 
   gauge: reads.input(z.strictObject({ gaugeId: GaugeId })).output(GaugeRecord),
+
+  /** How long a torque wrench's lever is: it decides the setting with an extension. */
+  measureWrench: writes
+    .input(z.strictObject({ by: StaffId, gaugeId: GaugeId, length: WrenchLength }))
+    .output(GaugeRecord),
 
   /** A check of a gauge, good or bad. A bad one puts it out of use until a good one. */
   checkGauge: writes

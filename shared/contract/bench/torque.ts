@@ -3,7 +3,7 @@ import { MEASURED_FEATURES } from '../../work/features.ts';
 import { reads, writes } from '../base.ts';
 import { Instant } from '../fields.ts';
 import { GaugeId, JobId, StaffId } from '../ids.ts';
-import { JOB_CLOSED, Unit } from './common.ts';
+import { JOB_CLOSED, Unit, WrenchLength } from './common.ts';
 
 /** The walk around the bolts: which to pull next, to what, and what was pulled with which wrench. */
 
@@ -19,6 +19,8 @@ const BoltPull = z.object({
   /** mm and degrees; 0 without an extension. */
   extension: z.number(),
   angle: z.number(),
+  /** The wrench's own lever that the setting was worked out with, mm; null without an extension. */
+  wrenchLength: z.number().nullable(),
   by: z.string(),
   at: Instant,
 });
@@ -102,8 +104,8 @@ export const torque = {
         extension: z.number().min(0).max(1_000).default(0),
         /** Between wrench and extension, degrees: 0 straight out, 90 square to it. */
         angle: z.number().min(-180).max(180).default(0),
-        /** From the middle of the grip to the square drive, mm; wanted with an extension. */
-        wrenchLength: z.number().positive().max(2_000).nullable().default(null),
+        /** The wrench's lever, where an extension is on it; null for the one in the register. */
+        wrenchLength: WrenchLength.nullable().default(null),
         outOfOrder: z.boolean().default(false),
       }),
     )

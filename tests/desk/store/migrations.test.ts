@@ -77,6 +77,11 @@ const A_GAUGE_CHECKED = `
     VALUES ('g', 'Leaves', 'feeler-gauge', 'mm', 0.05, 1, 0.01, 0.005, '');
   INSERT INTO gauge_check (id, gauge_id, checked_on, good, certificate, note, by, at)
     VALUES ('k', 'g', '2026-03-02', 1, '', '', 's1', 'now');`;
+const A_BOLT_PULLED = `
+  INSERT INTO gauge (id, name, kind, unit, range_low, range_high, resolution, max_error, certificate)
+    VALUES ('w', 'Wrench', 'torque-wrench', 'N·m', 5, 60, 0.1, 0.25, '');
+  INSERT INTO torque_pull (id, job_id, feature, round, stage, bolt, gauge_id, setting, setting_unit, extension, angle, by, at)
+    VALUES ('p', 'j', 'head-bolt-torque', 1, 1, 3, 'w', 9.2, 'N·m', 60, 0, 's1', 'now');`;
 
 describe('each migration, with data', () => {
   test('the_shop makes every table STRICT', () => {
@@ -121,6 +126,22 @@ describe('each migration, with data', () => {
     direct((db) => {
       expect(db.prepare('SELECT good FROM gauge_check').all()).toEqual([{ good: 1 }]);
       expect(() => db.exec('UPDATE gauge_check SET good = 0')).toThrow('append-only: gauge_check');
+    });
+  });
+
+  test('wrench_length keeps wrenches and pulls, with no length made up for them', () => {
+    migrate(4, (db) => db.exec(`${ADA};${WITH_A_READING};${A_BOLT_PULLED}`));
+    direct((db) => {
+      expect(db.prepare('SELECT name, range_high, length FROM gauge').all()).toEqual([
+        { name: 'Wrench', range_high: 60, length: null },
+      ]);
+      expect(
+        db.prepare('SELECT bolt, setting, extension, wrench_length FROM torque_pull').all(),
+      ).toEqual([{ bolt: 3, setting: 9.2, extension: 60, wrench_length: null }]);
+      // What was pulled stays as it was written: a length can't be added to it afterwards either.
+      expect(() => db.exec('UPDATE torque_pull SET wrench_length = 240')).toThrow(
+        'append-only: torque_pull',
+      );
     });
   });
 
