@@ -5,6 +5,13 @@ import { choiceLabel } from '../../shared/work/decision-rules.ts';
 import { decision, staff } from '../schema/index.ts';
 import type { ReadStore } from '../store.ts';
 
+/** Decisions of a job that no later one superseded. */
+export function standingDecisions(store: ReadStore, jobId: string): Decision[] {
+  const all = decisionsOf(store, jobId);
+  const superseded = new Set(all.map(({ supersedes }) => supersedes));
+  return all.filter(({ id }) => !superseded.has(id));
+}
+
 /** A job's decisions in the order in which they were taken, superseded ones among them. */
 export const decisionsOf = (store: ReadStore, jobId: string): Decision[] =>
   store

@@ -13,6 +13,7 @@ import { type LashPosition, wantsPosition } from '../../shared/work/lash-positio
 import { PHASE_LABELS, type Phase } from '../../shared/work/vocabulary.ts';
 import classes from './bench.module.css';
 import { useFeatureHabit } from './bench-habits.ts';
+import { DecidedSize } from './decided-size.tsx';
 import { DerivedList } from './derived-list.tsx';
 import { FeatureSpecification } from './feature-specification.tsx';
 import { GaugeChoice } from './gauge-choice.tsx';
@@ -95,6 +96,7 @@ export function FeaturePanel(props: FeaturePanelProps) {
         engineModelId={props.engineModelId}
         jobCode={props.jobCode}
       />
+      <DecidedSize feature={feature} phase={phase} cylinders={sheet.cylinders} />
       {!sheet.closed && (
         <Paper withBorder p="md">
           {place === null ? (
@@ -130,7 +132,7 @@ export function FeaturePanel(props: FeaturePanelProps) {
               <GaugeChoice
                 gauges={habit.suited}
                 gauge={habit.gauge}
-                expected={targetOf(place)}
+                expected={targetOf(heldInPhase(place, phase))}
                 onGauge={habit.chooseGauge}
                 temperature={temperature}
                 onTemperature={setTemperature}

@@ -1,5 +1,6 @@
 import type { Reading, Verdict } from '../../shared/contract/bench/index.ts';
 import { display, type Unit } from '../../shared/trade/index.ts';
+import { limitsInPhase } from '../../shared/work/decided-limits.ts';
 import { LASH_POSITION_LABELS } from '../../shared/work/lash-position.ts';
 import { otherUnit } from '../../shared/work/reading-in-words.ts';
 import { isWornButGood, WORN_BUT_GOOD } from '../../shared/work/reading-verdict.ts';
@@ -34,13 +35,15 @@ export const circumstancesOf = (reading: Reading): string[] =>
 export const remarksOn = (reading: Reading, place: PlaceOnSheet): string[] => {
   const now = heldInPhase(place, reading.phase);
   return [
-    isWornButGood(reading.valueBase, place, reading.phase) ? WORN_BUT_GOOD : '',
+    isWornButGood(reading.valueBase, limitsInPhase(place, reading.phase), reading.phase)
+      ? WORN_BUT_GOOD
+      : '',
     reading.gaugeRemark,
     reading.questioned === null
       ? ''
       : `kept as typed; ${likelyText(reading.questioned.likely)} was asked about`,
     reading.low === now.low && reading.high === now.high
       ? ''
-      : `judged by ${bandWords(reading, reading.unit)}; the spec book has moved on`,
+      : `judged by ${bandWords(reading, reading.unit)}; ${place.decided === null ? 'the spec book has moved on' : 'another size was decided since'}`,
   ].filter((words) => words !== '');
 };

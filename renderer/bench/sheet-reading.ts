@@ -1,5 +1,6 @@
 import type { FeatureOnSheet, Reading, Verdict } from '../../shared/contract/bench/index.ts';
 import { aim } from '../../shared/trade/index.ts';
+import { limitsInPhase } from '../../shared/work/decided-limits.ts';
 import { acceptedBand } from '../../shared/work/reading-verdict.ts';
 import type { Phase } from '../../shared/work/vocabulary.ts';
 
@@ -38,8 +39,9 @@ export const targetOf = ({ low, high, aim: stated }: PlaceOnSheet): number | nul
 /** A place as a reading of this phase is held against it: to the wear limit where a used part may go. */
 export const heldInPhase = (place: PlaceOnSheet, phase: Phase): PlaceOnSheet => ({
   ...place,
-  aim: targetOf(place),
-  ...acceptedBand(place, phase),
+  ...limitsInPhase(place, phase),
+  aim: targetOf({ ...place, ...limitsInPhase(place, phase) }),
+  ...acceptedBand(limitsInPhase(place, phase), phase),
 });
 
 export interface FeatureSummary {

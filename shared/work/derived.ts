@@ -30,6 +30,8 @@ export interface EngineSizes {
   bore: number | null;
   stroke: number | null;
   cylinders: number;
+  /** How far over nominal a cylinder was decided to be bored, mm; nothing is when it isn't given. */
+  boreStep?: (cylinder: number) => number;
 }
 
 const NOTHING_KNOWN: EngineSizes = { bore: null, stroke: null, cylinders: 1 };
@@ -80,12 +82,16 @@ function fromPair(
   return [[feature, clearance(smallest(outer), largest(inner))]];
 }
 
-/** Wear is counted from the nominal size of the model, and the most worn spot decides. */
+/** Wear is counted from the size that the bore was new, and the most worn spot decides. */
 function fromWear(bore: readonly StandingReading[], nominal: number | null) {
   if (bore.length === 0 || nominal === null) return [];
   const { value, uncertainty } = largest(bore);
   return [['bore-wear', { value: difference(value, nominal), uncertainty }]] satisfies Named[];
 }
+
+/** What the bore is when new: nominal, and the oversize that it was decided to get after it came in. */
+const newBore = (phase: Phase, cylinder: number, { bore, boreStep }: EngineSizes) =>
+  bore === null ? null : bore + (phase === 'as-received' ? 0 : (boreStep?.(cylinder) ?? 0));
 
 /** The largest difference of two directions of one journal; each direction read by one gauge. */
 function outOfRound(
@@ -162,7 +168,7 @@ function ofCylinder(
   });
   const values: Named[] = [
     ...fromBore(bore),
-    ...fromWear(bore, engine.bore),
+    ...fromWear(bore, newBore(phase, cylinder, engine)),
     ...fromPair('piston-clearance', bore, sizes(group, 'piston-skirt')),
     ...fromPair('rod-clearance', sizes(group, 'rod-big-end'), sizes(group, 'crankpin')),
     ...outOfRound('crankpin-out-of-round', sizes(group, 'crankpin'), () => 'pin'),

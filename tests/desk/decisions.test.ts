@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { JobId } from '../../shared/contract/ids.ts';
+import { readPaper } from '../unit/paper/reading-back.ts';
 import { openTestShop, plainIntake, type TestShop, typed } from './shop.ts';
 
 /** An invented worn twin: cylinder 2 is past its wear limit, cylinder 1 is within it. */
@@ -221,6 +222,45 @@ describe('a decision', () => {
     await decide({ supersedes: standing?.id });
     expect((await partOf('cylinder', 2)).superseded).toHaveLength(2);
   });
+});
+
+// What the bore was decided to be is what it is held against; common practice, no source.
+test('a bore that was decided oversize is judged as such once it is machined', async () => {
+  const { desk, by } = shop;
+  const read = async (cylinder: number, phase: 'as-received' | 'after-machining', text: string) => {
+    const place = `c${cylinder}-bottom-across`;
+    const asked = { by, jobId, feature: 'bore', place, phase, text, unit: 'mm' } as const;
+    const { verdict, low, high } = await desk.bench.record(asked);
+    return { verdict, low, high };
+  };
+  expect(await read(2, 'after-machining', '82.26')).toEqual({
+    verdict: 'within',
+    low: 82.25,
+    high: 82.27,
+  });
+  expect(await read(2, 'after-machining', '82.01')).toMatchObject({ verdict: 'outside' });
+  expect(await read(2, 'as-received', '82.06')).toEqual({ verdict: 'within', low: 82, high: 82.1 });
+  expect(await read(1, 'after-machining', '82.26')).toMatchObject({ verdict: 'outside' });
+
+  const { features, derived } = await desk.bench.sheet({ jobId });
+  const bore = features.find(({ feature }) => feature === 'bore');
+  expect(bore?.places.map(({ decided }) => decided?.step ?? 0)).toEqual([
+    ...Array.from({ length: 6 }, () => 0),
+    ...Array.from({ length: 6 }, () => 0.25),
+  ]);
+  // Wear counts from what it was bored to; the last reading stands.
+  expect(
+    derived.find(
+      ({ feature, cylinder, phase }) =>
+        feature === 'bore-wear' && cylinder === 2 && phase === 'after-machining',
+    )?.value,
+  ).toBeCloseTo(82.01 - 82.25, 9);
+  const { id } = await desk.bench.printClearanceSheet({ by, jobId, bothUnits: false });
+  const paper = await readPaper(
+    Uint8Array.from(Buffer.from((await desk.office.paper({ id })).pdf, 'base64')),
+  );
+  expect(paper.text).toContain('cylinder 2, bottom, across the crankshaft: 82.25 to 82.27 mm,');
+  expect(paper.text).toContain('+0.25 mm decided');
 });
 
 describe('what follows', () => {

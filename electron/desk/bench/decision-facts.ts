@@ -1,4 +1,4 @@
-import { decisionsOf } from '../../../db/queries/decisions.ts';
+import { decisionsOf, standingDecisions } from '../../../db/queries/decisions.ts';
 import { findParts } from '../../../db/queries/parts.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import type {
@@ -59,12 +59,6 @@ const derived = ({ derived: figures, cylinders }: BenchSheet): PartFigure[] =>
       unit: specification?.unit ?? FEATURE_UNITS[feature],
     }));
 
-/** Decisions that no later one superseded. */
-const standingOf = (all: readonly Decision[]): Decision[] => {
-  const superseded = new Set(all.map(({ supersedes }) => supersedes));
-  return all.filter(({ id }) => !superseded.has(id));
-};
-
 export interface JobFacts extends EngineFacts {
   sheet: BenchSheet;
   /** Limits of a new part, mm. */
@@ -108,7 +102,7 @@ export function factsOf(store: ReadStore, jobId: string, allowance: number): Job
     newBore,
     newPin,
     all,
-    standing: standingOf(all),
+    standing: standingDecisions(store, jobId),
     figures: [...sheet.features.flatMap(measured), ...derived(sheet)],
     nominalBore: sheet.engineModel?.bore ?? newBore.low,
     borePlaces: bore?.places.filter(({ cylinder }) => cylinder === 1).length ?? 0,

@@ -1,4 +1,5 @@
 import { gaugeById, readingsOf } from '../../../db/queries/bench.ts';
+import { standingDecisions } from '../../../db/queries/decisions.ts';
 import { reading as readingTable } from '../../../db/schema/index.ts';
 import type { Gauge, Reading } from '../../../shared/contract/bench/index.ts';
 import { SPECIFICATION_UNITS } from '../../../shared/contract/specbook.ts';
@@ -11,6 +12,7 @@ import {
   type Unit,
   unitLabel,
 } from '../../../shared/trade/index.ts';
+import { decidedLimits, limitsInPhase } from '../../../shared/work/decided-limits.ts';
 import { FEATURE_UNITS, placesOf } from '../../../shared/work/features.ts';
 import { wantsPosition } from '../../../shared/work/lash-position.ts';
 import { whyImpossible } from '../../../shared/work/possible-reading.ts';
@@ -103,7 +105,14 @@ export function enterReading(
   if (impossible !== null) throw errors.READING_UNREADABLE({ data: { reason: impossible } });
 
   const specification = specifications.find(({ feature }) => feature === input.feature) ?? null;
-  const band = acceptedBand(limitsAt(specification, place.share), input.phase);
+  const limits = limitsAt(specification, place.share);
+  const decided = decidedLimits(
+    input.feature,
+    place.cylinder,
+    limits,
+    standingDecisions(store, input.jobId),
+  );
+  const band = acceptedBand(limitsInPhase({ ...limits, decided }, input.phase), input.phase);
   const before = readingsOf(store, input.jobId);
   const { slip, against } = suspicionOf({
     feature: input.feature,

@@ -1,5 +1,6 @@
 import { earlierReadings, readingsOf } from '../../../db/queries/bench.ts';
 import { dossierOf } from '../../../db/queries/counter/jobs.ts';
+import { standingDecisions } from '../../../db/queries/decisions.ts';
 import { bookEntry, specificationsById } from '../../../db/queries/specbook.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import type {
@@ -10,6 +11,7 @@ import type {
 } from '../../../shared/contract/bench/index.ts';
 import { jobCode } from '../../../shared/contract/ids.ts';
 import type { EngineModel, Specification } from '../../../shared/contract/specbook.ts';
+import { decidedLimits, decidedStep } from '../../../shared/work/decided-limits.ts';
 import {
   type DerivedValue,
   derivedFrom,
@@ -112,6 +114,7 @@ const onSheet = (
 export function sheetOf(store: ReadStore, jobId: string): BenchSheet {
   const { job, model, specifications, shape } = bookOf(store, jobId);
   const readings = readingsOf(store, jobId);
+  const decisions = standingDecisions(store, jobId);
   const used = specificationsById(
     store,
     readings.flatMap(({ specificationId }) => specificationId ?? []),
@@ -136,6 +139,12 @@ export function sheetOf(store: ReadStore, jobId: string): BenchSheet {
       places: placesOf(feature, shape).map((place) => ({
         ...place,
         ...limitsAt(specification, place.share),
+        decided: decidedLimits(
+          feature,
+          place.cylinder,
+          limitsAt(specification, place.share),
+          decisions,
+        ),
         readings: readings.filter(
           (reading) => reading.feature === feature && reading.place === place.key,
         ),
@@ -162,6 +171,7 @@ export function sheetOf(store: ReadStore, jobId: string): BenchSheet {
       bore: model?.bore ?? null,
       stroke: model?.stroke ?? null,
       cylinders: shape.cylinders,
+      boreStep: (cylinder) => decidedStep('bore', cylinder, decisions),
     }).map((value) => onSheet(value, specifications)),
     holdPoints: holdPointsOnSheet(store, job),
     closed: job.state === 'handed-over',

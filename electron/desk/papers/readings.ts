@@ -72,12 +72,46 @@ function sourceWords({ source, page }: Specification): string {
   return [source.title, source.edition, page && `page ${page}`].filter(Boolean).join(', ');
 }
 
+type Place = FeatureOnSheet['places'][number];
+
+/** What a decision made of the limits, where the reading was held against that. */
+function decidedAt(reading: Reading, { decided }: Place): Place['decided'] {
+  if (decided === null || reading.phase === 'as-received') return null;
+  const { low, high } = acceptedBand(decided, reading.phase);
+  return reading.low === low && reading.high === high ? decided : null;
+}
+
+/** `81.25 to 81.27 mm, wear limit 81.35, +0.25 mm decided`: no source prints these, they follow from it. */
+function decidedWords(decided: NonNullable<Place['decided']>, unit: Unit, phase: Phase): string {
+  const { low, high, wearLimit, step } = decided;
+  const figure = (limit: number) => displayNumber(limit, unit);
+  const limits =
+    low !== null && high !== null
+      ? `${figure(low)} to ${figure(high)}`
+      : [
+          low === null ? '' : `at least ${figure(low)}`,
+          high === null ? '' : `at most ${figure(high)}`,
+        ]
+          .filter(Boolean)
+          .join('');
+  const held = acceptedBand(decided, phase);
+  return [
+    `${limits} ${unitLabel(unit)}`,
+    wearLimit !== null && (held.low === wearLimit || held.high === wearLimit)
+      ? `wear limit ${displayNumber(wearLimit, unit)}`
+      : '',
+    `${step < 0 ? '−' : '+'}${written(Math.abs(step), 'mm')} decided`,
+  ]
+    .filter(Boolean)
+    .join(', ');
+}
+
 function remarkOf(
   reading: Reading,
   place: FeatureOnSheet['places'][number],
   specification: Specification | undefined,
 ): string {
-  const limits = limitsAt(specification ?? null, place.share);
+  const limits = decidedAt(reading, place) ?? limitsAt(specification ?? null, place.share);
   const worn = isWornButGood(reading.valueBase, limits, reading.phase) ? WORN_BUT_GOOD : '';
   const questioned = reading.questioned
     ? `questioned (${reading.questioned.likely}?), kept as typed`
@@ -95,13 +129,21 @@ function lineOf(
   specification: Specification | undefined,
   shop: Shop,
 ): ReadingLine {
+  const decided = decidedAt(reading, place);
   return {
     phase: PHASE_LABELS[reading.phase],
     place: reading.placeLabel,
     asTyped: plain(asTyped(reading)),
     converted: converted(reading, shop),
     // The revision of the moment: the book may have moved on since.
-    band: bandWords(specification ?? null, place.share, reading),
+    band:
+      decided === null
+        ? bandWords(specification ?? null, place.share, reading)
+        : decidedWords(
+            decided,
+            specification?.unit ?? FEATURE_UNITS[reading.feature],
+            reading.phase,
+          ),
     gauge: reading.gauge?.name ?? '',
     uncertainty:
       reading.uncertaintyBase === 0

@@ -32,6 +32,16 @@ const PlaceOnSheet = z.object({
   aim: z.number().nullable(),
   /** Beyond this a part that has run is replaced. */
   wearLimit: z.number().nullable(),
+  /** What holds after machining instead, where an oversize or undersize was decided; by `step` off nominal. */
+  decided: z
+    .object({
+      low: z.number().nullable(),
+      high: z.number().nullable(),
+      aim: z.number().nullable(),
+      wearLimit: z.number().nullable(),
+      step: z.number(),
+    })
+    .nullable(),
   readings: z.array(Reading),
   /** What this engine showed here on earlier jobs, newest first, two at most. */
   earlier: z.array(EarlierReading),
