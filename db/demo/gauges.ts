@@ -201,6 +201,18 @@ export const DEMO_GAUGES = {
     due: 215,
     certificate: 'CL 25-0361',
   },
+  tachometer: {
+    name: 'Tachometer N1',
+    kind: 'tachometer',
+    unit: 'rpm',
+    rangeLow: 200,
+    rangeHigh: 20_000,
+    resolution: 10,
+    maxError: 10,
+    calibrated: -140,
+    due: 225,
+    certificate: 'CL 25-0402',
+  },
 } as const satisfies Record<string, DemoGauge>;
 
 export type GaugeKey = keyof typeof DEMO_GAUGES;

@@ -1,5 +1,6 @@
 import { desc, eq } from 'drizzle-orm';
-import type { TestRun } from '../../shared/contract/bench/index.ts';
+import { SpeedFound, type TestRun } from '../../shared/contract/bench/index.ts';
+import { GaugeId } from '../../shared/contract/ids.ts';
 import { staff, testRun } from '../schema/index.ts';
 import type { ReadStore } from '../store.ts';
 
@@ -12,10 +13,14 @@ export const testRunsOf = (store: ReadStore, jobId: string): TestRun[] =>
     .where(eq(testRun.jobId, jobId))
     .orderBy(desc(testRun.at), desc(testRun.id))
     .all()
-    .map(({ run: { id, findings, passed, at }, byName }) => ({
-      id,
-      findings,
-      passed,
-      at,
-      by: byName,
-    }));
+    .map(({ run: { id, findings, passed, at }, byName }) => {
+      const { speeds = [], tachometer = null, ...found } = findings;
+      return {
+        id,
+        findings: { ...found, tachometer: tachometer === null ? null : GaugeId.parse(tachometer) },
+        speeds: speeds.map((speed) => SpeedFound.parse(speed)),
+        passed,
+        at,
+        by: byName,
+      };
+    });

@@ -13,7 +13,7 @@ import type { BuildStep } from '../../shared/work/build-steps.ts';
 import type { DecisionChoice, DecisionSubject } from '../../shared/work/decisions.ts';
 import type { MeasuredFeature } from '../../shared/work/features.ts';
 import type { HoldPointEvent } from '../../shared/work/hold-points.ts';
-import type { TestRunFindings } from '../../shared/work/test-run.ts';
+import type { KeptTestRun } from '../../shared/work/test-run.ts';
 import type { GaugeKind, Phase } from '../../shared/work/vocabulary.ts';
 import { date, flag, id, instant, json } from './columns.ts';
 import { engine, job } from './counter.ts';
@@ -223,7 +223,7 @@ export const testRun = sqliteTable(
     jobId: text('job_id')
       .notNull()
       .references(() => job.id),
-    findings: json<TestRunFindings>('findings').notNull(),
+    findings: json<KeptTestRun>('findings').notNull(),
     passed: flag('passed').notNull(),
     by: text('by')
       .notNull()

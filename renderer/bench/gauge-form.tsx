@@ -45,6 +45,7 @@ const USUAL_UNIT: Partial<Record<GaugeKind, BenchUnit>> = {
   'torque-wrench': 'N·m',
   'pressure-gauge': 'kPa',
   ohmmeter: 'Ω',
+  tachometer: 'rpm',
 };
 
 const Kind = z.enum(GAUGE_KINDS);

@@ -25,6 +25,7 @@ import {
   FEATURES,
   type Feature,
   MEASURED_FEATURES,
+  RUN_FEATURES,
 } from '../../shared/work/features.ts';
 import { readBand } from '../../shared/work/specification-band.ts';
 import { isTorque, needsFastener } from '../../shared/work/torque-check.ts';
@@ -168,6 +169,7 @@ function Fields({
             data={[
               { group: 'Measured', items: options(MEASURED_FEATURES) },
               { group: 'Computed', items: options(DERIVED_FEATURES) },
+              { group: 'In the test run', items: options(RUN_FEATURES) },
             ]}
             value={feature}
             onChange={(event) => onFeature(FeatureChoice.parse(event.currentTarget.value))}

@@ -21,6 +21,8 @@ export const SPECIFICATION_UNITS = [
   'cm3',
   'in3',
   'ml',
+  '1/min',
+  'rpm',
   ':1',
 ] as const;
 

@@ -30,6 +30,7 @@ const DECIMALS: Record<Unit, readonly [fewest: number, most: number]> = {
   lbf: [0, 0],
   Ω: [1, 3],
   kΩ: [1, 3],
+  '1/min': [0, 0],
   rpm: [0, 0],
   '%': [0, 1],
   V: [0, 2],

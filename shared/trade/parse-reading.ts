@@ -16,7 +16,7 @@ const SIGN = /^[+-]?/;
 const FRACTION = /^(?:(\d+)(?:-| ))?(\d+) ?\/ ?(\d+)(?![\d.,])/;
 const DECIMAL = /^(?:\d+(?:[.,]\d+)?|[.,]\d+)/;
 /** Units in which thousands are usual and three decimals are not. */
-const THOUSANDS_USUAL: readonly Unit[] = ['rpm', 'kPa', 'N', 'lbf', 'Ω'];
+const THOUSANDS_USUAL: readonly Unit[] = ['1/min', 'rpm', 'kPa', 'N', 'lbf', 'Ω'];
 
 /**
  * Reads what somebody typed for a measurement: a decimal (point or comma), a fraction or a mixed
@@ -107,7 +107,8 @@ function demandNoSecondNumber(rest: string, text: string): void {
   if (/^[-+] ?[\d.,]/.test(rest)) {
     throw new RangeError(`'${text}' looks like a range or a sum: type one reading.`);
   }
-  if (/^[.,'/]? ?\d/.test(rest)) {
+  // The one unit that begins with a digit.
+  if (/^[.,'/]? ?\d/.test(rest) && !/^1 ?\/ ?min$/i.test(rest)) {
     throw new RangeError(
       `'${text}' can be read in more than one way: type one number, without spaces or marks between thousands, such as 1234.5.`,
     );

@@ -31,6 +31,7 @@ const SPELLINGS: Record<Unit, string> = {
   lbf: 'lbf lb lbs pound pounds',
   Ω: 'ω ohm ohms',
   kΩ: 'kω kohm kohms kilohm kilohms k',
+  '1/min': '1/min min1 min⁻¹',
   rpm: 'rpm r/min rev/min revs/min',
   '%': '% percent pct',
   V: 'v volt volts',

@@ -5,7 +5,7 @@ import { type Fraction, fraction, minus, over, plus, times, toNumber } from './e
  * Units that a reading may be typed in. The first of each dimension is the base unit that readings
  * are compared and computed in. `fl-oz-us` and `gal-us` are the US fluid ounce and gallon; `inHg` is
  * the conventional inch of mercury (13 595.1 kg/m³); `hp` is 550 ft·lbf/s; `°` is an angle;
- * `:1` is a ratio, such as that of compression.
+ * `:1` is a ratio, such as that of compression; `rpm` is what `1/min` is often printed as.
  */
 export const UNITS = [
   ...(['mm', 'um', 'in', 'thou'] as const),
@@ -16,7 +16,7 @@ export const UNITS = [
   ...(['kW', 'hp'] as const),
   ...(['N', 'lbf'] as const),
   ...(['Ω', 'kΩ'] as const),
-  ...(['rpm', '%', 'V', 'A', '°', ':1'] as const),
+  ...(['1/min', 'rpm', '%', 'V', 'A', '°', ':1'] as const),
 ] as const;
 
 export type Unit = (typeof UNITS)[number];
@@ -31,7 +31,7 @@ export const BASE_UNIT_OF = {
   power: 'kW',
   force: 'N',
   resistance: 'Ω',
-  'rotational speed': 'rpm',
+  'rotational speed': '1/min',
   share: '%',
   voltage: 'V',
   current: 'A',
@@ -95,6 +95,7 @@ const DEFINITIONS: Record<Unit, Definition> = {
   lbf: unit('force', POUND_FORCE),
   Ω: unit('resistance', ONE),
   kΩ: unit('resistance', THOUSAND),
+  '1/min': unit('rotational speed', ONE),
   rpm: unit('rotational speed', ONE),
   '%': unit('share', ONE),
   V: unit('voltage', ONE),

@@ -6,7 +6,7 @@ import type { Cycle } from './vocabulary.ts';
  */
 
 /** Base units of the store; a reading is kept as typed beside its value in one of these. */
-export type BaseUnit = 'mm' | 'N·m' | 'kPa' | 'Ω' | 'cm3' | ':1';
+export type BaseUnit = 'mm' | 'N·m' | 'kPa' | 'Ω' | 'cm3' | '1/min' | ':1';
 
 /** Features that a gauge is put to, in the order of the work. */
 export const MEASURED_FEATURES = [
@@ -82,7 +82,11 @@ export const DERIVED_FEATURES = [
 ] as const;
 export type DerivedFeature = (typeof DERIVED_FEATURES)[number];
 
-export const FEATURES = [...MEASURED_FEATURES, ...DERIVED_FEATURES] as const;
+/** Features of the running engine: measured in the test run, by tachometer, and nowhere else. */
+export const RUN_FEATURES = ['idle-speed', 'top-speed'] as const;
+export type RunFeature = (typeof RUN_FEATURES)[number];
+
+export const FEATURES = [...MEASURED_FEATURES, ...DERIVED_FEATURES, ...RUN_FEATURES] as const;
 export type Feature = (typeof FEATURES)[number];
 
 export const FEATURE_LABELS: Record<Feature, string> = {
@@ -132,6 +136,8 @@ export const FEATURE_LABELS: Record<Feature, string> = {
   'valve-lift-exhaust': 'Valve lift, exhaust',
   displacement: 'Displacement',
   'compression-ratio': 'Compression ratio, flat piston',
+  'idle-speed': 'Idle speed',
+  'top-speed': 'Top speed, no load',
 };
 
 export const FEATURE_UNITS: Record<Feature, BaseUnit> = {
@@ -181,6 +187,8 @@ export const FEATURE_UNITS: Record<Feature, BaseUnit> = {
   'valve-lift-exhaust': 'mm',
   displacement: 'cm3',
   'compression-ratio': ':1',
+  'idle-speed': '1/min',
+  'top-speed': '1/min',
 };
 
 export interface Place {

@@ -1,4 +1,5 @@
 import { crankingPressure } from '../trade/index.ts';
+import { type SpeedFound, tooFast } from './run-speed.ts';
 import type { CheckOutcome, LeakPath, TestRunFindings } from './test-run.ts';
 
 /** What a test run's figures mean. A figure alone condemns nothing; it says where to look. */
@@ -100,15 +101,18 @@ const UNSAFE: Partial<Record<CheckOutcome, string>> = {
 
 /**
  * Why a run can't be signed off as passed: the engine must be stoppable, and what guards the user must
- * have been tried and have worked. Empty when nothing stands against it.
+ * have been tried and have worked, and it must not run faster than the book allows. Empty when nothing stands against it.
  */
 export const unsafeToPass = (
   findings: Pick<TestRunFindings, 'stopSwitch' | 'interlocks'>,
-): string[] =>
-  SAFETY.flatMap(({ key, name }) => {
+  speeds: readonly SpeedFound[],
+): string[] => [
+  ...SAFETY.flatMap(({ key, name }) => {
     const why = UNSAFE[findings[key]];
     return why === undefined ? [] : [`${name}: ${why}`];
-  });
+  }),
+  ...tooFast(speeds),
+];
 
 /**
  * What a gauge might show while cranking, to compare with and no more.

@@ -1,4 +1,6 @@
 import { display, displayNumber } from '../trade/index.ts';
+import type { RunFeature } from './features.ts';
+import { type SpeedFound, speedWords } from './run-speed.ts';
 import { type CheckOutcome, LEAK_PATH_LABELS, type TestRunFindings } from './test-run.ts';
 import {
   COMPRESSION_SHARE,
@@ -31,17 +33,26 @@ export function compressionSentence(compared: CompressionComparison): string {
 }
 
 /** What was found, without what nobody measured. */
-export function testRunFacts(findings: TestRunFindings): [name: string, words: string][] {
+export function testRunFacts(
+  findings: TestRunFindings,
+  speeds: readonly SpeedFound[],
+): [name: string, words: string][] {
   const { compression, leakDown } = findings;
   const cylinder = (index: number) =>
     compression.length > 1 || leakDown.length > 1 ? `cylinder ${index + 1}: ` : '';
   const compared = compareCompression(compression);
+  // A run from before speeds were judged has the figure alone.
+  const speed = (feature: RunFeature, value: number | null) => {
+    const judged = speeds.find((each) => each.feature === feature);
+    if (judged !== undefined) return speedWords(judged);
+    return value === null ? null : display(value, 'rpm');
+  };
   const facts: [string, string | null][] = [
     ['Stop switch', OUTCOME_LABELS[findings.stopSwitch]],
     ['Safety interlocks', OUTCOME_LABELS[findings.interlocks]],
     ['Governor', OUTCOME_LABELS[findings.governor]],
-    ['Idle', findings.idleSpeed === null ? null : display(findings.idleSpeed, 'rpm')],
-    ['Top, no load', findings.topSpeed === null ? null : display(findings.topSpeed, 'rpm')],
+    ['Idle', speed('idle-speed', findings.idleSpeed)],
+    ['Top, no load', speed('top-speed', findings.topSpeed)],
     [
       'Compression',
       compression
@@ -72,7 +83,7 @@ export function testRunFacts(findings: TestRunFindings): [name: string, words: s
     ],
     ['Leaks', findings.leaks],
     ['Note', findings.note],
-    ['Against passing', unsafeToPass(findings).join('; ')],
+    ['Against passing', unsafeToPass(findings, speeds).join('; ')],
   ];
   return facts.flatMap(([name, words]): [string, string][] =>
     words === null || words === '' ? [] : [[name, words]],

@@ -1,3 +1,5 @@
+import type { SpeedFound } from './run-speed.ts';
+
 /** Where the air is heard or felt to leave at a leak-down test. */
 export const LEAK_PATHS = [
   'none',
@@ -21,7 +23,7 @@ export const LEAK_PATH_LABELS: Record<LeakPath, string> = {
 export const CHECK_OUTCOMES = ['works', 'fails', 'not-fitted', 'not-tried'] as const;
 export type CheckOutcome = (typeof CHECK_OUTCOMES)[number];
 
-/** What a test run showed. Speeds in rpm, pressure in kPa (gauge), leak-down in per cent. */
+/** What a test run showed. Speeds in 1/min, pressure in kPa (gauge), leak-down in per cent. */
 export interface TestRunFindings {
   idleSpeed: number | null;
   topSpeed: number | null;
@@ -36,4 +38,12 @@ export interface TestRunFindings {
   outputAmps: number | null;
   leaks: string;
   note: string;
+  /** The gauge that the speeds were read from; null when none was named. */
+  tachometer: string | null;
+}
+
+/** As it is kept: runs from before speeds were judged name no tachometer and have no verdicts. */
+export interface KeptTestRun extends Omit<TestRunFindings, 'tachometer'> {
+  tachometer?: string | null;
+  speeds?: SpeedFound[];
 }

@@ -152,6 +152,7 @@ export const GAUGE_KINDS = [
   'torque-wrench',
   'pressure-gauge',
   'ohmmeter',
+  'tachometer',
   'other',
 ] as const;
 export type GaugeKind = (typeof GAUGE_KINDS)[number];
@@ -165,6 +166,7 @@ export const GAUGE_KIND_LABELS: Record<GaugeKind, string> = {
   'torque-wrench': 'Torque wrench',
   'pressure-gauge': 'Pressure gauge',
   ohmmeter: 'Ohmmeter',
+  tachometer: 'Tachometer',
   other: 'Other gauge',
 };
 

@@ -19,7 +19,7 @@ async function twinJob(desk: Desk, by: StaffId) {
   });
   const { jobId, code } = await takenIn(desk, by, twin.model);
   await desk.bench.chooseEngineModel({ by, jobId, engineModelId: twin.id });
-  return { jobId, code };
+  return { jobId, code, engineModelId: twin.id };
 }
 
 const choose = (page: Page, what: string, outcome: string) =>
@@ -91,7 +91,29 @@ test('by the keyboard alone, and a figure that can’t be read keeps the run bac
   desk,
   by,
 }) => {
-  const { code, jobId } = await twinJob(desk, by);
+  const { code, jobId, engineModelId } = await twinJob(desk, by);
+  const source = await desk.specbook.addSource({ by, kind: 'makers-manual', title: unique('Q2') });
+  await desk.specbook.addSpecification({
+    by,
+    engineModelId,
+    feature: 'top-speed',
+    unit: '1/min',
+    low: '3500',
+    high: '3700',
+    sourceId: source.id,
+    page: '9',
+  });
+  const name = unique('Tachometer');
+  await desk.bench.addGauge({
+    by,
+    name,
+    kind: 'tachometer',
+    unit: 'rpm',
+    rangeLow: 100,
+    rangeHigh: 20_000,
+    resolution: 10,
+    maxError: 10,
+  });
   await page.goto(`/job/${code}/bench/run`);
   const stop = page.getByRole('radiogroup', { name: 'Stop switch' });
   await stop.getByRole('radio', { name: 'Not tried' }).focus();
@@ -106,9 +128,17 @@ test('by the keyboard alone, and a figure that can’t be read keeps the run bac
     'true',
   );
   expect((await desk.bench.testRuns({ jobId })).runs).toHaveLength(0);
-  await page.getByRole('textbox', { name: 'Top, no load' }).fill('3600');
+  await page.getByRole('textbox', { name: 'Top, no load' }).fill('3695');
+  const verdict = page.getByRole('status', { name: 'Verdict, Top, no load' });
+  await expect(verdict).toHaveText('Within');
+  await page.getByRole('combobox', { name: 'Tachometer' }).press('ArrowDown');
+  await page.getByRole('option', { name }).click();
+  await expect(verdict).toHaveText('Too close to call');
+  await expect(page.getByText('Book: 3500 to 3700')).toBeVisible();
   await page.getByRole('button', { name: 'Record as not passed' }).press('Enter');
-  await expect(page.getByRole('region', { name: 'Runs so far' })).toContainText('3600 rpm');
+  await expect(page.getByRole('region', { name: 'Runs so far' })).toContainText(
+    /3695\srpm, too close to call: 3500 to 3700\srpm \(.*, ±13\)/,
+  );
   await looks(page);
 });
 

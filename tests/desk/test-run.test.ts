@@ -109,6 +109,86 @@ describe('a test run', () => {
     });
   });
 
+  test('judges the speeds by the book and the tachometer, and keeps what they were held against', async () => {
+    const { desk, by } = shop;
+    const { engineModel } = await desk.bench.sheet({ jobId });
+    if (engineModel === null) throw new Error('No engine model was chosen.');
+    const source = await desk.specbook.addSource({ by, kind: 'makers-manual', title: 'CV 2-420' });
+    const known = { by, engineModelId: engineModel.id, sourceId: source.id, page: '9' };
+    await desk.specbook.addSpecification({
+      ...known,
+      feature: 'idle-speed',
+      unit: 'rpm',
+      low: '1700',
+      high: '1900',
+    });
+    const top = await desk.specbook.addSpecification({
+      ...known,
+      feature: 'top-speed',
+      unit: '1/min',
+      low: '3500',
+      high: '3700',
+    });
+    const gauge = {
+      by,
+      rangeLow: 100,
+      rangeHigh: 20_000,
+      resolution: 10,
+      maxError: 10,
+      calibrationDue: '2020-01-01',
+    };
+    const tachometer = await desk.bench.addGauge({
+      ...gauge,
+      name: 'Tachometer N1',
+      kind: 'tachometer',
+      unit: 'rpm',
+    });
+    expect((await desk.bench.testRuns({ jobId })).speeds).toMatchObject([
+      { feature: 'idle-speed', lowBase: 1700 },
+      { feature: 'top-speed', highBase: 3700 },
+    ]);
+    const { runs } = await run({ topSpeed: 3695, tachometer: tachometer.id }, true);
+    // √((10/2/√3)² + (10/√3)²) · 2 = 12.9: nearer to 3700 than the tachometer can tell.
+    expect(runs[0]?.speeds).toMatchObject([
+      { feature: 'idle-speed', value: 1750, verdict: 'within' },
+      {
+        feature: 'top-speed',
+        verdict: 'too-close',
+        low: 3500,
+        high: 3700,
+        specificationId: top.id,
+        gauge: 'Tachometer N1',
+        gaugeRemark: 'calibration was due 2020-01-01',
+      },
+    ]);
+    await expect(run({ topSpeed: 3900, tachometer: tachometer.id }, true)).rejects.toMatchObject({
+      code: 'UNSAFE_TO_PASS',
+      data: { because: [expect.stringContaining('is above the highest')] },
+    });
+    // The book moves on; the run keeps what it was held against.
+    await desk.specbook.addSpecification({
+      ...known,
+      feature: 'top-speed',
+      unit: '1/min',
+      low: '3300',
+      high: '3400',
+    });
+    expect((await desk.bench.testRuns({ jobId })).runs[0]?.speeds[1]).toMatchObject({
+      high: 3700,
+      verdict: 'too-close',
+    });
+    const leaves = await desk.bench.addGauge({
+      ...gauge,
+      name: 'Leaves of the run',
+      kind: 'feeler-gauge',
+      unit: 'mm',
+    });
+    await expect(run({ tachometer: leaves.id }, false)).rejects.toMatchObject({
+      code: 'BAD_INPUT',
+      data: { issues: [{ path: 'findings.tachometer' }] },
+    });
+  });
+
   test('of a job that is closed is refused', async () => {
     const { desk, by } = shop;
     const closed = await desk.counter.takeIn({

@@ -1,6 +1,7 @@
 import type { DemoEngine } from './engine.ts';
 
 const manual = { unit: 'mm', source: 'varnock-manual' } as const;
+const speed = { unit: '1/min', source: 'varnock-manual' } as const;
 const checked = { confirmed: { by: 'ignacio' } } as const;
 
 /** Invented: a V-twin for riding mowers and large generators. */
@@ -153,5 +154,7 @@ export const D680: DemoEngine = {
       ...manual,
       page: '44',
     },
+    'idle-speed': { low: '1450', high: '1650', ...speed, page: '18', ...checked },
+    'top-speed': { low: '3550', high: '3750', ...speed, page: '18', ...checked },
   },
 };

@@ -2,6 +2,7 @@ import type { DemoEngine } from './engine.ts';
 
 const manual = { unit: 'mm', source: 'kestwick-manual' } as const;
 const measured = { unit: 'mm', source: 'kestwick-measured' } as const;
+const speed = { unit: '1/min', source: 'kestwick-manual' } as const;
 const checked = { confirmed: { by: 'ruth' } } as const;
 
 /** Invented: a large single for splitters, chippers, generators and snow throwers. */
@@ -92,5 +93,7 @@ export const K416: DemoEngine = {
     'bore-out-of-round': { high: '0.04', ...manual, page: '4.12', ...checked },
     'piston-clearance': { low: '0.030', high: '0.070', wearLimit: '0.15', ...measured, page: '2' },
     'rod-clearance': { low: '0.030', high: '0.060', wearLimit: '0.12', ...measured, page: '2' },
+    'idle-speed': { low: '1600', high: '1800', ...speed, page: '2.4', ...checked },
+    'top-speed': { low: '3650', high: '3850', ...speed, page: '2.4' },
   },
 };

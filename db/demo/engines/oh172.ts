@@ -1,6 +1,7 @@
 import type { DemoEngine } from './engine.ts';
 
 const manual = { unit: 'mm', source: 'ostrel-manual' } as const;
+const speed = { unit: '1/min', source: 'ostrel-manual' } as const;
 const checked = { confirmed: { by: 'ignacio' } } as const;
 
 /** Invented: a horizontal-shaft single with overhead valves. No figure here belongs to a real engine. */
@@ -181,5 +182,7 @@ export const OH172: DemoEngine = {
       ...manual,
       page: '3-10',
     },
+    'idle-speed': { low: '1700', high: '1900', ...speed, page: '2-6', ...checked },
+    'top-speed': { low: '3500', high: '3700', ...speed, page: '2-6', ...checked },
   },
 };

@@ -1,6 +1,7 @@
 import type { DemoEngine } from './engine.ts';
 
 const manual = { unit: 'mm', source: 'pellaby-manual' } as const;
+const speed = { unit: '1/min', source: 'pellaby-manual' } as const;
 const checked = { confirmed: { by: 'wren' } } as const;
 
 /** Invented: a two-stroke with a loose head and a split rod in a bronze bush. */
@@ -59,5 +60,14 @@ export const P62: DemoEngine = {
     'bore-out-of-round': { high: '0.02', ...manual, page: '9' },
     'piston-clearance': { low: '0.043', high: '0.067', wearLimit: '0.13', ...manual, page: '9' },
     'rod-clearance': { low: '0.020', high: '0.050', wearLimit: '0.09', ...manual, page: '12' },
+    'idle-speed': { low: '2600', high: '2900', ...speed, page: '6' },
+    'top-speed': {
+      low: '11300',
+      high: '12000',
+      unit: 'rpm',
+      condition: 'without load for as short as it can be read',
+      source: 'heard-kart',
+      page: '',
+    },
   },
 };

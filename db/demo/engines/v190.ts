@@ -2,6 +2,7 @@ import type { DemoEngine } from './engine.ts';
 
 const manual = { unit: 'in', source: 'brockvane-manual' } as const;
 const sheet = { unit: 'in', source: 'brockvane-sheet' } as const;
+const speed = { unit: 'rpm', source: 'brockvane-manual' } as const;
 const checked = { confirmed: { by: 'wren' } } as const;
 
 /** Invented: a vertical-shaft mower engine whose manual thinks in inches. */
@@ -100,5 +101,7 @@ export const V190: DemoEngine = {
     'bore-out-of-round': { high: '.0010', ...manual, page: '31' },
     'piston-clearance': { low: '.0016', high: '.0028', wearLimit: '.0060', ...sheet, page: '6' },
     'rod-clearance': { low: '.0009', high: '.0021', wearLimit: '.0040', ...manual, page: '36' },
+    'idle-speed': { low: '1650', high: '1850', ...speed, page: '12' },
+    'top-speed': { low: '3150', high: '3350', ...speed, page: '12', ...checked },
   },
 };

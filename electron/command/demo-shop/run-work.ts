@@ -1,33 +1,40 @@
 import { DEMO_ENGINES } from '../../../db/demo/engines/index.ts';
 import { scatter } from '../../../db/demo/random.ts';
+import type { RunFeature } from '../../../shared/work/features.ts';
 import type { MachineKind } from '../../../shared/work/vocabulary.ts';
 import type { BenchJob } from './bench-work.ts';
-import type { OpenShop } from './set-up.ts';
+import { idOf, type OpenShop } from './set-up.ts';
 
 /** Machines of the demo that have something that guards whoever drives or pushes them. */
 const GUARDED: readonly MachineKind[] = ['tiller', 'mower', 'riding-mower', 'snow-thrower'];
 
-/** Invented speeds, rpm: what an engine of this cycle runs at. */
+/** Where the book says nothing, rpm: what an engine of this cycle runs at. Invented. */
 const SPEEDS = {
-  'four-stroke': { idle: 1700, top: 3550 },
-  'two-stroke': { idle: 2700, top: 11_600 },
+  'four-stroke': { 'idle-speed': 1750, 'top-speed': 3600 },
+  'two-stroke': { 'idle-speed': 2750, 'top-speed': 11_650 },
 } as const;
 
 /** The engine runs before it is called ready: what was built passes, and leaks as little as a good one. */
 export async function runEngine(
-  { desk }: OpenShop,
+  { desk, gauges }: OpenShop,
   { jobId, by, engine, seed }: BenchJob,
   kind: MachineKind,
 ): Promise<void> {
-  const { cycle, cylinders } = DEMO_ENGINES[engine];
+  const { cycle, cylinders, specifications } = DEMO_ENGINES[engine];
   const random = scatter(`${seed} run`);
-  const speed = (about: number) => about + Math.round(random() * 10) * 10;
+  // Near the middle of what the book allows, as somebody who sets it by tachometer leaves it.
+  const speed = (feature: RunFeature) => {
+    const { low = '', high = '' } = specifications[feature] ?? {};
+    const middle = (Number(low) + Number(high)) / 2;
+    const aim = low === '' || high === '' ? SPEEDS[cycle][feature] : middle;
+    return Math.round(aim / 10 + (random() - 0.5) * 6) * 10;
+  };
   await desk.bench.recordTestRun({
     by,
     jobId,
     findings: {
-      idleSpeed: speed(SPEEDS[cycle].idle),
-      topSpeed: speed(SPEEDS[cycle].top),
+      idleSpeed: speed('idle-speed'),
+      topSpeed: speed('top-speed'),
       leakDown: Array.from({ length: cylinders }, () => ({
         percent: 6 + Math.round(random() * 9),
         path: 'crankcase' as const,
@@ -35,6 +42,7 @@ export async function runEngine(
       stopSwitch: 'works',
       interlocks: GUARDED.includes(kind) ? 'works' : 'not-fitted',
       governor: cycle === 'four-stroke' ? 'works' : 'not-fitted',
+      tachometer: idOf(gauges, 'tachometer'),
       note: 'Ran for twenty minutes, dry all round.',
     },
     passed: true,

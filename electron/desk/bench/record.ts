@@ -1,19 +1,19 @@
 import { gaugeById, readingsOf } from '../../../db/queries/bench.ts';
 import { standingDecisions } from '../../../db/queries/decisions.ts';
 import { reading as readingTable } from '../../../db/schema/index.ts';
-import type { Gauge, Reading } from '../../../shared/contract/bench/index.ts';
+import type { Reading } from '../../../shared/contract/bench/index.ts';
 import { SPECIFICATION_UNITS } from '../../../shared/contract/specbook.ts';
 import {
   convert,
   dimensionOf,
   parseReading,
   type SlipKind,
-  toBase,
   type Unit,
   unitLabel,
 } from '../../../shared/trade/index.ts';
 import { decidedLimits, limitsInPhase } from '../../../shared/work/decided-limits.ts';
 import { FEATURE_UNITS, placesOf } from '../../../shared/work/features.ts';
+import { gaugeRemark, uncertaintyInBase } from '../../../shared/work/gauge-remark.ts';
 import { wantsPosition } from '../../../shared/work/lash-position.ts';
 import { whyImpossible } from '../../../shared/work/possible-reading.ts';
 import { acceptedBand, limitsAt, verdictOn } from '../../../shared/work/reading-verdict.ts';
@@ -27,25 +27,6 @@ type BookUnit = (typeof SPECIFICATION_UNITS)[number];
 
 const isBookUnit = (unit: Unit): unit is BookUnit =>
   SPECIFICATION_UNITS.some((known) => known === unit);
-
-/** What the paper has to say of a gauge at the moment of the reading; empty when there is nothing. */
-function remarkOn(gauge: Gauge | null, valueBase: number, baseUnit: Unit): string {
-  if (gauge === null) return 'no gauge named';
-  const inGaugeUnit = convert(valueBase, baseUnit, gauge.unit);
-  return [
-    gauge.foundBadOn === null ? '' : `gauge was found bad on ${gauge.foundBadOn}`,
-    gauge.expired ? `calibration was due ${gauge.calibrationDue}` : '',
-    inGaugeUnit < gauge.rangeLow || inGaugeUnit > gauge.rangeHigh
-      ? `outside the gauge’s range, ${gauge.rangeLow} to ${gauge.rangeHigh} ${unitLabel(gauge.unit)}`
-      : '',
-  ]
-    .filter(Boolean)
-    .join('; ');
-}
-
-/** An uncertainty is a difference: it takes the factor of a unit and never the zero of a scale. */
-const uncertaintyIn = (gauge: Gauge | null): number =>
-  gauge === null ? 0 : toBase(gauge.uncertainty, gauge.unit);
 
 function read(
   text: string,
@@ -151,7 +132,7 @@ export function enterReading(
       ]);
   }
 
-  const uncertaintyBase = uncertaintyIn(gauge);
+  const uncertaintyBase = uncertaintyInBase(gauge);
   const id = newId();
   store
     .insert(readingTable)
@@ -168,7 +149,7 @@ export function enterReading(
       value: parsed.value,
       valueBase,
       gaugeId: gauge?.id ?? null,
-      gaugeRemark: remarkOn(gauge, valueBase, baseUnit),
+      gaugeRemark: gaugeRemark(gauge, valueBase, baseUnit),
       uncertaintyBase,
       temperature: input.temperature,
       position,

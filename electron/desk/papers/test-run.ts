@@ -7,13 +7,13 @@ import type { TestRunRecord } from '../../paper/content.ts';
 export function lastTestRun(store: ReadStore, jobId: string): TestRunRecord | null {
   const [run] = testRunsOf(store, jobId);
   if (run === undefined) return null;
-  const { passed, by, at, findings } = run;
+  const { passed, by, at, findings, speeds } = run;
   return {
     passed,
     by,
     at,
     // Ordinary spaces on paper: a program that looks for `1750 rpm` finds it.
-    facts: testRunFacts(findings).map(([name, words]) => ({
+    facts: testRunFacts(findings, speeds).map(([name, words]) => ({
       name,
       value: words.replaceAll('\u00a0', ' '),
     })),

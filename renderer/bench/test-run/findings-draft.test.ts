@@ -3,7 +3,7 @@ import { EMPTY_FINDINGS, readFindings } from './findings-draft.ts';
 
 describe('what stands in the fields of a test run', () => {
   it('is nothing measured while they are empty', () => {
-    const { findings, faults } = readFindings(EMPTY_FINDINGS, 2);
+    const { findings, faults } = readFindings(EMPTY_FINDINGS, 2, null);
     expect(faults).toEqual({});
     expect(findings).toMatchObject({
       idleSpeed: null,
@@ -22,7 +22,7 @@ describe('what stands in the fields of a test run', () => {
       pressureUnit: 'psi' as const,
       compression: ['100', '700 kPa'],
     };
-    const { findings } = readFindings(draft, 2);
+    const { findings } = readFindings(draft, 2, null);
     // NIST SP 811: 1 psi = 6.894 757 kPa.
     expect(findings.compression[0]).toBeCloseTo(689.4757, 3);
     expect(findings.compression[1]).toBe(700);
@@ -36,6 +36,7 @@ describe('what stands in the fields of a test run', () => {
         leakDown: [{ percent: '130', path: 'intake' }],
       },
       1,
+      null,
     );
     expect(Object.keys(faults).sort()).toEqual(['idleSpeed', 'leakDown.0.percent']);
   });

@@ -40,7 +40,11 @@ export interface ReadFindings {
 }
 
 /** Reads the texts: what is empty was not measured, what can't be read is a fault at its field. */
-export function readFindings(draft: FindingsDraft, cylinders: number): ReadFindings {
+export function readFindings(
+  draft: FindingsDraft,
+  cylinders: number,
+  tachometer: string | null,
+): ReadFindings {
   const faults: Record<string, string> = {};
   const figure = (path: string, text: string, unit: Unit): number | null => {
     if (text.trim() === '') return null;
@@ -71,6 +75,7 @@ export function readFindings(draft: FindingsDraft, cylinders: number): ReadFindi
     outputAmps: figure('outputAmps', draft.outputAmps, 'A'),
     leaks: draft.leaks,
     note: draft.note,
+    tachometer,
   };
   for (const [index, leak] of findings.leakDown.entries())
     if (leak.percent !== null && (leak.percent < 0 || leak.percent > 100))

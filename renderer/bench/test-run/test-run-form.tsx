@@ -13,6 +13,7 @@ import { IconAlertTriangle, IconCheck } from '@tabler/icons-react';
 import { useState } from 'react';
 import type { TestRuns } from '../../../shared/contract/bench/index.ts';
 import { displayNumber } from '../../../shared/trade/index.ts';
+import { judgeSpeeds, speedBand } from '../../../shared/work/run-speed.ts';
 import { compareCompression, unsafeToPass } from '../../../shared/work/test-run-rules.ts';
 import { compressionSentence } from '../../../shared/work/test-run-words.ts';
 import { Card } from '../../common/card.tsx';
@@ -25,6 +26,7 @@ import { CheckChoice } from './check-choice.tsx';
 import { CylinderFields } from './cylinder-fields.tsx';
 import { ExpectedPressure } from './expected-pressure.tsx';
 import { EMPTY_FINDINGS, type FindingsDraft, readFindings } from './findings-draft.ts';
+import { SpeedField, TachometerChoice, useTachometer } from './speed-fields.tsx';
 import classes from './test-run.module.css';
 
 /** What one run showed: what keeps people safe first, then figures. */
@@ -48,12 +50,14 @@ export function TestRunForm({ state }: { readonly state: TestRuns }) {
       },
     }),
   );
-  const { findings, faults } = readFindings(draft, cylinders);
+  const tachometer = useTachometer();
+  const { findings, faults } = readFindings(draft, cylinders, tachometer.gauge?.id ?? null);
+  const speeds = judgeSpeeds(findings, state.speeds.map(speedBand), tachometer.gauge);
   const refused = fieldErrors(record.error);
   const faultAt = (path: string): string | undefined =>
     (asked ? faults[path] : undefined) ?? refused[`findings.${path}`];
   const change = (part: Partial<FindingsDraft>) => setDraft((before) => ({ ...before, ...part }));
-  const against = unsafeToPass(findings);
+  const against = unsafeToPass(findings, speeds);
   const compared = compareCompression(findings.compression);
   const send = (passed: boolean) => {
     setAsked(true);
@@ -91,8 +95,23 @@ export function TestRunForm({ state }: { readonly state: TestRuns }) {
         <div className={classes.fields}>
           {(
             [
-              ['idleSpeed', 'Idle', 'rpm'],
-              ['topSpeed', 'Top, no load', 'rpm'],
+              ['idleSpeed', 'Idle', 'idle-speed'],
+              ['topSpeed', 'Top, no load', 'top-speed'],
+            ] as const
+          ).map(([key, label, feature]) => (
+            <SpeedField
+              key={key}
+              label={label}
+              feature={feature}
+              book={state.speeds}
+              found={speeds.find((each) => each.feature === feature)}
+              value={draft[key]}
+              onChange={(text) => change({ [key]: text })}
+              error={faultAt(key)}
+            />
+          ))}
+          {(
+            [
               ['outputVolts', 'Output, volts', 'V'],
               ['outputAmps', 'Output, amperes', 'A'],
             ] as const
@@ -112,6 +131,7 @@ export function TestRunForm({ state }: { readonly state: TestRuns }) {
             />
           ))}
         </div>
+        <TachometerChoice tachometer={tachometer} error={refused['findings.tachometer']} />
       </Card>
       <Card
         title="Compression and leak-down"

@@ -1,13 +1,15 @@
 import { z } from 'zod';
+import { RUN_FEATURES } from '../../work/features.ts';
 import { CHECK_OUTCOMES, LEAK_PATHS } from '../../work/test-run.ts';
 import { reads, writes } from '../base.ts';
 import { Instant, maybeText } from '../fields.ts';
-import { JobId, StaffId } from '../ids.ts';
-import { JOB_CLOSED } from './common.ts';
+import { GaugeId, JobId, SpecificationId, StaffId } from '../ids.ts';
+import { Specification } from '../specbook.ts';
+import { JOB_CLOSED, VERDICTS } from './common.ts';
 
 /** Test runs: what the engine did once it was built, signed off by whoever ran it. */
 
-/** Revolutions per minute. */
+/** 1/min. */
 const Speed = z
   .number()
   .min(0, 'A speed is zero or more revolutions per minute.')
@@ -41,6 +43,24 @@ const Findings = z.object({
   outputAmps: z.number().nullable(),
   leaks: z.string(),
   note: z.string(),
+  /** What the speeds were read from; null when no gauge was named. */
+  tachometer: GaugeId.nullable(),
+});
+
+/** A speed as it was judged when the run was signed off; all in 1/min. */
+export const SpeedFound = z.object({
+  feature: z.enum(RUN_FEATURES),
+  value: z.number(),
+  low: z.number().nullable(),
+  high: z.number().nullable(),
+  /** The revision that it was held against; null when the book has no figure. */
+  specificationId: SpecificationId.nullable(),
+  verdict: z.enum(VERDICTS),
+  conformance: z.number().nullable(),
+  /** Expanded (k = 2); 0 when no tachometer was named. */
+  uncertainty: z.number(),
+  gauge: z.string(),
+  gaugeRemark: z.string(),
 });
 
 const FindingsInput = z.strictObject({
@@ -52,11 +72,13 @@ const FindingsInput = z.strictObject({
   outputAmps: z.number().min(0).max(1000).nullable().default(null),
   leaks: maybeText(500),
   note: maybeText(2000),
+  tachometer: GaugeId.nullable().default(null),
 });
 
 export const TestRun = z.object({
   id: z.uuid(),
   findings: Findings,
+  speeds: z.array(SpeedFound),
   passed: z.boolean(),
   by: z.string(),
   at: Instant,
@@ -68,6 +90,8 @@ export const TestRuns = z.object({
   cylinders: z.int(),
   /** What the spec book says of cranking pressure, kPa; null where it says nothing. */
   compression: z.object({ low: z.number().nullable(), high: z.number().nullable() }).nullable(),
+  /** What the spec book says of the speeds; empty where it says nothing. */
+  speeds: z.array(Specification.extend({ feature: z.enum(RUN_FEATURES) })),
   closed: z.boolean(),
   /** The latest first; an earlier run stays as it was. */
   runs: z.array(TestRun),
@@ -83,7 +107,7 @@ export const testRun = {
       UNSAFE_TO_PASS: {
         status: 409,
         message:
-          'This run can’t be signed off as passed: what stops the engine or guards its user failed or was not tried. Mend it and run it again, or record the run as not passed.',
+          'This run can’t be signed off as passed: what stops the engine or guards its user failed or was not tried, or it ran too fast. Mend it and run it again, or record the run as not passed.',
         data: z.object({ because: z.array(z.string()) }),
       },
     })
