@@ -1,5 +1,6 @@
 import type { GaugeKind } from '../../shared/work/vocabulary.ts';
 import type { SpecificationUnit } from './engines/engine.ts';
+import type { StaffKey } from './staff.ts';
 
 export interface DemoGauge {
   name: string;
@@ -79,6 +80,18 @@ export const DEMO_GAUGES = {
     due: 110,
     certificate: 'CL 24-1181',
   },
+  'micrometer-50-fine': {
+    name: 'Indicating micrometer M5, 25–50 mm',
+    kind: 'micrometer',
+    unit: 'mm',
+    rangeLow: 25,
+    rangeHigh: 50,
+    resolution: 0.0002,
+    maxError: 0.0007,
+    calibrated: -200,
+    due: 165,
+    certificate: 'CL 25-0212',
+  },
   'micrometer-75': {
     name: 'Micrometer M3, 50–75 mm',
     kind: 'micrometer',
@@ -102,6 +115,30 @@ export const DEMO_GAUGES = {
     calibrated: -255,
     due: 110,
     certificate: 'CL 24-1183',
+  },
+  'micrometer-depth': {
+    name: 'Depth micrometer M6, 0–25 mm',
+    kind: 'micrometer',
+    unit: 'mm',
+    rangeLow: 0,
+    rangeHigh: 25,
+    resolution: 0.01,
+    maxError: 0.005,
+    calibrated: -255,
+    due: 110,
+    certificate: 'CL 24-1184',
+  },
+  burette: {
+    name: 'Burette V1, 50 cm³',
+    kind: 'other',
+    unit: 'cm3',
+    rangeLow: 0,
+    rangeHigh: 50,
+    resolution: 0.1,
+    maxError: 0.1,
+    calibrated: -300,
+    due: 430,
+    certificate: 'HF-V1-1',
   },
   'small-hole': {
     name: 'Small-hole gauge S1, 4–10 mm',
@@ -216,3 +253,42 @@ export const DEMO_GAUGES = {
 } as const satisfies Record<string, DemoGauge>;
 
 export type GaugeKey = keyof typeof DEMO_GAUGES;
+
+/** A check that a gauge had since the shop opened; days from today. */
+export interface DemoGaugeCheck {
+  gauge: GaugeKey;
+  on: number;
+  by: StaffKey;
+  good: boolean;
+  due?: number;
+  certificate?: string;
+  note: string;
+}
+
+export const DEMO_GAUGE_CHECKS: readonly DemoGaugeCheck[] = [
+  {
+    gauge: 'bore-100',
+    on: -96,
+    by: 'ignacio',
+    good: true,
+    due: 269,
+    certificate: 'CL 26-0518',
+    note: 'Against the 50 and 80 mm setting rings: 1 µm over at most.',
+  },
+  {
+    gauge: 'feeler-in',
+    on: -64,
+    by: 'wren',
+    good: false,
+    note: 'Leaf .010 creased; the others hold against the micrometer.',
+  },
+  {
+    gauge: 'feeler-in',
+    on: -62,
+    by: 'wren',
+    good: true,
+    due: 303,
+    certificate: 'HF-F2-8',
+    note: 'Leaf .010 replaced, all leaves held against micrometer M1.',
+  },
+];

@@ -46,6 +46,12 @@ function gaugeFor(feature: MeasuredFeature, value: number, unit: SpecificationUn
       return micrometer(mm(value, unit));
     case 'crankshaft-end-play':
       return 'dial';
+    case 'gasket-thickness':
+      return 'micrometer-25';
+    case 'deck-clearance':
+      return 'micrometer-depth';
+    case 'chamber-volume':
+      return 'burette';
     case 'plug-gap':
       return 'plug-wire';
     case 'head-bolt-torque':
@@ -136,6 +142,9 @@ const lashPosition = ({ condition = '' }: DemoSpecification): LashPosition =>
 
 /** What a machine shows before anybody adjusts anything. */
 const RECEIVED: readonly MeasuredFeature[] = [
+  'deck-clearance',
+  'gasket-thickness',
+  'chamber-volume',
   'bore',
   'piston-skirt',
   'ring-end-gap',
@@ -152,6 +161,9 @@ const RECEIVED: readonly MeasuredFeature[] = [
   'valve-lash-exhaust',
   'compression',
 ];
+
+/** What running doesn't change. */
+const UNWORN: readonly MeasuredFeature[] = ['deck-clearance', 'gasket-thickness', 'chamber-volume'];
 
 interface Asked {
   engine: DemoEngine;
@@ -201,7 +213,10 @@ const BUILD_ORDER: readonly MeasuredFeature[] = [
   'rod-bolt-torque',
   'ring-end-gap',
   'crankshaft-end-play',
+  'deck-clearance',
   'head-flatness',
+  'gasket-thickness',
+  'chamber-volume',
   'valve-stem-intake',
   'valve-stem-exhaust',
   'valve-guide-intake',
@@ -244,6 +259,7 @@ export const receivedReadings = (
     { ...asked, features: asked.features.filter((feature) => RECEIVED.includes(feature)) },
     'as-received',
     (specification, place, feature, random) => {
+      if (UNWORN.includes(feature)) return sound(specification, random);
       const spared = asked.worstCylinder !== undefined && asked.worstCylinder !== place.cylinder;
       const wear = asked.wear * (spared ? 1 / 3 : 1);
       return worn(specification, feature === 'bore' ? wear * shareOfWear(place.key) : wear, random);

@@ -63,6 +63,8 @@ const VARNOCK = [
   ['VK-680-13', 'Oil seal, drive end, D-680', 'B1-13', 1240, 560, 3, 2],
   ['VK-680-14', 'Starter motor, D-680', 'B1-14', 12_950, 8170, 1, 1],
   ['VK-680-15', 'Fuel pump, D-680', 'B1-15', 3890, 2160, 2, 1],
+  ['VK-680-16', 'Piston, 0.25 oversize, D-680', 'B1-16', 6980, 4290, 2, 1],
+  ['VK-680-17', 'Ring set, 0.25 oversize, D-680', 'B1-17', 4120, 2440, 2, 1],
 ] as const satisfies readonly Row[];
 
 const KESTWICK = [
@@ -151,7 +153,7 @@ export interface DemoPart {
 type Shelf = (typeof SHELVES)[keyof typeof SHELVES];
 export type PartNumber = Shelf[number][0];
 
-/** A hundred parts of invented makers, with bins, costs, prices and what is on the shelf. */
+/** Some hundred parts of invented makers, with bins, costs, prices and what is on the shelf. */
 export const DEMO_PARTS: readonly DemoPart[] = Object.entries(SHELVES).flatMap(
   ([supplier, rows]: [string, Shelf]) =>
     rows.map(([number, description, bin, price, cost, stock, reorderAt]) => ({

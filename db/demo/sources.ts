@@ -1,10 +1,18 @@
 import type { SourceKind } from '../../shared/work/vocabulary.ts';
 
+/** A page of a source that is kept beside it. */
+interface DemoSourceFile {
+  fileName: string;
+  /** The lines that stand on the page. */
+  page: readonly string[];
+}
+
 export interface DemoSource {
   kind: SourceKind;
   title: string;
   edition?: string;
   date?: string;
+  file?: DemoSourceFile;
 }
 
 /** Invented sources of the spec book, of all the kinds that a shop really has. */
@@ -44,6 +52,30 @@ export const DEMO_SOURCES = {
     title: 'Varnock bulletin 680-05, crankpin and rods',
     edition: 'issue 1',
     date: '2017-06-30',
+    file: {
+      fileName: 'varnock-680-05.pdf',
+      page: [
+        'VARNOCK ENGINES (invented)    Bulletin 680-05, issue 1',
+        '',
+        'Crankpin and connecting rods, D-680',
+        '1  Crankpin, new: 33.950 to 33.966 mm. Below 33.900 mm replace the shaft.',
+        '2  Big end, new: 34.000 to 34.016 mm. Above 34.060 mm replace the rod.',
+        '',
+        'Both rods run on one pin: measure it at both.',
+      ],
+    },
+  },
+  'varnock-sheet-g': {
+    kind: 'makers-manual',
+    title: 'Varnock D-680 G-LR supplement',
+    edition: '1st edition',
+    date: '2016-03-01',
+  },
+  'calder-card': {
+    kind: 'suppliers-sheet',
+    title: 'Calder & Finch Engine Parts, fastener card',
+    edition: '9th printing',
+    date: '2020-02-15',
   },
   'kestwick-manual': {
     kind: 'makers-manual',

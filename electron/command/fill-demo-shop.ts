@@ -1,3 +1,4 @@
+import { DEMO_GAUGE_CHECKS } from '../../db/demo/gauges.ts';
 import { DEMO_JOBS } from '../../db/demo/jobs/index.ts';
 import { DEMO_SHOP } from '../../db/demo/shop.ts';
 import { staffList } from '../../db/queries/office.ts';
@@ -5,6 +6,7 @@ import type { DeskContext } from '../desk/index.ts';
 import { deskClient } from './demo-shop/client.ts';
 import { ALL_STOCK, markAsDemo, openDemoShop } from './demo-shop/set-up.ts';
 import { StoryClock } from './demo-shop/story-clock.ts';
+import { tellGaugeCheck } from './demo-shop/tell-gauge-check.ts';
 import { tellJob } from './demo-shop/tell-job.ts';
 
 /** Days before today on which the invented shop opened: a little more than eight months. */
@@ -22,7 +24,10 @@ export async function fillDemoShop(context: DeskContext): Promise<void> {
   const desk = deskClient({ ...context, now: clock.now });
   const shop = await openDemoShop(desk, clock, ALL_STOCK);
   const known = { customers: new Map<string, string>(), machines: new Map<string, string>() };
-  const happenings = DEMO_JOBS.flatMap((story) => tellJob(shop, known, story));
+  const happenings = [
+    ...DEMO_JOBS.flatMap((story) => tellJob(shop, known, story)),
+    ...DEMO_GAUGE_CHECKS.map((check) => tellGaugeCheck(shop, check)),
+  ];
   for (const { at, pace, happens } of happenings.sort((a, b) => a.at.getTime() - b.at.getTime())) {
     clock.goTo(at, pace);
     await happens();

@@ -65,7 +65,7 @@ test('has people, machines, engine models, gauges and parts', async () => {
   expect(machines).toHaveLength(20);
   expect(new Set(machines.map(({ kind }) => kind)).size).toBeGreaterThanOrEqual(10);
   const parts = await desk.parts.find({ text: '', limit: 1000 });
-  expect(parts).toHaveLength(100);
+  expect(parts).toHaveLength(102);
   expect(parts.every(({ price, cost, bin }) => price > cost && bin !== '')).toBe(true);
   expect(parts.some(({ onHand, reorderPoint }) => onHand < reorderPoint)).toBe(true);
   const gauges = await desk.bench.gauges({});
@@ -75,7 +75,9 @@ test('has people, machines, engine models, gauges and parts', async () => {
 
 test('no engine model lacks a specification of what every rebuild measures', async () => {
   const models = await desk.specbook.models({ text: '' });
-  expect(models).toHaveLength(5);
+  expect(models).toHaveLength(6);
+  expect(models.filter(({ variantOf }) => variantOf !== null)).toHaveLength(1);
+  expect(models.some(({ contradicted }) => contradicted > 0)).toBe(true);
   const standings = new Set<string>();
   for (const { id, make, cycle, cylinders } of models) {
     const { specifications } = await desk.specbook.model({ id });
@@ -96,7 +98,11 @@ test('no engine model lacks a specification of what every rebuild measures', asy
   }
   expect([...standings].sort()).toEqual([...STANDINGS].sort());
   expect(models.filter(({ cycle }) => cycle === 'two-stroke')).toHaveLength(1);
-  expect(models.filter(({ cylinders }) => cylinders === 2)).toHaveLength(1);
+  expect(models.filter(({ cylinders }) => cylinders === 2)).toHaveLength(2);
+  const files = [];
+  for (const { id } of await desk.specbook.sources({}))
+    files.push(...(await desk.specbook.sourceFiles({ sourceId: id })));
+  expect(files).toMatchObject([{ mediaType: 'application/pdf' }]);
 });
 
 test.each([
@@ -169,6 +175,19 @@ describe('forty jobs', () => {
   });
 });
 
+test('gauges were checked, one found bad and put right; the compression of twins is computed', async () => {
+  const checks = [];
+  for (const { id } of await desk.bench.gauges({}))
+    checks.push(...(await desk.bench.gauge({ gaugeId: id })).checks);
+  expect(checks.filter(({ good }) => !good)).toHaveLength(1);
+  expect(checks.filter(({ good }) => good).length).toBeGreaterThan(1);
+  const ratios = [...sheets.values()].flatMap(({ derived }) =>
+    derived.filter(({ feature }) => feature === 'compression-ratio'),
+  );
+  expect(ratios.length).toBeGreaterThan(0);
+  for (const { value } of ratios) expect(value).toBeCloseTo(8, 0);
+});
+
 describe('at the bench', () => {
   test('what was handed over after a build left with nothing outside its limits', () => {
     const built = jobs.filter(
@@ -216,14 +235,25 @@ describe('at the bench', () => {
     expect(wornTwins.length).toBeGreaterThan(0);
   });
 
-  test('one is half built: some readings there, some points still open', () => {
+  test('one is half built, and a worn twin is still being measured', () => {
     const open = jobs.filter(({ state }) => state === 'on-the-bench');
     for (const { id, code } of open) {
       const sheet = sheets.get(id);
       const states = new Set((sheet?.holdPoints ?? []).map(({ state }) => state));
       expect(states.has('open'), code).toBe(true);
-      expect(sheet && readingsOf(sheet).some(({ phase }) => phase === 'final'), code).toBe(true);
+      expect(sheet && readingsOf(sheet).length, code).toBeGreaterThan(0);
     }
+    const begun = open.filter(({ id }) => {
+      const sheet = sheets.get(id);
+      return sheet && readingsOf(sheet).some(({ phase }) => phase === 'final');
+    });
+    expect(begun.length).toBeGreaterThan(0);
+    const [twin] = open.filter(({ id }) => sheets.get(id)?.cylinders === 2);
+    const sheet = sheets.get(twin?.id ?? '');
+    const placesOf = (feature: string) =>
+      sheet?.features.find((each) => each.feature === feature)?.places ?? [];
+    expect(placesOf('bore').every(({ readings }) => readings.length === 0)).toBe(true);
+    expect(placesOf('piston-skirt').every(({ readings }) => readings.length > 0)).toBe(true);
   });
 });
 

@@ -18,7 +18,17 @@ export interface DemoSpecification {
   page: string;
   /** Who checked it again; against another source when one is named. */
   confirmed?: { by: StaffKey; source?: SourceKey; page?: string };
+  /** Another source prints something else, in the same unit, and nobody has settled it. */
+  contradicted?: { by: StaffKey; source: SourceKey; page: string; low: string; high: string };
   fastener?: Fastener;
+}
+
+/** A model that is its family but for what it states itself. */
+export interface DemoVariant {
+  /** Maker and shape are the family's. */
+  model: string;
+  note: string;
+  specifications: Partial<Record<Feature, DemoSpecification>>;
 }
 
 export interface DemoEngine {

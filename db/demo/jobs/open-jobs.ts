@@ -118,12 +118,10 @@ export const OPEN_JOBS: readonly JobStory[] = [
       lines: [
         labour('Strip and measure', 3),
         labour('Build, set and run at load', 6),
-        part('VK-680-3'),
-        part('VK-680-2', 2),
-        outside('Crankpin ground and nitrided to standard', 14_800),
         part('VK-680-12'),
         supplies(1800),
       ],
+      note: 'What it needs besides is put to the brigade once the engine is measured.',
       approval: { day: 1, how: 'telephone', by: 'Captain Lorne Whitcomb', upTo: 150_000 },
     },
     bench: {
@@ -132,7 +130,16 @@ export const OPEN_JOBS: readonly JobStory[] = [
       scope: 'rebuild',
       wear: 0.85,
       worstCylinder: 2,
-      soFar: 0.3,
+      stillToMeasure: [
+        'bore',
+        'crankpin',
+        'rod-big-end',
+        'crankshaft-end-play',
+        'deck-clearance',
+        'gasket-thickness',
+        'chamber-volume',
+      ],
+      soFar: 0,
     },
   },
   {

@@ -1,3 +1,4 @@
+import type { MeasuredFeature } from '../../../shared/work/features.ts';
 import type { JobState } from '../../../shared/work/job-state.ts';
 import type { ApprovalWay, PaymentMethod, Symptom } from '../../../shared/work/vocabulary.ts';
 import type { MachineKey } from '../machines.ts';
@@ -65,6 +66,8 @@ export interface StoryBench {
   /** 0: at the edge of the band; 1: at the wear limit; more: past it. */
   wear: number;
   worstCylinder?: number;
+  /** Not measured yet of what came in: the strip-down goes on there. */
+  stillToMeasure?: readonly MeasuredFeature[];
   /** Why the points of what stayed closed don't apply; printed. */
   stayedClosed?: string;
   /** Share of the readings of the build that are there so far; all of them when it isn't said. */

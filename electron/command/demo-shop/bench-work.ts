@@ -69,7 +69,10 @@ async function record(
 export const measureAsReceived = (
   shop: OpenShop,
   job: BenchJob,
-  worn: { wear: number; worstCylinder?: number },
+  {
+    stillToMeasure = [],
+    ...worn
+  }: { wear: number; worstCylinder?: number; stillToMeasure?: readonly MeasuredFeature[] },
 ): Promise<void> =>
   record(
     shop,
@@ -77,7 +80,9 @@ export const measureAsReceived = (
     receivedReadings({
       engine: DEMO_ENGINES[job.engine],
       seed: job.seed,
-      features: featuresOf(job.scope, job.engine),
+      features: featuresOf(job.scope, job.engine).filter(
+        (feature) => !stillToMeasure.includes(feature),
+      ),
       ...worn,
     }),
   );

@@ -1,11 +1,13 @@
-import { DEMO_ENGINES, type EngineKey } from '../../../db/demo/engines/index.ts';
+import type { DemoSpecification } from '../../../db/demo/engines/engine.ts';
+import { DEMO_ENGINES, DEMO_VARIANTS, type EngineKey } from '../../../db/demo/engines/index.ts';
 import { DEMO_GAUGES, type GaugeKey } from '../../../db/demo/gauges.ts';
+import { onePagePdf } from '../../../db/demo/one-page-pdf.ts';
 import { DEMO_PARTS, type DemoPart, type PartNumber } from '../../../db/demo/parts.ts';
 import { DEMO_SHOP } from '../../../db/demo/shop.ts';
-import { DEMO_SOURCES, type SourceKey } from '../../../db/demo/sources.ts';
+import { DEMO_SOURCES, type DemoSource, type SourceKey } from '../../../db/demo/sources.ts';
 import { DEMO_STAFF, type StaffKey } from '../../../db/demo/staff.ts';
 import { shop as shopTable } from '../../../db/schema/index.ts';
-import { FEATURES } from '../../../shared/work/features.ts';
+import { FEATURES, type Feature } from '../../../shared/work/features.ts';
 import type { DeskContext } from '../../desk/index.ts';
 import type { DeskClient } from './client.ts';
 import type { StoryClock } from './story-clock.ts';
@@ -93,27 +95,31 @@ async function writeSpecBook(
   const source = async (key: SourceKey): Promise<string> => {
     const known = sources.get(key);
     if (known !== undefined) return known;
-    const { id } = await desk.specbook.addSource({
-      by: idOf(staff, 'ruth'),
-      ...DEMO_SOURCES[key],
-    });
+    const { file, ...facts }: DemoSource = DEMO_SOURCES[key];
+    const by = idOf(staff, 'ruth');
+    const { id } = await desk.specbook.addSource({ by, ...facts });
+    if (file !== undefined)
+      await desk.specbook.addSourceFile({
+        by,
+        sourceId: id,
+        fileName: file.fileName,
+        bytes: onePagePdf(file.page).toString('base64'),
+      });
     sources.set(key, id);
     return id;
   };
-  const engines = new Map<EngineKey, string>();
-  for (const key of keys) {
-    const { specifications, ...facts } = DEMO_ENGINES[key];
-    // Whoever checks an entry is somebody else than whoever made it.
-    const enters = key === 'oh172' || key === 'd680' ? 'wren' : 'ignacio';
-    const { id } = await desk.specbook.addModel({ by: idOf(staff, enters), ...facts });
-    engines.set(key, id);
+  const specify = async (
+    by: string,
+    engineModelId: string,
+    specifications: Partial<Record<Feature, DemoSpecification>>,
+  ): Promise<void> => {
     for (const feature of FEATURES) {
       const entry = specifications[feature];
       if (entry === undefined) continue;
-      const { source: from, confirmed, ...printed } = entry;
-      const specification = await desk.specbook.addSpecification({
-        by: idOf(staff, enters),
-        engineModelId: id,
+      const { source: from, confirmed, contradicted, ...printed } = entry;
+      const { id: specificationId } = await desk.specbook.addSpecification({
+        by,
+        engineModelId,
         feature,
         sourceId: await source(from),
         ...printed,
@@ -121,10 +127,42 @@ async function writeSpecBook(
       if (confirmed !== undefined)
         await desk.specbook.confirm({
           by: idOf(staff, confirmed.by),
-          specificationId: specification.id,
+          specificationId,
           sourceId: await source(confirmed.source ?? from),
           page: confirmed.page ?? printed.page,
         });
+      if (contradicted !== undefined) {
+        const { by: reader, source: other, ...says } = contradicted;
+        await desk.specbook.contradict({
+          by: idOf(staff, reader),
+          specificationId,
+          sourceId: await source(other),
+          unit: printed.unit,
+          ...says,
+        });
+      }
+    }
+  };
+  const engines = new Map<EngineKey, string>();
+  for (const key of keys) {
+    const { specifications, ...facts } = DEMO_ENGINES[key];
+    // Whoever checks an entry is somebody else than whoever made it.
+    const enters = key === 'oh172' || key === 'd680' ? 'wren' : 'ignacio';
+    const by = idOf(staff, enters);
+    const { id } = await desk.specbook.addModel({ by, ...facts });
+    engines.set(key, id);
+    await specify(by, id, specifications);
+    for (const { specifications: own, ...named } of DEMO_VARIANTS[key] ?? []) {
+      const { make, cycle, cylinders } = facts;
+      const variant = await desk.specbook.addModel({
+        by,
+        make,
+        cycle,
+        cylinders,
+        ...named,
+        variantOf: id,
+      });
+      await specify(by, variant.id, own);
     }
   }
   return engines;
