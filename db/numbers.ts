@@ -8,7 +8,10 @@ export type NumberKind =
   | 'estimate'
   | 'invoice'
   | 'work-order'
-  | 'clearance-sheet';
+  | 'clearance-sheet'
+  | 'credit-note'
+  | 'receipt'
+  | 'statement';
 
 /**
  * The next number of a kind. It is taken inside the transaction that uses it: when that fails, the number

@@ -14,7 +14,16 @@ export const DEMO_SHOP: Shop = {
   country: 'US',
   rounding: 'half-up',
   taxBasis: 'invoice',
-  taxes: [{ name: 'Sales tax', ratePpm: 62_500, kinds: ['part', 'supplies'] }],
+  taxes: [
+    {
+      name: 'Sales tax',
+      ratePpm: 62_500,
+      kinds: ['part', 'supplies'],
+      place: '',
+      from: null,
+      until: null,
+    },
+  ],
   labourRate: 8400,
   bothUnits: true,
   warranty:

@@ -1,7 +1,7 @@
 import { asc, desc, eq } from 'drizzle-orm';
 import type { PaperCard } from '../../shared/contract/counter.ts';
 import { PaperId, StaffId } from '../../shared/contract/ids.ts';
-import type { JournalEntry, Shop, Staff } from '../../shared/contract/office.ts';
+import { type JournalEntry, type Shop, type Staff, TaxRule } from '../../shared/contract/office.ts';
 import { issuedPaper, journal, shop, staff } from '../schema/index.ts';
 import type { ReadStore } from '../store.ts';
 
@@ -32,7 +32,8 @@ export function shopOf(store: ReadStore): Shop & { demo: boolean } {
   const row = store.select().from(shop).get();
   if (row === undefined) return { ...UNNAMED_SHOP, demo: false };
   const { only: _only, ...facts } = row;
-  return facts;
+  // Taxes that were set before they had places and dates have neither.
+  return { ...facts, taxes: facts.taxes.map((tax) => TaxRule.parse(tax)) };
 }
 
 const asStaff = (row: typeof staff.$inferSelect): Staff => ({ ...row, id: StaffId.parse(row.id) });

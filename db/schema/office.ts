@@ -35,6 +35,8 @@ export const staff = sqliteTable(
     name: text('name').notNull(),
     role: text('role').$type<StaffRole>().notNull(),
     active: flag('active').notNull(),
+    /** What an hour of theirs costs the shop. */
+    hourlyCost: minor('hourly_cost').notNull().default(0),
   },
   (table) => [uniqueIndex('staff_name').on(table.name)],
 );

@@ -1,5 +1,6 @@
 import { index, integer, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
 import type { MOVEMENT_KINDS } from '../../shared/contract/parts.ts';
+import type { PriceRule } from '../../shared/work/vocabulary.ts';
 import { id, instant, minor } from './columns.ts';
 import { job } from './counter.ts';
 import { staff } from './office.ts';
@@ -15,6 +16,11 @@ export const part = sqliteTable(
     bin: text('bin').notNull(),
     unit: text('unit').notNull(),
     price: minor('price').notNull(),
+    /** How it comes by its price: `price` as it stands, cost and markup, or the supplier's list price. */
+    priceRule: text('price_rule').$type<PriceRule>().notNull().default('fixed'),
+    listPrice: minor('list_price'),
+    /** What is charged until the old part comes back. */
+    coreCharge: minor('core_charge').notNull().default(0),
     cost: minor('cost').notNull(),
     barcode: text('barcode').notNull(),
     supplier: text('supplier').notNull(),

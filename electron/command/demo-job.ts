@@ -44,6 +44,9 @@ const FILES = {
   invoice: 'invoice.pdf',
   'work-order': 'work-order.pdf',
   'clearance-sheet': 'clearance-sheet.pdf',
+  'credit-note': 'credit-note.pdf',
+  receipt: 'receipt.pdf',
+  statement: 'statement.pdf',
 } as const satisfies Record<PaperCard['kind'], string>;
 
 /**

@@ -102,7 +102,7 @@ export interface Tag extends PaperHead {
 }
 
 export interface PaperLine {
-  kind: 'labour' | 'part' | 'outside' | 'supplies' | 'fee';
+  kind: 'labour' | 'part' | 'outside' | 'supplies' | 'fee' | 'core-charge' | 'core-credit';
   description: string;
   /** Part number, or empty. */
   partNumber: string;

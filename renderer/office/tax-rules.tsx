@@ -39,7 +39,12 @@ export function TaxRules({ taxes, errors, onChange }: TaxRulesProps) {
           variant="default"
           mt="xs"
           leftSection={<IconPlus size={18} aria-hidden />}
-          onClick={() => onChange([...taxes, { name: '', ratePpm: 0, kinds: ['part'] }])}
+          onClick={() =>
+            onChange([
+              ...taxes,
+              { name: '', ratePpm: 0, kinds: ['part'], place: '', from: null, until: null },
+            ])
+          }
         >
           Add a tax
         </Button>

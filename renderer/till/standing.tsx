@@ -1,5 +1,5 @@
 import { Paper } from '@mantine/core';
-import type { Account } from '../../shared/contract/till.ts';
+import type { Account } from '../../shared/contract/till/index.ts';
 import { useMoney } from '../common/shop.tsx';
 import { BillBar } from './approval/bill-bar.tsx';
 import type { EstimateDraft } from './estimate/use-estimate-draft.ts';

@@ -1,6 +1,6 @@
 import { Box, SimpleGrid, Stack, Text } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
-import type { Account } from '../../shared/contract/till.ts';
+import type { Account } from '../../shared/contract/till/index.ts';
 import { Card } from '../common/card.tsx';
 import { deskQuery } from '../common/desk.ts';
 import { useJob } from '../common/job.tsx';

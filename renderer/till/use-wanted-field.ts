@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react';
-import type { Account } from '../../shared/contract/till.ts';
+import type { Account } from '../../shared/contract/till/index.ts';
 import { useFarField } from './far-field.ts';
 import { focusFirstLine } from './lines/grid-focus.ts';
 

@@ -3,7 +3,7 @@ import { counter } from './counter.ts';
 import { office } from './office.ts';
 import { parts } from './parts.ts';
 import { specbook } from './specbook.ts';
-import { till } from './till.ts';
+import { till } from './till/index.ts';
 
 /** The whole contract, a room a key. Every action of a screen is one call of it. */
 export const contract = { counter, bench, specbook, parts, till, office };

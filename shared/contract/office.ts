@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { LINE_KINDS, STAFF_ROLES } from '../work/vocabulary.ts';
 import { opens, reads, writes } from './base.ts';
 import { PaperCard } from './counter.ts';
-import { Instant, Minor, maybeText, text } from './fields.ts';
+import { CalendarDate, Instant, Minor, maybeText, text } from './fields.ts';
 import { JobId, PaperId, StaffId } from './ids.ts';
 
 /** The office: the shop itself, staff, issued papers, back-up, the journal. */
@@ -12,6 +12,11 @@ export const TaxRule = z.strictObject({
   /** Millionths: 62500 is 6.25 %. */
   ratePpm: z.int().min(0).max(1_000_000),
   kinds: z.array(z.enum(LINE_KINDS)).max(LINE_KINDS.length),
+  /** Where it is charged, as the customers' tax place says; empty: everywhere. */
+  place: maybeText(60),
+  /** The first and the last day on which it is charged; null: no end on that side. */
+  from: CalendarDate.nullable().default(null),
+  until: CalendarDate.nullable().default(null),
 });
 export type TaxRule = z.infer<typeof TaxRule>;
 

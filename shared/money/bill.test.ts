@@ -6,6 +6,9 @@ import { ROUNDINGS } from './round.ts';
 const STATE = { name: 'State sales tax', ratePpm: 62_500, kinds: ['part', 'supplies'] };
 const COUNTY = { name: 'County', ratePpm: 7_500, kinds: ['part'] };
 
+/** Without a discount, and with the taxes on top. */
+const PLAIN = { discount: 0, pricesIncludeTax: false };
+
 test('each tax meets only its own kinds of line', () => {
   const lines = [
     { kind: 'labour', amount: 12_000 },
@@ -13,6 +16,7 @@ test('each tax meets only its own kinds of line', () => {
     { kind: 'supplies', amount: 500 },
   ];
   expect(billTotals(lines, [STATE, COUNTY], { rounding: 'half-up', basis: 'invoice' })).toEqual({
+    ...PLAIN,
     subtotal: 17_499,
     taxes: [
       { name: 'State sales tax', ratePpm: 62_500, base: 5_499, amount: 344 },
@@ -24,7 +28,7 @@ test('each tax meets only its own kinds of line', () => {
 
 test('a bill without lines, and a tax without lines of its kind, come to nothing', () => {
   const rules = { rounding: 'half-even', basis: 'line' } as const;
-  expect(billTotals([], [], rules)).toEqual({ subtotal: 0, taxes: [], total: 0 });
+  expect(billTotals([], [], rules)).toEqual({ ...PLAIN, subtotal: 0, taxes: [], total: 0 });
   expect(billTotals([{ kind: 'labour', amount: 100 }], [COUNTY], rules).taxes).toEqual([
     { name: 'County', ratePpm: 7_500, base: 0, amount: 0 },
   ]);

@@ -1,4 +1,6 @@
+import { allocate } from './allocate.ts';
 import { demandMinor, toMinor } from './amount.ts';
+import { type DiscountRule, discountOn } from './line.ts';
 import { divideRounded, type Rounding } from './round.ts';
 
 /** Where tax is rounded: on each line, or once on the whole bill. */
@@ -8,6 +10,10 @@ export type TaxBasis = (typeof TAX_BASES)[number];
 export interface BillRules {
   readonly rounding: Rounding;
   readonly basis: TaxBasis;
+  /** The taxes are within the prices, and not added to them. */
+  readonly pricesIncludeTax?: boolean;
+  /** Off the whole bill, shared out over its lines so that each tax is charged on what is left. */
+  readonly discount?: DiscountRule | null;
 }
 
 export interface BillLine {
@@ -27,13 +33,20 @@ export interface BillTax {
 export interface BillTotals {
   /** Sum of the lines, minor units. */
   subtotal: number;
+  /** What the discount on the whole bill takes off, zero or more. */
+  discount: number;
+  /** `base` is what the tax is charged on: with the tax when prices include it. */
   taxes: { name: string; ratePpm: number; base: number; amount: number }[];
-  /** The subtotal and every tax. */
+  pricesIncludeTax: boolean;
+  /** The subtotal less the discount, and every tax that is not within the prices. */
   total: number;
 }
 
 /** 100 % in millionths. */
 const WHOLE = 1_000_000n;
+
+/** A core is security for an old part, and not a sale: no discount touches it. */
+const SECURITY = ['core-charge', 'core-credit'];
 
 /**
  * What lines come to with their taxes, in minor units. Every tax is worked out on the lines alone,
@@ -46,36 +59,86 @@ export function billTotals(
   rules: BillRules,
 ): BillTotals {
   for (const line of lines) demandMinor(line.amount);
-  const subtotal = sum(lines.map((line) => BigInt(line.amount)));
-  const charged = taxes.map((tax) => charge(tax, lines, rules));
+  for (const { ratePpm } of taxes) {
+    if (!Number.isSafeInteger(ratePpm) || ratePpm < 0) {
+      throw new RangeError('A tax rate is a whole number of millionths, zero or more.');
+    }
+  }
+  const subtotal = toMinor(sum(lines.map((line) => BigInt(line.amount))));
+  const shares = discountShares(lines, rules);
+  const discount = toMinor(sum(shares.map(BigInt)));
+  const net = lines.map((line, index) => ({
+    kind: line.kind,
+    amount: BigInt(line.amount) - BigInt(shares[index] ?? 0),
+  }));
+  const pricesIncludeTax = rules.pricesIncludeTax ?? false;
+  const amounts = pricesIncludeTax ? within(net, taxes, rules) : onTop(net, taxes, rules);
+  const charged = taxes.map(({ name, ratePpm, kinds }, index) => ({
+    name,
+    ratePpm,
+    base: toMinor(sum(net.filter(({ kind }) => kinds.includes(kind)).map(({ amount }) => amount))),
+    amount: toMinor(amounts[index] ?? 0n),
+  }));
+  const added = pricesIncludeTax ? 0n : sum(amounts);
   return {
-    subtotal: toMinor(subtotal),
-    taxes: charged.map(({ name, ratePpm, base, amount }) => ({
-      name,
-      ratePpm,
-      base: toMinor(base),
-      amount: toMinor(amount),
-    })),
-    total: toMinor(subtotal + sum(charged.map((tax) => tax.amount))),
+    subtotal,
+    discount,
+    taxes: charged,
+    pricesIncludeTax,
+    total: toMinor(BigInt(subtotal) - BigInt(discount) + added),
   };
 }
 
-function charge(tax: BillTax, lines: readonly BillLine[], { rounding, basis }: BillRules) {
-  if (!Number.isSafeInteger(tax.ratePpm) || tax.ratePpm < 0) {
-    throw new RangeError('A tax rate is a whole number of millionths, zero or more.');
+interface NetLine {
+  kind: string;
+  amount: bigint;
+}
+
+/** What each line bears of the discount on the whole. */
+function discountShares(lines: readonly BillLine[], rules: BillRules): number[] {
+  const weights = lines.map(({ kind, amount }) =>
+    SECURITY.includes(kind) ? 0 : Math.max(0, amount),
+  );
+  const base = toMinor(sum(weights.map(BigInt)));
+  const off = discountOn(base, rules.discount ?? null, rules.rounding);
+  return off === 0 ? lines.map(() => 0) : allocate(off, weights);
+}
+
+function onTop(lines: readonly NetLine[], taxes: readonly BillTax[], rules: BillRules): bigint[] {
+  return taxes.map(({ kinds, ratePpm }) => {
+    const bases = lines.filter(({ kind }) => kinds.includes(kind)).map(({ amount }) => amount);
+    const taxOn = (base: bigint) => divideRounded(base * BigInt(ratePpm), WHOLE, rules.rounding);
+    return rules.basis === 'line' ? sum(bases.map(taxOn)) : taxOn(sum(bases));
+  });
+}
+
+/**
+ * Taxes that are within the prices. Lines that bear the same taxes are taken together (or each by itself,
+ * when the line is the basis); what is in their price is rounded once and shared out by rate, so that net
+ * and taxes always make up the price.
+ */
+function within(lines: readonly NetLine[], taxes: readonly BillTax[], rules: BillRules): bigint[] {
+  const borne = (kind: string) =>
+    taxes.flatMap((tax, index) => (tax.kinds.includes(kind) && tax.ratePpm > 0 ? [index] : []));
+  const groups =
+    rules.basis === 'line'
+      ? lines.map((line) => ({ taxes: borne(line.kind), amount: line.amount }))
+      : [...Map.groupBy(lines, ({ kind }) => borne(kind).join())].map(([, group]) => ({
+          taxes: borne(group[0]?.kind ?? ''),
+          amount: sum(group.map(({ amount }) => amount)),
+        }));
+  const totals = taxes.map(() => 0n);
+  for (const { taxes: bearing, amount } of groups) {
+    if (bearing.length === 0) continue;
+    const rates = bearing.map((index) => taxes[index]?.ratePpm ?? 0);
+    const rate = sum(rates.map(BigInt));
+    const inside = toMinor(divideRounded(amount * rate, WHOLE + rate, rules.rounding));
+    allocate(inside, rates).forEach((share, place) => {
+      const index = bearing[place];
+      if (index !== undefined) totals[index] = (totals[index] ?? 0n) + BigInt(share);
+    });
   }
-  const rate = BigInt(tax.ratePpm);
-  const bases = lines
-    .filter((line) => tax.kinds.includes(line.kind))
-    .map((line) => BigInt(line.amount));
-  const base = sum(bases);
-  const taxOn = (amount: bigint) => divideRounded(amount * rate, WHOLE, rounding);
-  return {
-    name: tax.name,
-    ratePpm: tax.ratePpm,
-    base,
-    amount: basis === 'line' ? sum(bases.map(taxOn)) : taxOn(base),
-  };
+  return totals;
 }
 
 const sum = (amounts: readonly bigint[]): bigint =>

@@ -9,10 +9,19 @@ export {
   TAX_BASES,
   type TaxBasis,
 } from './bill.ts';
+export { type BillTerms, type DrawnLine, drawUp } from './draw-up.ts';
 export { decimalMark, editableMoney, editableQuantity } from './editable.ts';
 export { formatQuantity, formatRate } from './figures.ts';
 export { formatMoney, minorDigits, minorToDecimal } from './format.ts';
-export { lineAmount, type PricedQuantity } from './line.ts';
+export {
+  type DiscountRule,
+  discountOn,
+  lineAmount,
+  lineFigures,
+  type PricedQuantity,
+} from './line.ts';
 export { marginPpm, priceAtMarkup } from './margin.ts';
 export { parseMoney, parseQuantity } from './parse.ts';
 export { divideRounded, ROUNDINGS, type Rounding } from './round.ts';
+export { isByRule, type SuppliesRule, suppliesCharge } from './supplies.ts';
+export { exemptionOn, type KeptTax, type TaxedParty, taxesFor } from './taxes-for.ts';

@@ -73,7 +73,15 @@ export const REACH_BY_LABELS: Record<ReachBy, string> = {
   'e-mail': 'E-mail',
 };
 
-export const LINE_KINDS = ['labour', 'part', 'outside', 'supplies', 'fee'] as const;
+export const LINE_KINDS = [
+  'labour',
+  'part',
+  'outside',
+  'supplies',
+  'fee',
+  'core-charge',
+  'core-credit',
+] as const;
 export type LineKind = (typeof LINE_KINDS)[number];
 
 export const LINE_KIND_LABELS: Record<LineKind, string> = {
@@ -82,6 +90,54 @@ export const LINE_KIND_LABELS: Record<LineKind, string> = {
   outside: 'Outside work',
   supplies: 'Supplies',
   fee: 'Fee',
+  'core-charge': 'Core charge',
+  'core-credit': 'Core credit',
+};
+
+/** Where the price of a line came from. */
+export const PRICE_ORIGINS = [
+  'typed',
+  'shelf-price',
+  'list-price',
+  'cost-and-markup',
+  'labour-rate',
+  'clocked-time',
+  'bundle',
+  'supplies-rule',
+  'storage-rule',
+] as const;
+export type PriceOrigin = (typeof PRICE_ORIGINS)[number];
+
+export const PRICE_ORIGIN_LABELS: Record<PriceOrigin, string> = {
+  typed: 'Typed in',
+  'shelf-price': 'Price of the shelf',
+  'list-price': 'Supplier’s list price',
+  'cost-and-markup': 'Cost and markup',
+  'labour-rate': 'Rate of the shop',
+  'clocked-time': 'Clocked time',
+  bundle: 'From a bundle',
+  'supplies-rule': 'Share of the bill',
+  'storage-rule': 'Storage by the day',
+};
+
+/** How a part comes by its price. */
+export const PRICE_RULES = ['fixed', 'markup', 'list'] as const;
+export type PriceRule = (typeof PRICE_RULES)[number];
+
+export const PRICE_RULE_LABELS: Record<PriceRule, string> = {
+  fixed: 'Fixed price',
+  markup: 'Cost and markup',
+  list: 'Supplier’s list price',
+};
+
+/** What an invoice is for. */
+export const INVOICE_SORTS = ['work', 'warranty', 'storage'] as const;
+export type InvoiceSort = (typeof INVOICE_SORTS)[number];
+
+export const INVOICE_SORT_LABELS: Record<InvoiceSort, string> = {
+  work: 'Work',
+  warranty: 'Warranty work',
+  storage: 'Storage',
 };
 
 export const APPROVAL_WAYS = ['in-person', 'telephone', 'text', 'e-mail'] as const;
@@ -103,6 +159,13 @@ export const PAYMENT_METHOD_LABELS: Record<PaymentMethod, string> = {
   transfer: 'Bank transfer',
   cheque: 'Cheque',
 };
+
+export const PAYMENT_KINDS = ['deposit', 'payment', 'refund'] as const;
+export type PaymentKind = (typeof PAYMENT_KINDS)[number];
+
+/** What becomes of a person's clock. */
+export const CLOCK_EVENTS = ['on', 'off', 'corrected', 'struck-out'] as const;
+export type ClockEvent = (typeof CLOCK_EVENTS)[number];
 
 export const SOURCE_KINDS = [
   'makers-manual',
@@ -185,6 +248,9 @@ export const PAPER_KINDS = [
   'invoice',
   'work-order',
   'clearance-sheet',
+  'credit-note',
+  'receipt',
+  'statement',
 ] as const;
 export type PaperKind = (typeof PAPER_KINDS)[number];
 

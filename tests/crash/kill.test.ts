@@ -10,7 +10,7 @@ import { asc } from 'drizzle-orm';
 import { afterAll, expect, test } from 'vitest';
 import { verifyJournal } from '../../db/journal.ts';
 import { papersOf } from '../../db/queries/office.ts';
-import { invoiceNumber } from '../../db/queries/till.ts';
+import { invoiceNumber } from '../../db/queries/till/invoices.ts';
 import { invoice, issuedPaper, job } from '../../db/schema/index.ts';
 import { openStore } from '../../db/store.ts';
 

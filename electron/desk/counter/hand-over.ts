@@ -3,7 +3,7 @@ import { nextNumber } from '../../../db/numbers.ts';
 import { readingsOf } from '../../../db/queries/bench.ts';
 import { dossierOf } from '../../../db/queries/counter/jobs.ts';
 import { specificationsById } from '../../../db/queries/specbook.ts';
-import { accountOf } from '../../../db/queries/till.ts';
+import { accountOf } from '../../../db/queries/till/account.ts';
 import { job as jobTable } from '../../../db/schema/index.ts';
 import type { BenchSheet } from '../../../shared/contract/bench/index.ts';
 import { handoverCautions, LOCAL_LAW, RUNNING_IN_ADVICE } from '../../../shared/work/cautions.ts';
@@ -21,7 +21,10 @@ import { found } from '../refuse.ts';
 import { write } from '../writing.ts';
 import { moveTo } from './move.ts';
 
-const NO_BILL = { lines: [], totals: { subtotal: 0, taxes: [], total: 0 } };
+const NO_BILL = {
+  lines: [],
+  totals: { subtotal: 0, discount: 0, taxes: [], pricesIncludeTax: false, exemptBy: '', total: 0 },
+};
 
 const holdPointLines = ({ holdPoints }: BenchSheet): HoldPointLine[] =>
   holdPoints.map(({ label, state, by, at, reason }) => ({

@@ -1,5 +1,5 @@
 import type { Shop } from '../../../shared/contract/office.ts';
-import type { Approval, Line, Payment, Totals } from '../../../shared/contract/till.ts';
+import type { Approval, Line, Payment, Totals } from '../../../shared/contract/till/index.ts';
 import { formatQuantity, formatRate, roundingSentence } from '../../../shared/money/index.ts';
 import { APPROVAL_WAY_LABELS, PAYMENT_METHOD_LABELS } from '../../../shared/work/vocabulary.ts';
 import type {

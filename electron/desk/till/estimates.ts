@@ -1,7 +1,8 @@
 import { dossierOf, jobRowById } from '../../../db/queries/counter/jobs.ts';
-import { accountOf } from '../../../db/queries/till.ts';
+import { accountOf } from '../../../db/queries/till/account.ts';
+import { billTermsOf } from '../../../db/queries/till/terms.ts';
 import { approval as approvalTable, estimate as estimateTable } from '../../../db/schema/index.ts';
-import type { Account } from '../../../shared/contract/till.ts';
+import type { Account } from '../../../shared/contract/till/index.ts';
 import { LOCAL_LAW } from '../../../shared/work/cautions.ts';
 import { canMove } from '../../../shared/work/job-state.ts';
 import { moveTo } from '../counter/move.ts';
@@ -28,13 +29,14 @@ export function openAccount({ store }: Writing, jobId: string, errors: Refusals)
 
 export const writeEstimate = os.till.writeEstimate.handler(({ input, context, errors, path }) =>
   write(context, path, input.by, (writing) => {
-    const { store, shop, staff, at, newId, note } = writing;
-    const { jobId, validUntil } = input;
+    const { store, shop, staff, at, today, newId, note } = writing;
+    const { jobId, validUntil, discount } = input;
     const account = openAccount(writing, jobId, errors);
     const job = found(dossierOf(store, jobId), 'job');
     const revision = account.estimates.length + 1;
     const number = `${paperNumber('E', job.number)}-${revision}`;
-    const { lines, totals } = billOf(store, shop, input.lines);
+    const terms = billTermsOf(store, shop, jobId, today);
+    const { lines, totals } = billOf(store, terms, { lines: input.lines, discount });
     const paper = issue(writing, jobId, {
       kind: 'estimate',
       ...paperHead(writing, job, number),
@@ -53,6 +55,7 @@ export const writeEstimate = os.till.writeEstimate.handler(({ input, context, er
         number,
         jobId,
         revision,
+        options: [{ key: 'a', label: '', lines, discount, totals }],
         lines,
         totals,
         total: totals.total,

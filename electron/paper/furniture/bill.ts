@@ -12,6 +12,8 @@ const KIND_WORDS = {
   outside: 'Outside work',
   supplies: 'Supplies',
   fee: 'Fee',
+  'core-charge': 'Core charge',
+  'core-credit': 'Core credit',
 } satisfies Record<PaperLine['kind'], string>;
 
 /** The lines of a bill, figures to the right. */

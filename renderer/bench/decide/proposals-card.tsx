@@ -4,7 +4,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
 import { useNavigate } from 'react-router';
 import type { Proposal } from '../../../shared/contract/bench/index.ts';
-import type { Account } from '../../../shared/contract/till.ts';
+import type { Account } from '../../../shared/contract/till/index.ts';
 import { formatQuantity } from '../../../shared/money/index.ts';
 import { Card } from '../../common/card.tsx';
 import { deskQuery } from '../../common/desk.ts';

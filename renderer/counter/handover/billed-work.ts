@@ -1,4 +1,4 @@
-import type { Line } from '../../../shared/contract/till.ts';
+import type { Line } from '../../../shared/contract/till/index.ts';
 
 /** What was billed, as a beginning for what was done: work first, then the parts by name. */
 export function billedWork(lines: readonly Pick<Line, 'kind' | 'description'>[]): string {

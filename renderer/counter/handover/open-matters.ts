@@ -1,6 +1,6 @@
 import type { BenchSheet } from '../../../shared/contract/bench/index.ts';
 import type { JobDossier } from '../../../shared/contract/counter.ts';
-import type { Account } from '../../../shared/contract/till.ts';
+import type { Account } from '../../../shared/contract/till/index.ts';
 import { JOB_STATE_LABELS } from '../../../shared/work/job-state.ts';
 
 /** One thing that has to be settled before a machine goes out. */

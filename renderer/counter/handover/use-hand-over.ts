@@ -1,6 +1,6 @@
 import { type RefObject, useLayoutEffect, useRef, useState } from 'react';
 import type { JobDossier } from '../../../shared/contract/counter.ts';
-import type { Account } from '../../../shared/contract/till.ts';
+import type { Account } from '../../../shared/contract/till/index.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { refusalOf } from '../../common/refusal.tsx';
 import { useBy } from '../../common/station.tsx';

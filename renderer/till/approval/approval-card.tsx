@@ -1,5 +1,5 @@
 import { Stack, Text } from '@mantine/core';
-import type { Account } from '../../../shared/contract/till.ts';
+import type { Account } from '../../../shared/contract/till/index.ts';
 import { APPROVAL_WAY_LABELS } from '../../../shared/work/vocabulary.ts';
 import { Card } from '../../common/card.tsx';
 import { useFormat } from '../../common/format.ts';

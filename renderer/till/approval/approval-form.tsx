@@ -1,7 +1,7 @@
 import { Button, Input, SegmentedControl, Stack, Text, TextInput } from '@mantine/core';
 import { IconThumbUp } from '@tabler/icons-react';
 import { type FormEvent, useId, useState } from 'react';
-import type { Account, Estimate } from '../../../shared/contract/till.ts';
+import type { Account, Estimate } from '../../../shared/contract/till/index.ts';
 import {
   APPROVAL_WAY_LABELS,
   APPROVAL_WAYS,

@@ -1,5 +1,5 @@
 import type { JobDossier } from '../../../shared/contract/counter.ts';
-import type { Estimate } from '../../../shared/contract/till.ts';
+import type { Estimate } from '../../../shared/contract/till/index.ts';
 import type { ApprovalWay } from '../../../shared/work/vocabulary.ts';
 import type { SignatureValue } from '../../common/signature-field.tsx';
 import { useDraft } from '../../common/use-draft.ts';

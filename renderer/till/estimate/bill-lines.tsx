@@ -1,5 +1,5 @@
 import { Table, Text } from '@mantine/core';
-import type { Line } from '../../../shared/contract/till.ts';
+import type { Line } from '../../../shared/contract/till/index.ts';
 import { formatQuantity } from '../../../shared/money/index.ts';
 import { LINE_KIND_LABELS } from '../../../shared/work/vocabulary.ts';
 import { useMoney, useShop } from '../../common/shop.tsx';

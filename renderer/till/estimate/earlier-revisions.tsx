@@ -1,5 +1,5 @@
 import { Accordion, Group, Text } from '@mantine/core';
-import type { Estimate } from '../../../shared/contract/till.ts';
+import type { Estimate } from '../../../shared/contract/till/index.ts';
 import { Card } from '../../common/card.tsx';
 import { useFormat } from '../../common/format.ts';
 import { PaperButton } from '../../common/paper-button.tsx';

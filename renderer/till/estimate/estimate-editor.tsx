@@ -1,7 +1,7 @@
 import { Alert, Box, Button, Group, Text, Textarea } from '@mantine/core';
 import { IconAlertTriangle, IconFileInvoice } from '@tabler/icons-react';
 import { useRef, useState } from 'react';
-import type { Account } from '../../../shared/contract/till.ts';
+import type { Account } from '../../../shared/contract/till/index.ts';
 import { Card } from '../../common/card.tsx';
 import { DateField } from '../../common/date-field.tsx';
 import { deskQuery } from '../../common/desk.ts';

@@ -1,5 +1,5 @@
 import { Text } from '@mantine/core';
-import type { Totals } from '../../../shared/contract/till.ts';
+import type { Totals } from '../../../shared/contract/till/index.ts';
 import { formatRate, roundingSentence } from '../../../shared/money/index.ts';
 import { useMoney, useShop } from '../../common/shop.tsx';
 import classes from './totals.module.css';

@@ -1,5 +1,5 @@
 import { useCallback, useMemo } from 'react';
-import type { Account, Estimate, LineInput, Totals } from '../../../shared/contract/till.ts';
+import type { Account, Estimate, LineInput, Totals } from '../../../shared/contract/till/index.ts';
 import { billTotals } from '../../../shared/money/index.ts';
 import { useShop } from '../../common/shop.tsx';
 import { useDraft } from '../../common/use-draft.ts';
@@ -60,13 +60,17 @@ export interface EstimateDraft {
 const BLANK: LineReading = { line: null, amount: null, problems: {} };
 
 const inputOf = (estimate: Estimate): LineInput[] =>
-  estimate.lines.map(({ kind, description, partId, quantity, unit, unitPrice }) => ({
-    kind,
-    description,
-    partId,
-    quantity,
-    unit,
-    unitPrice,
+  estimate.lines.map((line) => ({
+    kind: line.kind,
+    description: line.description,
+    partId: line.partId,
+    quantity: line.quantity,
+    unit: line.unit,
+    unitPrice: line.unitPrice,
+    unitCost: line.unitCost,
+    priceFrom: line.priceFrom,
+    workKind: line.workKind,
+    discount: line.discount,
   }));
 
 /** Equal when their fields are, which stand in the contract's order on both sides. */
@@ -103,7 +107,10 @@ export function useEstimateDraft(account: Account): EstimateDraft {
       const kind = lines[index]?.kind;
       return amount === null || kind === undefined ? [] : [{ kind, amount }];
     });
-    return billTotals(priced, taxes, { rounding, basis: taxBasis });
+    return {
+      ...billTotals(priced, taxes, { rounding, basis: taxBasis }),
+      exemptBy: '',
+    };
   }, [readings, lines, taxes, rounding, taxBasis]);
 
   const change = useCallback(

@@ -1,7 +1,7 @@
 import { Alert, Button, Group, Modal, Radio, Stack, Text, Textarea } from '@mantine/core';
 import { IconAlertTriangle, IconReceipt } from '@tabler/icons-react';
 import { useState } from 'react';
-import type { Account } from '../../../shared/contract/till.ts';
+import type { Account } from '../../../shared/contract/till/index.ts';
 import { Card } from '../../common/card.tsx';
 import { deskQuery } from '../../common/desk.ts';
 import { useFormat } from '../../common/format.ts';

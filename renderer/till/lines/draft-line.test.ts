@@ -63,6 +63,10 @@ test('a part brings its number, description, unit and price', () => {
       quantity: 1_000,
       unit: 'pc',
       unitPrice: 1_250,
+      unitCost: 700,
+      priceFrom: 'shelf-price',
+      workKind: '',
+      discount: null,
     },
     amount: 1_250,
     problems: {},
@@ -92,6 +96,11 @@ test('an estimate’s lines come back as they were', () => {
     quantity: 1_125,
     unit: 'h',
     unitPrice: 123_450,
+    unitCost: null,
+    priceFrom: 'labour-rate' as const,
+    workKind: 'Machining',
+    discount: null,
+    discounted: 0,
     amount: 138_881,
   };
   const [draft] = draftOf([line], rules);

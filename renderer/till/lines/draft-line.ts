@@ -1,10 +1,10 @@
 import type { PartId } from '../../../shared/contract/ids.ts';
 import type { Part } from '../../../shared/contract/parts.ts';
-import { type Line, LineInput } from '../../../shared/contract/till.ts';
+import { type Line, LineInput } from '../../../shared/contract/till/index.ts';
 import {
   editableMoney,
   editableQuantity,
-  lineAmount,
+  lineFigures,
   parseMoney,
   parseQuantity,
   type Rounding,
@@ -22,7 +22,16 @@ export interface DraftLine {
   quantity: string;
   unit: string;
   unitPrice: string;
+  /** What stands behind the price, carried along as it is. */
+  behind: Pick<LineInput, 'unitCost' | 'priceFrom' | 'workKind' | 'discount'>;
 }
+
+const NOTHING_BEHIND: DraftLine['behind'] = {
+  unitCost: null,
+  priceFrom: 'typed',
+  workKind: '',
+  discount: null,
+};
 
 /** The cells of a row, in the order in which Enter goes through them. */
 export const CELLS = ['kind', 'description', 'quantity', 'unit', 'unitPrice'] as const;
@@ -60,6 +69,7 @@ export const emptyLine = (
   partNumber: '',
   quantity: '1',
   ...beginsWith(kind, rules),
+  behind: NOTHING_BEHIND,
 });
 
 /** Changes the kind; unit and price follow as long as nobody has typed others. */
@@ -83,6 +93,7 @@ export const withPart = (line: DraftLine, part: Part, rules: MoneyRules): DraftL
   partNumber: part.number,
   unit: part.unit,
   unitPrice: editableMoney(part.price, rules.currency, rules.locale),
+  behind: { ...line.behind, unitCost: part.cost, priceFrom: 'shelf-price' },
 });
 
 /** Whether nothing has been typed into a line: such a one is not sent. */
@@ -106,6 +117,12 @@ export const draftOf = (lines: readonly Line[], rules: MoneyRules): DraftLine[] 
     quantity: editableQuantity(line.quantity, rules.locale),
     unit: line.unit,
     unitPrice: editableMoney(line.unitPrice, rules.currency, rules.locale),
+    behind: {
+      unitCost: line.unitCost,
+      priceFrom: line.priceFrom,
+      workKind: line.workKind,
+      discount: line.discount,
+    },
   }));
 
 /** What a row says: the line to be sent when all of it can be read, and what is wrong where. */
@@ -134,7 +151,14 @@ export function readLine(draft: DraftLine, rules: MoneyRules): LineReading {
   const amount =
     quantity === null || unitPrice === null
       ? null
-      : attempt('unitPrice', () => lineAmount({ quantity, unitPrice }, rules.rounding));
+      : attempt(
+          'unitPrice',
+          () =>
+            lineFigures(
+              { kind: draft.kind, quantity, unitPrice, discount: draft.behind.discount },
+              rules.rounding,
+            ).amount,
+        );
   const checked = LineInput.safeParse({
     kind: draft.kind,
     description: draft.description,
@@ -142,6 +166,7 @@ export function readLine(draft: DraftLine, rules: MoneyRules): LineReading {
     quantity: quantity ?? 1,
     unit: draft.unit,
     unitPrice: unitPrice ?? 0,
+    ...draft.behind,
   });
   for (const issue of checked.error?.issues ?? []) {
     const cell = CELLS.find((name) => name === issue.path[0]);

@@ -1,10 +1,11 @@
 import { Button, Input, SegmentedControl, SimpleGrid, Stack, Text } from '@mantine/core';
 import { IconCash, IconCoins } from '@tabler/icons-react';
 import { type FormEvent, useId, useState } from 'react';
-import type { Account } from '../../../shared/contract/till.ts';
+import type { Account } from '../../../shared/contract/till/index.ts';
 import {
   PAYMENT_METHOD_LABELS,
   PAYMENT_METHODS,
+  type PaymentKind,
   type PaymentMethod,
 } from '../../../shared/work/vocabulary.ts';
 import { deskQuery } from '../../common/desk.ts';
@@ -15,12 +16,7 @@ import { useBy } from '../../common/station.tsx';
 import { useWrite } from '../../common/use-write.ts';
 import { type FarField, useFarField } from '../far-field.ts';
 import { countCash } from './cash.ts';
-import {
-  likelyAmount,
-  PAYMENT_KIND_LABELS,
-  type PaymentKind,
-  possibleKinds,
-} from './payment-words.ts';
+import { likelyAmount, PAYMENT_KIND_LABELS, possibleKinds } from './payment-words.ts';
 import classes from './payments.module.css';
 
 interface PaymentFormProps {

@@ -1,6 +1,5 @@
-import type { Account, PAYMENT_KINDS } from '../../../shared/contract/till.ts';
-
-export type PaymentKind = (typeof PAYMENT_KINDS)[number];
+import type { Account } from '../../../shared/contract/till/index.ts';
+import type { PaymentKind } from '../../../shared/work/vocabulary.ts';
 
 export const PAYMENT_KIND_LABELS: Record<PaymentKind, string> = {
   deposit: 'Deposit',

@@ -2,7 +2,7 @@ import { Button, Stack, Text } from '@mantine/core';
 import { IconArrowBackUp } from '@tabler/icons-react';
 import { useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
-import type { Account } from '../../../shared/contract/till.ts';
+import type { Account } from '../../../shared/contract/till/index.ts';
 import { PAYMENT_METHOD_LABELS } from '../../../shared/work/vocabulary.ts';
 import { Card } from '../../common/card.tsx';
 import { useFormat } from '../../common/format.ts';

@@ -32,6 +32,12 @@ const RECORDS = [
   'torque_pull',
   'test_run',
   'photo',
+  'limit_override',
+  'credit_note',
+  'receipt',
+  'application',
+  'clock_event',
+  'cash_up',
 ];
 
 describe('records are never edited or removed', () => {

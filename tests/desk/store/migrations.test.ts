@@ -72,6 +72,21 @@ const WITH_A_READING = `
     gauge_remark, uncertainty_base, verdict, by, at)
     VALUES ('r', 'j', 'e', 'coil-air-gap', 'c1-leg-1', 'leg 1', 'final', '0.3', 'mm', 0.3, 0.3, '', 0, 'within', 's1', 'now');
   INSERT INTO hold_point_event (id, job_id, key, outcome, reason, by, at) VALUES ('h', 'j', 'oil', 'passed', '', 's1', 'now');`;
+const A_BILL_PAID = `
+  INSERT INTO issued_paper (id, kind, number, job_id, title, file_name, content, fingerprint, pdf, pdf_sha256, issued_at, issued_by)
+    VALUES ('p', 'invoice', 'I-000001', 'j', '', '', '{}', '', x'00', '', 'now', 's1');
+  INSERT INTO part (id, number, number_key, description, bin, unit, price, cost, barcode, supplier, reorder_point, search_text)
+    VALUES ('pt', 'VK-1', 'vk1', 'Ring', '', 'pc', 900, 400, '', '', 0, '');
+  INSERT INTO estimate (id, number, job_id, revision, lines, totals, total, note, paper_id, by, at)
+    VALUES ('e1', 'E-000001-1', 'j', 1, '[]', '{}', 5000, '', 'p', 's1', 'now');
+  INSERT INTO approval (id, job_id, estimate_id, how, approved_by, amount, by, at)
+    VALUES ('a1', 'j', 'e1', 'telephone', 'Greta', 5000, 's1', 'now');
+  INSERT INTO invoice (id, number, job_id, lines, totals, total, currency, note, paper_id, by, at)
+    VALUES ('i', 1, 'j', '[]', '{}', 5000, 'USD', '', 'p', 's1', 'now');
+  INSERT INTO payment (id, job_id, kind, method, amount, currency, by, at) VALUES
+    ('p1', 'j', 'deposit', 'cash', 2000, 'USD', 's1', 'now'),
+    ('p2', 'j', 'payment', 'card', 4000, 'USD', 's1', 'now'),
+    ('p3', 'j', 'refund', 'cash', 500, 'USD', 's1', 'now');`;
 const A_GAUGE_CHECKED = `
   INSERT INTO gauge (id, name, kind, unit, range_low, range_high, resolution, max_error, certificate)
     VALUES ('g', 'Leaves', 'feeler-gauge', 'mm', 0.05, 1, 0.01, 0.005, '');
@@ -141,6 +156,38 @@ describe('each migration, with data', () => {
       // What was pulled stays as it was written: a length can't be added to it afterwards either.
       expect(() => db.exec('UPDATE torque_pull SET wrench_length = 240')).toThrow(
         'append-only: torque_pull',
+      );
+    });
+  });
+
+  test('till_in_depth keeps bills as they were: for work, due at once, with one option', () => {
+    migrate(5, (db) => db.exec(`${ADA};${WITH_A_READING};${A_BILL_PAID}`));
+    direct((db) => {
+      expect(db.prepare('SELECT total, sort, declined, due_on FROM invoice').all()).toEqual([
+        { total: 5000, sort: 'work', declined: '[]', due_on: null },
+      ]);
+      expect(db.prepare('SELECT total, options FROM estimate').all()).toEqual([
+        { total: 5000, options: '[]' },
+      ]);
+      expect(db.prepare('SELECT amount, option, declined FROM approval').all()).toEqual([
+        { amount: 5000, option: 'a', declined: '[]' },
+      ]);
+      expect(db.prepare('SELECT number, price_rule, core_charge FROM part').all()).toEqual([
+        { number: 'VK-1', price_rule: 'fixed', core_charge: 0 },
+      ]);
+      expect(db.prepare('SELECT hourly_cost FROM staff').all()).toEqual([{ hourly_cost: 0 }]);
+    });
+  });
+
+  test('append_only_till sets what was paid against its invoice, and closes the books', () => {
+    migrate(6, (db) => db.exec(`${ADA};${WITH_A_READING};${A_BILL_PAID}`));
+    direct((db) => {
+      // 60.00 paid in two, 5.00 given back, 50.00 billed: 5.00 are still the customer's.
+      expect(db.prepare('SELECT job_id, invoice_id, amount FROM application').all()).toEqual([
+        { job_id: 'j', invoice_id: 'i', amount: 5000 },
+      ]);
+      expect(() => db.exec('UPDATE application SET amount = 1')).toThrow(
+        'append-only: application',
       );
     });
   });

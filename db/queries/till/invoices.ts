@@ -1,0 +1,90 @@
+import { asc, eq } from 'drizzle-orm';
+import type { PaperCard } from '../../../shared/contract/counter.ts';
+import { CreditNoteId, InvoiceId } from '../../../shared/contract/ids.ts';
+import {
+  type CreditNote,
+  type Invoice,
+  Line,
+  Totals,
+} from '../../../shared/contract/till/index.ts';
+import { application, creditNote, invoice, staff } from '../../schema/index.ts';
+import type { ReadStore } from '../../store.ts';
+import { paperIn } from './paper-in.ts';
+
+/** What people read on an invoice: `I-000042`. */
+export const invoiceNumber = (number: number): string => `I-${String(number).padStart(6, '0')}`;
+
+/** What people read on a credit note: `N-000042`. */
+export const creditNoteNumber = (number: number): string => `N-${String(number).padStart(6, '0')}`;
+
+const totalBy = (rows: readonly { invoiceId: string; amount: number }[], id: string): number =>
+  rows.reduce((sum, { invoiceId, amount }) => (invoiceId === id ? sum + amount : sum), 0);
+
+/** All invoices of a job, oldest first, each with what was credited and paid of it. */
+export function invoicesOf(
+  store: ReadStore,
+  jobId: string,
+  papers: readonly PaperCard[],
+): Invoice[] {
+  const credits = store
+    .select({ invoiceId: creditNote.invoiceId, amount: creditNote.total })
+    .from(creditNote)
+    .where(eq(creditNote.jobId, jobId))
+    .all();
+  const applications = store
+    .select({ invoiceId: application.invoiceId, amount: application.amount })
+    .from(application)
+    .where(eq(application.jobId, jobId))
+    .all();
+  return store
+    .select({ invoice, byName: staff.name })
+    .from(invoice)
+    .innerJoin(staff, eq(staff.id, invoice.by))
+    .where(eq(invoice.jobId, jobId))
+    .orderBy(asc(invoice.number))
+    .all()
+    .map(({ invoice: row, byName }) => {
+      const credited = totalBy(credits, row.id);
+      const applied = totalBy(applications, row.id);
+      return {
+        id: InvoiceId.parse(row.id),
+        number: invoiceNumber(row.number),
+        sort: row.sort,
+        lines: row.lines.map((line) => Line.parse(line)),
+        totals: Totals.parse(row.totals),
+        declined: row.declined,
+        dueOn: row.dueOn,
+        credited,
+        applied,
+        open: row.total - credited - applied,
+        issuedBy: byName,
+        issuedAt: row.at,
+        paper: paperIn(papers, row.paperId),
+      };
+    });
+}
+
+export const creditNotesOf = (
+  store: ReadStore,
+  jobId: string,
+  papers: readonly PaperCard[],
+): CreditNote[] =>
+  store
+    .select({ creditNote, invoice: invoice.number, byName: staff.name })
+    .from(creditNote)
+    .innerJoin(staff, eq(staff.id, creditNote.by))
+    .innerJoin(invoice, eq(invoice.id, creditNote.invoiceId))
+    .where(eq(creditNote.jobId, jobId))
+    .orderBy(asc(creditNote.number))
+    .all()
+    .map(({ creditNote: row, invoice: number, byName }) => ({
+      id: CreditNoteId.parse(row.id),
+      number: creditNoteNumber(row.number),
+      invoiceNumber: invoiceNumber(number),
+      lines: row.lines,
+      totals: row.totals,
+      reason: row.reason,
+      issuedBy: byName,
+      issuedAt: row.at,
+      paper: paperIn(papers, row.paperId),
+    }));

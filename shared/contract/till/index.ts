@@ -1,0 +1,22 @@
+import { z } from 'zod';
+import { reads } from '../base.ts';
+import { JobId } from '../ids.ts';
+import { Account } from './account.ts';
+import { approvals } from './approvals.ts';
+import { estimates } from './estimates.ts';
+import { invoices } from './invoices.ts';
+import { payments } from './payments.ts';
+
+export * from './account.ts';
+export * from './estimates.ts';
+export * from './lines.ts';
+export * from './rules.ts';
+
+/** The till: estimates, approvals, invoices, payments. Money is integer minor units. */
+export const till = {
+  account: reads.input(z.strictObject({ jobId: JobId })).output(Account),
+  ...estimates,
+  ...approvals,
+  ...invoices,
+  ...payments,
+};
