@@ -163,7 +163,14 @@ async function diagnose(shop: OpenShop, jobId: string): Promise<void> {
 async function rebuild(shop: OpenShop, jobId: string): Promise<string> {
   const { desk, clock, staff, gauges } = shop;
   const by = idOf(staff, MECHANIC);
-  const job: BenchJob = { jobId, engine: ENGINE, by, scope: 'rebuild', seed: 'the main job' };
+  const job: BenchJob = {
+    jobId,
+    engine: ENGINE,
+    by,
+    machine: 'tiller',
+    scope: 'rebuild',
+    seed: 'the main job',
+  };
   clock.goTo(clock.instant(TAKEN_IN + 4, '08:20'), 75);
   await desk.counter.moveJob({ by, jobId, to: 'on-the-bench' });
   await measureAsReceived(shop, job, { wear: 1.1 });

@@ -184,8 +184,8 @@ test('an interrupted torque sequence goes on from the right bolt, and is begun a
 });
 
 const LOOKED_AT = {
-  light: ['rod-cap', 'oil', 'head-bolts'],
-  dark: ['as-built', 'flywheel-key', 'head-bolts'],
+  light: ['rod-cap', 'oil', 'head-bolts', 'test-run'],
+  dark: ['as-built', 'flywheel-key', 'head-bolts', 'test-run'],
 } as const;
 
 for (const colorScheme of ['light', 'dark'] as const)
@@ -198,6 +198,13 @@ for (const colorScheme of ['light', 'dark'] as const)
       await expect(hand(page).getByRole('heading', { level: 2 })).toBeVisible();
       await noViolations(page);
     }
+    // The last one looked at: nobody ran the engine, so that nobody ticks it.
+    await expect(hand(page).getByText('It was not run yet.')).toBeVisible();
+    await expect(button(page, 'Test run done: pass')).toBeDisabled();
+    await expect(hand(page).getByRole('link', { name: 'Write the test run down' })).toHaveAttribute(
+      'href',
+      `/job/${code}/bench/run`,
+    );
   });
 
 test('a build sheet is amended by the keyboard alone, from the engine’s entry', async ({

@@ -216,6 +216,38 @@ describe('what a step asks for', () => {
     expect(await stateOf('as-built')).toMatchObject({ detail: id, hold: false });
   });
 
+  test('a test run that was passed, after the step was last reopened', async () => {
+    const { by, desk } = shop;
+    const wanted = (run: string) => ({ code: 'RUN_WANTED', defined: true, data: { run } });
+    const ran = (passed: boolean) =>
+      desk.bench.recordTestRun({
+        by,
+        jobId,
+        findings: {
+          idleSpeed: 1750,
+          topSpeed: null,
+          stopSwitch: 'works',
+          interlocks: 'works',
+          governor: 'works',
+        },
+        passed,
+      });
+    await expect(pass('test-run')).rejects.toMatchObject(wanted('not-run'));
+    await ran(true);
+    await ran(false);
+    await expect(pass('test-run')).rejects.toMatchObject(wanted('not-passed'));
+    expect(await stateOf('test-run')).toMatchObject({ state: 'open', run: 'not-passed' });
+    await ran(true);
+    await pass('test-run');
+    expect(await stateOf('test-run')).toMatchObject({ state: 'passed', run: 'passed' });
+    await desk.bench.reopenHoldPoint({ by, jobId, key: 'test-run', reason: 'Hunts when hot' });
+    await expect(pass('test-run')).rejects.toMatchObject(wanted('before-reopening'));
+    // Without a run it can be walked past in writing only.
+    const reason = 'Run at the customer’s, on the machine';
+    await desk.bench.overrideHoldPoint({ by, jobId, key: 'test-run', reason });
+    expect(await stateOf('test-run')).toMatchObject({ state: 'overridden', reason });
+  });
+
   test('one done before another says so', async () => {
     await pass('flywheel-key');
     expect((await stateOf('flywheel-key'))?.doneBefore[0]).toMatch(/^Rod cap/);

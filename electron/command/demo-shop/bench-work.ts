@@ -8,6 +8,8 @@ import {
 } from '../../../db/demo/measured.ts';
 import { type MeasuredFeature, measuredFeaturesOf } from '../../../shared/work/features.ts';
 import { holdPointsOf } from '../../../shared/work/hold-points.ts';
+import type { MachineKind } from '../../../shared/work/vocabulary.ts';
+import { runEngine } from './run-work.ts';
 import { idOf, type OpenShop } from './set-up.ts';
 
 /** What is measured, by how much of the engine is opened. */
@@ -46,6 +48,7 @@ export interface BenchJob {
   /** Who measures and builds. */
   by: string;
   scope: Scope;
+  machine: MachineKind;
   /** The same job has the same readings each time. */
   seed: string;
 }
@@ -88,7 +91,7 @@ export const measureAsReceived = (
   );
 
 /**
- * Measures what is built, and passes each hold point as soon as its readings are there; the points of what
+ * Measures what is built, runs it at the end, and passes each hold point as soon as its readings are there; the points of what
  * stayed closed are overridden. Whoever is part of the way through stops at the first point that is not due.
  */
 export async function build(
@@ -117,6 +120,7 @@ export async function build(
       : readings.findLastIndex(({ feature }) => needs.includes(feature)) + 1;
     await takeUpTo(due);
     if (due > end) return;
+    if (last) await runEngine(shop, job);
     await desk.bench.passHoldPoint({ by, jobId, key, quantity: key === 'oil' ? OIL_FILLED : '' });
   }
 }

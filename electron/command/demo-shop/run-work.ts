@@ -17,8 +17,7 @@ const SPEEDS = {
 /** The engine runs before it is called ready: what was built passes, and leaks as little as a good one. */
 export async function runEngine(
   { desk, gauges }: OpenShop,
-  { jobId, by, engine, seed }: BenchJob,
-  kind: MachineKind,
+  { jobId, by, engine, machine, seed }: BenchJob,
 ): Promise<void> {
   const { cycle, cylinders, specifications } = DEMO_ENGINES[engine];
   const random = scatter(`${seed} run`);
@@ -40,7 +39,7 @@ export async function runEngine(
         path: 'crankcase' as const,
       })),
       stopSwitch: 'works',
-      interlocks: GUARDED.includes(kind) ? 'works' : 'not-fitted',
+      interlocks: GUARDED.includes(machine) ? 'works' : 'not-fitted',
       governor: cycle === 'four-stroke' ? 'works' : 'not-fitted',
       tachometer: idOf(gauges, 'tachometer'),
       note: 'Ran for twenty minutes, dry all round.',

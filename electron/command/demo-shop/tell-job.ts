@@ -112,6 +112,7 @@ export function tellJob(shop: OpenShop, known: Known, story: JobStory): Happenin
       jobId,
       engine: machine.engine.model,
       by: idOf(staff, bench.by),
+      machine: machine.kind,
       scope: bench.scope,
       seed: `${story.machine} ${story.takenIn}`,
     });
@@ -125,7 +126,6 @@ export function tellJob(shop: OpenShop, known: Known, story: JobStory): Happenin
         await issueParts(shop, job().by, jobId, lines);
         await build(shop, job(), bench);
         if (bench.soFar !== undefined) return;
-        await runEngine(shop, job(), machine.kind);
         const { by } = job();
         await desk.counter.moveJob({ by, jobId, to: 'ready' });
         if (bench.backAgain !== undefined) {
@@ -136,6 +136,7 @@ export function tellJob(shop: OpenShop, known: Known, story: JobStory): Happenin
             key: 'test-run',
             reason: bench.backAgain,
           });
+          await runEngine(shop, job());
           await desk.bench.passHoldPoint({ by, jobId, key: 'test-run' });
           await desk.counter.moveJob({ by, jobId, to: 'ready' });
         }

@@ -1,5 +1,6 @@
 import { holdPointEventsOf, readingsOf } from '../../../db/queries/bench.ts';
 import { movesOf } from '../../../db/queries/counter/jobs.ts';
+import { testRunsOf } from '../../../db/queries/test-runs.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import type { Build, HoldPointOnSheet, Reading } from '../../../shared/contract/bench/index.ts';
 import type { JobDossier } from '../../../shared/contract/counter.ts';
@@ -11,6 +12,7 @@ import {
   missingReadings,
   openHoldPoints,
 } from '../../../shared/work/hold-points.ts';
+import { type RunStanding, runStanding } from '../../../shared/work/run-step.ts';
 import { stepsOfJob } from './job-steps.ts';
 
 /** The points still open; none as long as the engine was never on the bench to be built. */
@@ -29,6 +31,15 @@ export const finals = (readings: readonly Reading[]) =>
       .map(({ feature }) => feature),
   );
 
+/** How the job's test runs stand towards a step that one of them has to pass. */
+export const runStandingOf = (store: ReadStore, jobId: string, key: string): RunStanding =>
+  runStanding(
+    testRunsOf(store, jobId),
+    holdPointEventsOf(store, jobId).findLast(
+      (event) => event.key === key && event.outcome === 'reopened',
+    )?.at ?? null,
+  );
+
 /** A job's steps in build order, each with how it stands. */
 export function buildOf(store: ReadStore, job: JobDossier): Build {
   const { begun, origin, steps } = stepsOfJob(store, job);
@@ -44,6 +55,7 @@ export function buildOf(store: ReadStore, job: JobDossier): Build {
         ...step,
         state: holdPointState(step.key, events),
         missing: missingReadings(step, measured),
+        run: step.kind === 'run' ? runStandingOf(store, job.id, step.key) : null,
         by: last?.by ?? '',
         at: last?.at ?? null,
         reason: last?.reason ?? '',

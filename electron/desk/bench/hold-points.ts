@@ -7,10 +7,11 @@ import type { JobId } from '../../../shared/contract/ids.ts';
 import { type BuildStep, quantityOf, wiresThatDiffer } from '../../../shared/work/build-steps.ts';
 import { FEATURE_LABELS } from '../../../shared/work/features.ts';
 import { type HoldPointEvent, missingReadings } from '../../../shared/work/hold-points.ts';
+import type { RunStanding } from '../../../shared/work/run-step.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
 import { type Writing, write } from '../writing.ts';
-import { finals } from './build-state.ts';
+import { finals, runStandingOf } from './build-state.ts';
 import { stepsOfJob, takeSteps } from './job-steps.ts';
 import { sheetOf } from './sheet.ts';
 import { tighteningUnderWay } from './torque-group.ts';
@@ -60,6 +61,7 @@ interface DoneRefusals {
   QUANTITY_WANTED: (more: { data: { unit: string } }) => Error;
   WAY_WANTED: () => Error;
   WIRES_DIFFER: (more: { data: { wires: ReturnType<typeof wiresThatDiffer> } }) => Error;
+  RUN_WANTED: (more: { data: { run: RunStanding } }) => Error;
   PHOTO_WANTED: () => Error;
   TIGHTENING_UNFINISHED: () => Error;
 }
@@ -84,6 +86,11 @@ function detailOf(store: ReadStore, step: BuildStep, done: DoneInput, errors: Do
       const taken = photosOf(store, done.jobId).findLast(({ subject }) => subject === step.key);
       if (taken === undefined) throw errors.PHOTO_WANTED();
       return taken.id;
+    }
+    case 'run': {
+      const run = runStandingOf(store, done.jobId, step.key);
+      if (run !== 'passed') throw errors.RUN_WANTED({ data: { run } });
+      return '';
     }
     case 'torque':
       if (tighteningUnderWay(store, done.jobId, step.needs)) throw errors.TIGHTENING_UNFINISHED();

@@ -53,6 +53,7 @@ export function DoStep({
   const wires = Object.entries(draft.found).map(([from, to]) => ({ from, to }));
   const ready =
     step.missing.length === 0 &&
+    (step.run === null || step.run === 'passed') &&
     (step.kind !== 'wiring' || wiresThatDiffer(step.wires, wires).length === 0) &&
     (step.kind !== 'photo' || photos > 0);
   const submit = (event: FormEvent) => {
@@ -72,7 +73,7 @@ export function DoStep({
       {step.kind === 'photo' && (
         <StepPhotos jobId={jobId} subject={step.key} onCount={setPhotos} add />
       )}
-      {step.kind === 'run' && <RunLink />}
+      {step.run !== null && <RunLink standing={step.run} />}
       {step.missing.length > 0 && <MissingReadings features={step.missing} />}
       <form onSubmit={submit} className={classes.page}>
         {step.kind === 'orientation' && step.note !== '' && (

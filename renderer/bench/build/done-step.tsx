@@ -5,6 +5,7 @@ import type { StepOnBuild } from '../../../shared/contract/bench/index.ts';
 import type { JobId } from '../../../shared/contract/ids.ts';
 import { useFormat } from '../../common/format.ts';
 import classes from './build.module.css';
+import { RunLink } from './run-link.tsx';
 import { StepPhotos } from './step-photos.tsx';
 
 /** What is on record of a step that is done: who, when, what, and before what it was done. */
@@ -44,6 +45,7 @@ export function DoneStep({
           <span>Done before {step.doneBefore.map((label) => `“${label}”`).join(', ')}.</span>
         </div>
       )}
+      {step.run !== null && <RunLink standing={step.run} />}
       {step.kind === 'photo' && <StepPhotos jobId={jobId} subject={step.key} />}
       {children}
     </>

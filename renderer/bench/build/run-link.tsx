@@ -1,21 +1,27 @@
-import { Button } from '@mantine/core';
+import { Button, Text } from '@mantine/core';
 import { IconArrowRight } from '@tabler/icons-react';
 import { Link } from 'react-router';
+import { RUN_STANDING_WORDS, type RunStanding } from '../../../shared/work/run-step.ts';
 import { useJob } from '../../common/job.tsx';
+import classes from './build.module.css';
 
-/** The record of the test run has a page of its own. */
-export function RunLink() {
+/** How the runs stand, and the way to their own page. */
+export function RunLink({ standing }: { readonly standing: RunStanding }) {
   const { code } = useJob();
   return (
-    <Button
-      component={Link}
-      to={`/job/${code}/bench/run`}
-      variant="light"
-      size="lg"
-      mih={52}
-      rightSection={<IconArrowRight size={20} aria-hidden />}
-    >
-      Write the test run down
-    </Button>
+    <div className={classes.page}>
+      <Text fw={600}>{RUN_STANDING_WORDS[standing]}</Text>
+      <Button
+        component={Link}
+        to={`/job/${code}/bench/run`}
+        variant="light"
+        size="lg"
+        mih={52}
+        className={classes.big}
+        rightSection={<IconArrowRight size={20} aria-hidden />}
+      >
+        {standing === 'passed' ? 'Look at the test run' : 'Write the test run down'}
+      </Button>
+    </div>
   );
 }

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { STEP_KINDS } from '../../work/build-steps.ts';
 import { MEASURED_FEATURES } from '../../work/features.ts';
+import { RUN_STANDINGS } from '../../work/run-step.ts';
 import { reads, writes } from '../base.ts';
 import { Instant, maybeText, text } from '../fields.ts';
 import { EngineModelId, JobId, StaffId } from '../ids.ts';
@@ -63,6 +64,8 @@ const StepOnBuild = BuildStep.extend({
   state: z.enum(['open', 'passed', 'overridden']),
   /** Features that lack a final reading before it can be passed. */
   missing: z.array(z.enum(MEASURED_FEATURES)),
+  /** Of a step that a test run passes: how the runs stand; null of every other. */
+  run: z.enum(RUN_STANDINGS).nullable(),
   by: z.string(),
   at: Instant.nullable(),
   reason: z.string(),

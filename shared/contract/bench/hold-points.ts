@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { RUN_STANDINGS } from '../../work/run-step.ts';
 import { writes } from '../base.ts';
 import { maybeText, text } from '../fields.ts';
 import { JobId, StaffId } from '../ids.ts';
@@ -58,6 +59,12 @@ export const holdPoints = {
         status: 409,
         message:
           'The tightening was begun and has bolts to go. Pull those that are left, or begin it anew, then pass the step.',
+      },
+      RUN_WANTED: {
+        status: 409,
+        message:
+          'This step is passed by a test run that was signed off as passed, after it was last reopened. Write that run down, or override the step with the reason.',
+        data: z.object({ run: z.enum(RUN_STANDINGS) }),
       },
       PHOTO_WANTED: {
         status: 409,

@@ -369,7 +369,7 @@ export const workOrder = {
     by: 'Tomas Lindholt',
     at: '2026-03-26T15:20:00Z',
     facts: [
-      { name: 'Stop switch', value: 'Works' },
+      { name: 'Tried', value: 'Stop switch: works, Governor: works' },
       { name: 'Idle', value: '1750 rpm' },
     ],
   },
