@@ -54,6 +54,7 @@ export const issuedPaper = sqliteTable(
     id: id(),
     kind: text('kind').$type<PaperKind>().notNull(),
     number: text('number').notNull(),
+    /** Empty for a paper of no single job. */
     jobId: text('job_id').notNull(),
     title: text('title').notNull(),
     fileName: text('file_name').notNull(),

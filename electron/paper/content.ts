@@ -17,11 +17,19 @@ export interface PaperHead {
   issuedAt: string;
   issuedBy: string;
   shop: Shop;
+  /** Left out on a paper that is about no single job, or about nobody in particular. */
+  job?: JobHead;
+  customer?: Party;
+  machine?: MachineHead;
+  /** The paper that this one corrects, if any. */
+  corrects?: { number: string; fingerprint: string };
+}
+
+/** What every paper of a job carries. */
+export interface JobPaper extends PaperHead {
   job: JobHead;
   customer: Party;
   machine: MachineHead;
-  /** The paper that this one corrects, if any. */
-  corrects?: { number: string; fingerprint: string };
 }
 
 export interface Shop {
@@ -75,7 +83,7 @@ export interface Signature {
 }
 
 /** Given to the customer at intake, signed by them. */
-export interface ClaimTicket extends PaperHead {
+export interface ClaimTicket extends JobPaper {
   kind: 'claim-ticket';
   complaint: string;
   symptoms: string[];
@@ -94,7 +102,7 @@ export interface ClaimTicket extends PaperHead {
 }
 
 /** Wired to the machine: small, with a large code. */
-export interface Tag extends PaperHead {
+export interface Tag extends JobPaper {
   kind: 'tag';
   complaint: string;
   leftWith: string[];
@@ -144,7 +152,7 @@ export interface PaymentLine {
   amount: number;
 }
 
-export interface Estimate extends PaperHead {
+export interface Estimate extends JobPaper {
   kind: 'estimate';
   revision: number;
   validUntil: string | null;
@@ -154,7 +162,7 @@ export interface Estimate extends PaperHead {
   terms: string[];
 }
 
-export interface Invoice extends PaperHead {
+export interface Invoice extends JobPaper {
   kind: 'invoice';
   lines: PaperLine[];
   totals: Totals;
@@ -233,7 +241,7 @@ export interface TestRunRecord {
 }
 
 /** What was measured so far, by itself: for the bench, or for the customer who asks. */
-export interface ClearanceSheet extends PaperHead {
+export interface ClearanceSheet extends JobPaper {
   kind: 'clearance-sheet';
   engineModel: string;
   /** Running hours when the engine came in, as written, e.g. `1,240`; empty when nobody knew. */
@@ -243,7 +251,7 @@ export interface ClearanceSheet extends PaperHead {
 }
 
 /** Signed at handover by both sides. */
-export interface WorkOrder extends PaperHead {
+export interface WorkOrder extends JobPaper {
   kind: 'work-order';
   complaint: string;
   workDone: string;

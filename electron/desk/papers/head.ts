@@ -1,6 +1,6 @@
-import type { JobDossier } from '../../../shared/contract/counter.ts';
+import type { Customer, JobDossier } from '../../../shared/contract/counter.ts';
 import { MACHINE_KIND_LABELS } from '../../../shared/work/vocabulary.ts';
-import type { PaperHead, Signature } from '../../paper/content.ts';
+import type { JobPaper, PaperHead, Party, Signature } from '../../paper/content.ts';
 import type { Writing } from '../writing.ts';
 
 /** Lines of an address as people type them into one field. */
@@ -10,38 +10,52 @@ const lines = (address: string): string[] =>
     .map((line) => line.trim())
     .filter(Boolean);
 
+/** What every paper carries, whatever it is about. */
+export const shopHead = (
+  { shop, staff, at }: Pick<Writing, 'shop' | 'at'> & { staff: { name: string } },
+  number: string,
+): PaperHead => ({
+  number,
+  issuedAt: at,
+  issuedBy: staff.name,
+  shop: {
+    name: shop.name,
+    addressLines: lines(shop.address),
+    phone: shop.phone,
+    email: shop.email,
+    taxNumber: shop.taxNumber,
+    paperSize: shop.paperSize,
+    locale: shop.locale,
+    timeZone: shop.timeZone,
+    currency: shop.currency,
+  },
+});
+
+export const partyOf = ({
+  name,
+  phone,
+  email,
+  address,
+}: Pick<Customer, 'name' | 'phone' | 'email' | 'address'>): Party => ({
+  name,
+  phone,
+  email,
+  addressLines: lines(address),
+});
+
 /** What every paper of a job carries. */
-export function paperHead(writing: Writing, job: JobDossier, number: string): PaperHead {
-  const { shop, staff, at } = writing;
+export function paperHead(writing: Writing, job: JobDossier, number: string): JobPaper {
   const { customer, machineDetails } = job;
   const { engine } = machineDetails;
   return {
-    number,
-    issuedAt: at,
-    issuedBy: staff.name,
-    shop: {
-      name: shop.name,
-      addressLines: lines(shop.address),
-      phone: shop.phone,
-      email: shop.email,
-      taxNumber: shop.taxNumber,
-      paperSize: shop.paperSize,
-      locale: shop.locale,
-      timeZone: shop.timeZone,
-      currency: shop.currency,
-    },
+    ...shopHead(writing, number),
     job: {
       number: job.number,
       code: job.code,
       takenInOn: job.takenInOn,
       promisedFor: job.promisedFor,
     },
-    customer: {
-      name: customer.name,
-      phone: customer.phone,
-      email: customer.email,
-      addressLines: lines(customer.address),
-    },
+    customer: partyOf(customer),
     machine: {
       kind: MACHINE_KIND_LABELS[machineDetails.kind],
       make: machineDetails.make,

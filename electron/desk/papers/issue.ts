@@ -11,8 +11,9 @@ import type { Writing } from '../writing.ts';
 /**
  * Issues a paper inside the transaction that it belongs to: its content, the fingerprint of that, and the
  * PDF are kept together and never change.
+ * @param jobId null for a paper of no single job: a receipt over several, a statement
  */
-export function issue(writing: Writing, jobId: string, content: PaperContent): PaperCard {
+export function issue(writing: Writing, jobId: string | null, content: PaperContent): PaperCard {
   const { store, staff, at, newId } = writing;
   const fingerprint = fingerprintOf(content);
   const pdf = Buffer.from(drawPaper(content, fingerprint));
@@ -23,7 +24,7 @@ export function issue(writing: Writing, jobId: string, content: PaperContent): P
       id,
       kind: content.kind,
       number: content.number,
-      jobId,
+      jobId: jobId ?? '',
       title: paperTitle(content),
       fileName: paperFileName(content),
       content: canonicalJson(content),

@@ -5,8 +5,8 @@ import { drawLines, heightOf, type Sheet } from './sheet.ts';
 export function continuationHead(sheet: Sheet) {
   const { shop, customer, machine } = sheet.head;
   const about = [
-    customer.name,
-    [machine.make, machine.model].filter(Boolean).join(' '),
+    customer?.name,
+    [machine?.make, machine?.model].filter(Boolean).join(' '),
     sheet.title,
   ];
   sheet.onContinuation(() => {

@@ -74,7 +74,7 @@ export class Sheet {
       info: {
         Title: title,
         Author: head.shop.name,
-        Subject: `${title}, job ${head.job.code}`,
+        Subject: head.job === undefined ? title : `${title}, job ${head.job.code}`,
         Creator: 'Tappet',
         Producer: 'Tappet',
         CreationDate: new Date(head.issuedAt),

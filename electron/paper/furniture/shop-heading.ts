@@ -6,7 +6,7 @@ import { drawLines, type Sheet } from './sheet.ts';
 
 const BARCODE = { width: 132, height: 24 };
 
-/** The shop's own heading on the left, what the paper is on the right, with the job's barcode. */
+/** The shop's own heading on the left, what the paper is on the right, with the barcode of its job, if any. */
 export function shopHeading(sheet: Sheet, kind: PaperKind) {
   const { shop, number, issuedAt, issuedBy, job, corrects } = sheet.head;
   const rightEdge = sheet.left + sheet.width;
@@ -22,7 +22,6 @@ export function shopHeading(sheet: Sheet, kind: PaperKind) {
     ...sheet.lines(number, STYLE.subheading, half),
     ...sheet.lines(`Issued ${sheet.writing.instant(issuedAt)} by ${issuedBy}`, STYLE.soft, half),
   ];
-  const code = sheet.lines(`Job ${job.code}`, STYLE.label, half);
   const correction = corrects
     ? sheet.lines(
         `This paper corrects ${corrects.number}, which is kept as it was (fingerprint ${corrects.fingerprint}).`,
@@ -43,13 +42,7 @@ export function shopHeading(sheet: Sheet, kind: PaperKind) {
   sheet.structure.text('P', () => {
     right = drawLines(sheet, about, rightEdge, right, 'right') + 4;
   });
-  // The quiet zone is white: it may reach over the margin's edge, so that the bars end flush.
-  const quiet = BARCODE.width * 0.09;
-  drawBarcode(sheet, job.code, { x: rightEdge - BARCODE.width + quiet, y: right, ...BARCODE });
-  right += BARCODE.height + 1;
-  sheet.structure.text('P', () => {
-    right = drawLines(sheet, code, rightEdge, right, 'right');
-  });
+  if (job !== undefined) right = jobCode(sheet, job.code, right);
   sheet.y = Math.max(left, right) + 6;
   sheet.rule(1.4, INK);
   if (correction.length > 0) {
@@ -60,4 +53,18 @@ export function shopHeading(sheet: Sheet, kind: PaperKind) {
     sheet.y += 4;
     sheet.rule(0.5, INK);
   }
+}
+
+/** Draws a job's barcode with its code below, and gives the y below that. */
+function jobCode(sheet: Sheet, code: string, y: number): number {
+  const rightEdge = sheet.left + sheet.width;
+  const lines = sheet.lines(`Job ${code}`, STYLE.label, BARCODE.width);
+  // The quiet zone is white: it may reach over the margin's edge, so that the bars end flush.
+  const quiet = BARCODE.width * 0.09;
+  drawBarcode(sheet, code, { x: rightEdge - BARCODE.width + quiet, y, ...BARCODE });
+  let below = y + BARCODE.height + 1;
+  sheet.structure.text('P', () => {
+    below = drawLines(sheet, lines, rightEdge, below, 'right');
+  });
+  return below;
 }
