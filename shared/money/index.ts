@@ -21,6 +21,7 @@ export {
   type PricedQuantity,
 } from './line.ts';
 export { marginPpm, priceAtMarkup } from './margin.ts';
+export { atNoCharge } from './no-charge.ts';
 export { parseMoney, parseQuantity } from './parse.ts';
 export { divideRounded, ROUNDINGS, type Rounding } from './round.ts';
 export { isByRule, type SuppliesRule, suppliesCharge } from './supplies.ts';

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { INVOICE_SORTS } from '../../work/vocabulary.ts';
 import { writes } from '../base.ts';
 import { maybeText } from '../fields.ts';
 import { JobId, StaffId } from '../ids.ts';
@@ -15,6 +16,11 @@ export const invoices = {
         status: 409,
         message: 'There is no estimate to bill from. Write one, have it approved, then invoice.',
       },
+      WARRANTY_UNEXPLAINED: {
+        status: 409,
+        message:
+          'Warranty work goes back to an earlier job. Name that job and say why this is at no charge.',
+      },
       OVER_APPROVAL: {
         status: 409,
         message:
@@ -26,10 +32,16 @@ export const invoices = {
       z.strictObject({
         by: StaffId,
         jobId: JobId,
+        /** Warranty work is billed at no charge, its cost kept; storage may be billed beside the work. */
+        sort: z.enum(INVOICE_SORTS).default('work'),
         /** What was done, when it differs from what was estimated; null bills that estimate. */
         lines: Lines.nullable().default(null),
         /** Off the whole bill; taken from the estimate when `lines` is null. */
         discount: Discount.nullable().default(null),
+        /** For warranty work: the job that it goes back to. */
+        warrantyOf: JobId.nullable().default(null),
+        /** For warranty work: why it is at no charge. */
+        reason: maybeText(500),
         note: maybeText(2000),
       }),
     )
