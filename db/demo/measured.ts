@@ -27,7 +27,11 @@ export interface DemoReading {
 export const shapeOfDemo = (engine: DemoEngine): EngineShape => ({
   cycle: engine.cycle,
   cylinders: engine.cylinders,
-  torqueStages: engine.specifications['head-bolt-torque']?.fastener?.stages ?? [1],
+  torqueStages: Object.fromEntries(
+    Object.entries(engine.specifications).flatMap(([feature, { fastener }]) =>
+      fastener === undefined ? [] : [[feature, fastener.stages]],
+    ),
+  ),
 });
 
 /** The gauge for a size, by what it measures and how large it is. */

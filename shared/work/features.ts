@@ -203,8 +203,8 @@ export interface Place {
 export interface EngineShape {
   cycle: Cycle;
   cylinders: number;
-  /** Shares of the final torque, ascending, the last of them 1. */
-  torqueStages: readonly number[];
+  /** By what is tightened: shares of the final torque, ascending, the last of them 1. */
+  torqueStages: Partial<Record<MeasuredFeature, readonly number[]>>;
 }
 
 interface Spot {
@@ -289,13 +289,26 @@ export const measuredFeaturesOf = (shape: EngineShape): MeasuredFeature[] =>
 
 const spotsOf = (feature: MeasuredFeature, shape: EngineShape): Spot[] => {
   if (feature === 'head-bolt-torque')
-    return shape.torqueStages.map((share, index) => ({
-      key: `stage-${index + 1}`,
-      label: `stage ${index + 1} of ${shape.torqueStages.length}`,
-      share,
-    }));
-  return SPOTS[feature] ?? [{ key: 'only', label: '' }];
+    return stagesOf(shape.torqueStages[feature] ?? USUAL_HEAD_STAGES, null);
+  const stages = shape.torqueStages[feature] ?? [];
+  // Where the book learns of stages later, the final torque that was pulled before keeps its place.
+  return stages.length > 1
+    ? stagesOf(stages, ONLY)
+    : (SPOTS[feature] ?? [{ key: ONLY, label: '' }]);
 };
+
+/** The place of a feature that has one. */
+const ONLY = 'only';
+
+/** Head bolts are tightened in two steps at least when no source says how. */
+const USUAL_HEAD_STAGES = [0.5, 1];
+
+const stagesOf = (stages: readonly number[], lastKey: string | null): Spot[] =>
+  stages.map((share, index) => ({
+    key: index === stages.length - 1 && lastKey !== null ? lastKey : `stage-${index + 1}`,
+    label: `stage ${index + 1} of ${stages.length}`,
+    share,
+  }));
 
 /**
  * The places of a feature on an engine of this shape, in the order in which they are measured.

@@ -192,6 +192,71 @@ test('begun anew it starts from the first bolt; its readings supersede, none is 
   expect(second).toMatchObject([{ superseded: false }]);
 });
 
+test('rod bolts in stages are walked as head bolts are, and each stage is a reading', async () => {
+  const { desk, by } = shop;
+  const { engineModel } = await desk.bench.sheet({ jobId });
+  if (engineModel === null) throw new Error('No engine model was chosen.');
+  const source = await desk.specbook.addSource({ by, kind: 'makers-manual', title: 'Rods' });
+  const rods = {
+    by,
+    engineModelId: engineModel.id,
+    feature: 'rod-bolt-torque',
+    low: '11',
+    high: '13',
+    aim: '12',
+    unit: 'N·m',
+    sourceId: source.id,
+    page: '5',
+  } as const;
+  // Before the book knows how it is done, the final torque is typed in.
+  await desk.specbook.addSpecification(rods);
+  const typed = await desk.bench.record({
+    by,
+    jobId,
+    feature: 'rod-bolt-torque',
+    place: 'c1-only',
+    phase: 'final',
+    text: '12',
+    unit: 'N·m',
+  });
+  await desk.specbook.addSpecification({
+    ...rods,
+    fastener: {
+      diameter: 6,
+      pitch: 1,
+      propertyClass: '10.9',
+      count: 2,
+      pattern: 'in-line',
+      stages: [0.5, 0.75, 1],
+    },
+  });
+  for (const [stage, bolts] of [
+    [1, 2],
+    [2, 2],
+    [3, 2],
+  ] as const)
+    for (let turn = 0; turn < bolts; turn += 1) {
+      const { next } = await desk.bench.torqueWalk({ jobId, feature: 'rod-bolt-torque' });
+      expect(next?.stage).toBe(stage);
+      await pull(stage, next?.bolt ?? 0, { feature: 'rod-bolt-torque' });
+    }
+  const places = (await desk.bench.sheet({ jobId })).features.find(
+    (each) => each.feature === 'rod-bolt-torque',
+  )?.places;
+  expect(places).toMatchObject([
+    { label: 'stage 1 of 3', low: 5.5, readings: [{ text: '6', verdict: 'too-close' }] },
+    { label: 'stage 2 of 3', readings: [{ text: '9' }] },
+    {
+      label: 'stage 3 of 3',
+      // What was typed before is corrected by the walk and not lost.
+      readings: [
+        { id: typed.id, superseded: true },
+        { text: '12', superseded: false },
+      ],
+    },
+  ]);
+});
+
 test('without a pattern in the book nothing is walked', async () => {
   for (const call of [
     shop.desk.bench.torqueWalk({ jobId, feature: 'plug-gap' }),

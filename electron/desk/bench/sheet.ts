@@ -31,14 +31,11 @@ import { acceptedBand, limitsAt, verdictOn } from '../../../shared/work/reading-
 import { found } from '../refuse.ts';
 import { holdPointsOnSheet } from './build-state.ts';
 
-/** Head bolts are tightened in two steps at least when no source says how. */
-const USUAL_STAGES = [0.5, 1];
-
 /** The shape of an engine that the spec book doesn't know: the commonest, a four-stroke single. */
 const UNKNOWN_ENGINE: EngineShape = {
   cycle: 'four-stroke',
   cylinders: 1,
-  torqueStages: USUAL_STAGES,
+  torqueStages: {},
 };
 
 /** What is measured on an engine, and in which torque stages. */
@@ -51,9 +48,11 @@ const shapeOf = (
     : {
         cycle: model.cycle,
         cylinders: model.cylinders,
-        torqueStages:
-          specifications.find(({ feature }) => feature === 'head-bolt-torque')?.fastener?.stages ??
-          USUAL_STAGES,
+        torqueStages: Object.fromEntries(
+          specifications.flatMap(({ feature, fastener }) =>
+            fastener === null ? [] : [[feature, fastener.stages]],
+          ),
+        ),
       };
 
 /** The engine's entry in the spec book with its latest specifications, and the shape that follows. */

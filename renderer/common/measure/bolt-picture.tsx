@@ -9,7 +9,7 @@ export interface StageWalked {
 }
 
 /**
- * The head from above: the number on each bolt is its turn in the tightening order. With a stage that is
+ * The bolts from above: the number on each bolt is its turn in the tightening order. With a stage that is
  * under way, the bolts pulled are ticked and the next one stands out; without, the first does.
  */
 export function BoltPicture({
@@ -28,7 +28,7 @@ export function BoltPicture({
       viewBox="0 0 220 208"
       className={classes.picture}
       role="img"
-      aria-label={`Head from above with ${fastener.count} bolts, each numbered in its turn.${stageWords(order, stage)}`}
+      aria-label={`From above: ${fastener.count} bolts, each numbered in its turn.${stageWords(order, stage)}`}
     >
       {fastener.pattern === 'cross' ? (
         <>
