@@ -11,7 +11,8 @@ export type NumberKind =
   | 'clearance-sheet'
   | 'credit-note'
   | 'receipt'
-  | 'statement';
+  | 'statement'
+  | 'purchase-order';
 
 /**
  * The next number of a kind. It is taken inside the transaction that uses it: when that fails, the number

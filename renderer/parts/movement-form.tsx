@@ -1,8 +1,9 @@
 import { Button, SegmentedControl, Stack, Text, TextInput } from '@mantine/core';
 import { type FormEvent, useState } from 'react';
 import type { JobId } from '../../shared/contract/ids.ts';
-import { MOVEMENT_KINDS, type Part } from '../../shared/contract/parts.ts';
+import { HAND_MOVEMENTS, type Part } from '../../shared/contract/parts.ts';
 import { formatQuantity } from '../../shared/money/index.ts';
+import { MOVEMENT_KIND_LABELS } from '../../shared/work/stock-words.ts';
 import { deskQuery } from '../common/desk.ts';
 import { fieldErrors, RefusalAlert } from '../common/refusal.tsx';
 import { useShop } from '../common/shop.tsx';
@@ -10,13 +11,7 @@ import { useBy } from '../common/station.tsx';
 import { useWrite } from '../common/use-write.ts';
 import { JobField } from './job-field.tsx';
 import { QuantityInput } from './quantity-input.tsx';
-import {
-  afterMovement,
-  MOVEMENT_KIND_LABELS,
-  type MovementKind,
-  NEEDS_JOB,
-  NEEDS_REASON,
-} from './stock.ts';
+import { afterMovement, type MovementKind, NEEDS_JOB, NEEDS_REASON } from './stock.ts';
 
 const SHORT: Record<MovementKind, string> = {
   received: 'Received',
@@ -25,7 +20,7 @@ const SHORT: Record<MovementKind, string> = {
   scrapped: 'Scrapped',
   counted: 'Counted',
 };
-const KINDS = MOVEMENT_KINDS.map((value) => ({ value, label: SHORT[value] }));
+const KINDS = HAND_MOVEMENTS.map((value) => ({ value, label: SHORT[value] }));
 
 /** Writes one movement of a part; what is on the shelf is the sum of them. */
 export function MovementForm({ part }: { part: Part }) {

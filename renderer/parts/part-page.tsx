@@ -3,6 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { Link, useParams } from 'react-router';
 import type { Movement, Part } from '../../shared/contract/parts.ts';
 import { formatQuantity } from '../../shared/money/index.ts';
+import { MOVEMENT_KIND_LABELS } from '../../shared/work/stock-words.ts';
 import { Card } from '../common/card.tsx';
 import { deskQuery } from '../common/desk.ts';
 import { useFormat } from '../common/format.ts';
@@ -12,7 +13,6 @@ import { MarginText } from './margin-text.tsx';
 import { MovementForm } from './movement-form.tsx';
 import classes from './part-page.module.css';
 import { ShelfBadge } from './shelf-badge.tsx';
-import { MOVEMENT_KIND_LABELS } from './stock.ts';
 
 /** One part: what it is, what is on the shelf, and how it came to that. */
 export function PartPage() {

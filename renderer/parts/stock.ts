@@ -1,14 +1,6 @@
-import type { MOVEMENT_KINDS } from '../../shared/contract/parts.ts';
+import type { HAND_MOVEMENTS } from '../../shared/contract/parts.ts';
 
-export type MovementKind = (typeof MOVEMENT_KINDS)[number];
-
-export const MOVEMENT_KIND_LABELS: Record<MovementKind, string> = {
-  received: 'Received',
-  issued: 'Issued to a job',
-  returned: 'Returned from a job',
-  scrapped: 'Scrapped',
-  counted: 'Counted',
-};
+export type MovementKind = (typeof HAND_MOVEMENTS)[number];
 
 /** Movements that belong to a job. */
 export const NEEDS_JOB: readonly MovementKind[] = ['issued', 'returned'];

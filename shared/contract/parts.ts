@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { MOVEMENT_KINDS } from '../work/stock-words.ts';
 import { reads, writes } from './base.ts';
 import { Instant, Minor, maybeText, text } from './fields.ts';
 import { JobId, PartId, StaffId } from './ids.ts';
@@ -21,7 +22,8 @@ export const Part = z.object({
 });
 export type Part = z.infer<typeof Part>;
 
-export const MOVEMENT_KINDS = ['received', 'issued', 'returned', 'scrapped', 'counted'] as const;
+/** Movements that a person enters by hand; the others follow from jobs and orders. */
+export const HAND_MOVEMENTS = ['received', 'issued', 'returned', 'scrapped', 'counted'] as const;
 
 export const Movement = z.object({
   kind: z.enum(MOVEMENT_KINDS),
@@ -91,7 +93,7 @@ export const parts = {
       z.strictObject({
         by: StaffId,
         partId: PartId,
-        kind: z.enum(MOVEMENT_KINDS),
+        kind: z.enum(HAND_MOVEMENTS),
         /** Thousandths; for a count, what is in the bin (zero or more). */
         quantity: z.union([Thousandths, z.literal(0)]),
         jobId: JobId.nullable().default(null),

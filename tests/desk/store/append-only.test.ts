@@ -38,6 +38,10 @@ const RECORDS = [
   'application',
   'clock_event',
   'cash_up',
+  'part_photo',
+  'core_movement',
+  'purchase_order',
+  'purchase_order_line',
 ];
 
 describe('records are never edited or removed', () => {

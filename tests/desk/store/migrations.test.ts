@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterAll, afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { z } from 'zod';
 import { APPLICATION_ID } from '../../../db/identity.ts';
 import { knownMigrations, type Migration } from '../../../db/migrations.ts';
 import { openStore, type StoreRefusal } from '../../../db/store.ts';
@@ -87,6 +88,13 @@ const A_BILL_PAID = `
     ('p1', 'j', 'deposit', 'cash', 2000, 'USD', 's1', 'now'),
     ('p2', 'j', 'payment', 'card', 4000, 'USD', 's1', 'now'),
     ('p3', 'j', 'refund', 'cash', 500, 'USD', 's1', 'now');`;
+const A_SHELF = `
+  INSERT INTO part (id, number, number_key, description, bin, unit, price, cost, barcode, supplier, reorder_point, search_text) VALUES
+    ('p1', 'VK-1', 'vk1', 'Ring', '', 'pc', 900, 405, '', 'Ring House', 0, ''),
+    ('p2', 'VK-2', 'vk2', 'Pin', '', 'pc', 900, 400, '', 'ring house ', 0, '');
+  INSERT INTO stock_movement (id, part_id, kind, quantity, reason, by, at) VALUES
+    ('m1', 'p1', 'received', 3500, '', 's1', 'now'),
+    ('m2', 'p1', 'issued', -1000, '', 's1', 'now');`;
 const A_GAUGE_CHECKED = `
   INSERT INTO gauge (id, name, kind, unit, range_low, range_high, resolution, max_error, certificate)
     VALUES ('g', 'Leaves', 'feeler-gauge', 'mm', 0.05, 1, 0.01, 0.005, '');
@@ -189,6 +197,38 @@ describe('each migration, with data', () => {
       expect(() => db.exec('UPDATE application SET amount = 1')).toThrow(
         'append-only: application',
       );
+    });
+  });
+
+  test('parts_room keeps the shelf: nothing promised, nothing on order, packs of one', () => {
+    migrate(7, (db) => db.exec(`${ADA};${A_SHELF}`));
+    direct((db) => {
+      expect(db.prepare('SELECT number, pack_size, superseded_by FROM part').all()).toEqual([
+        { number: 'VK-1', pack_size: 1000, superseded_by: null },
+        { number: 'VK-2', pack_size: 1000, superseded_by: null },
+      ]);
+      expect(
+        db.prepare('SELECT kind, quantity, reserved, ordered FROM stock_movement').all(),
+      ).toEqual([
+        { kind: 'received', quantity: 3500, reserved: 0, ordered: 0 },
+        { kind: 'issued', quantity: -1000, reserved: 0, ordered: 0 },
+      ]);
+    });
+  });
+
+  test('append_only_parts gives what moved its worth, and each supplier a place in the list', () => {
+    migrate(8, (db) => db.exec(`${ADA};${A_SHELF}`));
+    direct((db) => {
+      expect(db.prepare('SELECT kind, worth FROM stock_movement').all()).toEqual([
+        { kind: 'received', worth: 1418 },
+        { kind: 'issued', worth: -405 },
+      ]);
+      expect(() => db.exec('UPDATE stock_movement SET worth = 0')).toThrow(
+        'append-only: stock_movement',
+      );
+      const suppliers = db.prepare<[], { id: string; name: string }>('SELECT * FROM supplier');
+      expect(suppliers.all().map(({ name }) => name)).toEqual(['Ring House']);
+      expect(z.uuid().safeParse(suppliers.get()?.id).success).toBe(true);
     });
   });
 
