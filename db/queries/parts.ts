@@ -1,9 +1,12 @@
 import { asc, desc, eq, sql } from 'drizzle-orm';
 import { jobCode, PartId } from '../../shared/contract/ids.ts';
 import type { Movement, Part } from '../../shared/contract/parts.ts';
+import { partPrice } from '../../shared/money/index.ts';
 import { job, part, staff, stockMovement } from '../schema/index.ts';
 import type { ReadStore } from '../store.ts';
+import { shopOf } from './office.ts';
 import { matches } from './search-text.ts';
+import { tillRulesOf } from './till/rules.ts';
 
 const rows = (store: ReadStore) =>
   store
@@ -18,10 +21,16 @@ const rows = (store: ReadStore) =>
 
 type Row = ReturnType<ReturnType<typeof rows>['all']>[number];
 
-const asPart = ({ part: row, onHand }: Row): Part => {
-  const { numberKey: _numberKey, searchText: _searchText, ...facts } = row;
-  return { ...facts, id: PartId.parse(row.id), onHand };
-};
+/** Reads rows as parts at what they sell for by the shop's rules of today. */
+function pricing(store: ReadStore): (row: Row) => Part {
+  const { rounding } = shopOf(store);
+  const { markup } = tillRulesOf(store);
+  return ({ part: row, onHand }) => {
+    const { numberKey: _numberKey, searchText: _searchText, ...facts } = row;
+    const { price: sellsAt, from: sellsBy } = partPrice(row, markup, rounding);
+    return { ...facts, id: PartId.parse(row.id), onHand, sellsAt, sellsBy };
+  };
+}
 
 export const findParts = (store: ReadStore, text: string, limit: number): Part[] =>
   rows(store)
@@ -29,16 +38,16 @@ export const findParts = (store: ReadStore, text: string, limit: number): Part[]
     .orderBy(asc(part.number))
     .limit(limit)
     .all()
-    .map(asPart);
+    .map(pricing(store));
 
 export function partById(store: ReadStore, id: string): Part | undefined {
   const row = rows(store).where(eq(part.id, id)).get();
-  return row && asPart(row);
+  return row && pricing(store)(row);
 }
 
 export function partByKey(store: ReadStore, numberKey: string): Part | undefined {
   const row = rows(store).where(eq(part.numberKey, numberKey)).get();
-  return row && asPart(row);
+  return row && pricing(store)(row);
 }
 
 export const movementsOf = (store: ReadStore, partId: string): Movement[] =>

@@ -1,3 +1,4 @@
+import { eq } from 'drizzle-orm';
 import { jobRowById } from '../../db/queries/counter/jobs.ts';
 import { findParts, movementsOf, partById, partByKey } from '../../db/queries/parts.ts';
 import { searchTextOf } from '../../db/queries/search-text.ts';
@@ -45,6 +46,25 @@ const add = os.parts.add.handler(({ input: { by, ...facts }, context, errors, pa
   }),
 );
 
+const reprice = os.parts.reprice.handler(({ input, context, path }) =>
+  write(context, path, input.by, ({ store, note }) => {
+    const { by: _by, partId, ...prices } = input;
+    const before = found(partById(store, partId), 'part');
+    store.update(partTable).set(prices).where(eq(partTable.id, partId)).run();
+    const after = found(partById(store, partId), 'part');
+    note({
+      part: partId,
+      number: before.number,
+      priceRule: after.priceRule,
+      formerPrice: before.sellsAt,
+      price: after.sellsAt,
+      formerCost: before.cost,
+      cost: after.cost,
+    });
+    return after;
+  }),
+);
+
 /** What a movement adds to the shelf, in thousandths; a count says what is there. */
 const signedQuantity = (kind: Movement['kind'], quantity: number, onHand: number): number => {
   if (kind === 'counted') return quantity - onHand;
@@ -71,4 +91,4 @@ const move = os.parts.move.handler(({ input, context, errors, path }) =>
   }),
 );
 
-export const parts = { find, part, add, move };
+export const parts = { find, part, add, reprice, move };

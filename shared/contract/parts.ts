@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { MOVEMENT_KINDS } from '../work/stock-words.ts';
+import { PRICE_ORIGINS, PRICE_RULES } from '../work/vocabulary.ts';
 import { reads, writes } from './base.ts';
 import { Instant, Minor, maybeText, text } from './fields.ts';
 import { JobId, PartId, StaffId } from './ids.ts';
@@ -12,8 +13,19 @@ export const Part = z.object({
   description: z.string(),
   bin: z.string(),
   unit: z.string(),
+  /** The fixed price; also what it sells for while its rule has nothing to go by. */
   price: Minor,
+  /** What one costs the shop; zero when nobody knows. */
   cost: Minor,
+  /** How it comes by its price. */
+  priceRule: z.enum(PRICE_RULES),
+  /** By the supplier's price list; null when it has none. */
+  listPrice: Minor.nullable(),
+  /** Charged until the old part comes back; zero for none. */
+  coreCharge: Minor,
+  /** What one sells for today, and where that came from. */
+  sellsAt: Minor,
+  sellsBy: z.enum(PRICE_ORIGINS),
   barcode: z.string(),
   supplier: z.string(),
   /** Sum of the movements, thousandths. */
@@ -35,6 +47,12 @@ export const Movement = z.object({
   at: Instant,
 });
 export type Movement = z.infer<typeof Movement>;
+
+const pricing = {
+  priceRule: z.enum(PRICE_RULES).default('fixed'),
+  listPrice: Minor.nullable().default(null),
+  coreCharge: Minor.default(0),
+};
 
 const Thousandths = z.int().min(1, 'A quantity is more than zero.').max(1_000_000_000);
 
@@ -65,11 +83,17 @@ export const parts = {
         unit: text(12).default('pc'),
         price: Minor,
         cost: Minor.default(0),
+        ...pricing,
         barcode: maybeText(60),
         supplier: maybeText(120),
         reorderPoint: z.int().min(0).max(1_000_000_000).default(0),
       }),
     )
+    .output(Part),
+
+  /** What it costs and how it comes by its price, all of it anew. */
+  reprice: writes
+    .input(z.strictObject({ by: StaffId, partId: PartId, price: Minor, cost: Minor, ...pricing }))
     .output(Part),
 
   /** One movement on the shelf: received, returned, scrapped or issued to a job. */

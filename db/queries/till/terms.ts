@@ -1,12 +1,10 @@
 import { eq } from 'drizzle-orm';
 import type { Shop } from '../../../shared/contract/office.ts';
-import type { BillTerms } from '../../../shared/contract/till/index.ts';
+import type { BillTerms, CustomerTerms } from '../../../shared/contract/till/index.ts';
 import { exemptionOn, taxesFor } from '../../../shared/money/index.ts';
 import { customerTerms, job } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { tillRulesOf } from './rules.ts';
-
-export type CustomerTerms = Omit<typeof customerTerms.$inferSelect, 'customerId'>;
 
 /** Who pays tax as everybody here, and pays at once. */
 export const USUAL_TERMS: CustomerTerms = {

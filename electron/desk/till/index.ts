@@ -8,9 +8,12 @@ import type { DeskContext } from '../context.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
 import { billOf } from './bill.ts';
+import { bundles } from './bundles.ts';
 import { approve, writeEstimate } from './estimates.ts';
 import { issueInvoice } from './invoices.ts';
 import { takePayment } from './payments.ts';
+import { rules } from './rules.ts';
+import { terms as customerTerms } from './terms.ts';
 
 const account = os.till.account.handler(({ input, context: { store } }) =>
   found(accountOf(store.read, input.jobId), 'job'),
@@ -29,4 +32,15 @@ const price = os.till.price.handler(({ input: { jobId, ...bill }, context }) =>
   billOf(context.store.read, termsToday(context, jobId), bill),
 );
 
-export const till = { account, terms, price, writeEstimate, approve, issueInvoice, takePayment };
+export const till = {
+  ...rules,
+  ...customerTerms,
+  ...bundles,
+  account,
+  terms,
+  price,
+  writeEstimate,
+  approve,
+  issueInvoice,
+  takePayment,
+};

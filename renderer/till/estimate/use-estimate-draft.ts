@@ -70,6 +70,7 @@ const inputOf = (estimate: Estimate): LineInput[] =>
     unitCost: line.unitCost,
     priceFrom: line.priceFrom,
     workKind: line.workKind,
+    note: line.note,
     discount: line.discount,
   }));
 

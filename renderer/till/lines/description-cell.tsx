@@ -113,7 +113,7 @@ export function DescriptionCell(props: DescriptionCellProps) {
                     </Text>
                   </div>
                   <Text size="sm" className={classes.figure}>
-                    {money(part.price)}
+                    {money(part.sellsAt)}
                   </Text>
                 </Group>
               </Combobox.Option>

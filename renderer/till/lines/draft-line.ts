@@ -23,13 +23,14 @@ export interface DraftLine {
   unit: string;
   unitPrice: string;
   /** What stands behind the price, carried along as it is. */
-  behind: Pick<LineInput, 'unitCost' | 'priceFrom' | 'workKind' | 'discount'>;
+  behind: Pick<LineInput, 'unitCost' | 'priceFrom' | 'workKind' | 'note' | 'discount'>;
 }
 
 const NOTHING_BEHIND: DraftLine['behind'] = {
   unitCost: null,
   priceFrom: 'typed',
   workKind: '',
+  note: '',
   discount: null,
 };
 
@@ -92,8 +93,8 @@ export const withPart = (line: DraftLine, part: Part, rules: MoneyRules): DraftL
   partId: part.id,
   partNumber: part.number,
   unit: part.unit,
-  unitPrice: editableMoney(part.price, rules.currency, rules.locale),
-  behind: { ...line.behind, unitCost: part.cost, priceFrom: 'shelf-price' },
+  unitPrice: editableMoney(part.sellsAt, rules.currency, rules.locale),
+  behind: { ...line.behind, unitCost: part.cost, priceFrom: part.sellsBy },
 });
 
 /** Whether nothing has been typed into a line: such a one is not sent. */
@@ -121,6 +122,7 @@ export const draftOf = (lines: readonly Line[], rules: MoneyRules): DraftLine[] 
       unitCost: line.unitCost,
       priceFrom: line.priceFrom,
       workKind: line.workKind,
+      note: line.note,
       discount: line.discount,
     },
   }));

@@ -3,17 +3,25 @@ import { reads } from '../base.ts';
 import { JobId } from '../ids.ts';
 import { Account } from './account.ts';
 import { approvals } from './approvals.ts';
+import { bundles } from './bundles.ts';
 import { estimates } from './estimates.ts';
 import { invoices } from './invoices.ts';
 import { payments } from './payments.ts';
+import { rules } from './rules.ts';
+import { terms } from './terms.ts';
 
 export * from './account.ts';
+export * from './bundles.ts';
 export * from './estimates.ts';
 export * from './lines.ts';
 export * from './rules.ts';
+export * from './terms.ts';
 
 /** The till: estimates, approvals, invoices, payments. Money is integer minor units. */
 export const till = {
+  ...rules,
+  ...terms,
+  ...bundles,
   account: reads.input(z.strictObject({ jobId: JobId })).output(Account),
   ...estimates,
   ...approvals,

@@ -29,6 +29,8 @@ export const LineInput = z.strictObject({
   priceFrom: z.enum(PRICE_ORIGINS).default('typed'),
   /** For labour: which of the shop's kinds of work, or empty. */
   workKind: maybeText(60),
+  /** Printed below the line. */
+  note: maybeText(500),
   discount: Discount.nullable().default(null),
 });
 export type LineInput = z.infer<typeof LineInput>;
@@ -43,10 +45,11 @@ export const Line = z.object({
   quantity: z.int(),
   unit: z.string(),
   unitPrice: z.int(),
-  /** Lines that were written before costs were kept have none of the next five. */
+  /** Lines that were written before costs were kept have none of the next six. */
   unitCost: z.int().nullable().default(null),
   priceFrom: z.enum(PRICE_ORIGINS).default('typed'),
   workKind: z.string().default(''),
+  note: z.string().default(''),
   discount: Discount.nullable().default(null),
   /** What the line's own discount takes off, zero or more. */
   discounted: z.int().default(0),

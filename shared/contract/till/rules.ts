@@ -1,6 +1,9 @@
 import { z } from 'zod';
 import { LINE_KINDS } from '../../work/vocabulary.ts';
+import { reads, writes } from '../base.ts';
 import { Minor, text } from '../fields.ts';
+import { StaffId } from '../ids.ts';
+import { OWNER_WANTED } from './refusals.ts';
 
 /** How the shop prices, what it tolerates, and what it charges without being asked twice. */
 
@@ -22,11 +25,35 @@ export const MarkupBracket = z.strictObject({
 });
 export type MarkupBracket = z.infer<typeof MarkupBracket>;
 
+/** Each cost falls into exactly one bracket. */
+const inRisingOrder = (brackets: readonly MarkupBracket[]): boolean =>
+  brackets.every(({ upTo }, index) => {
+    const before = brackets[index - 1]?.upTo ?? null;
+    if (index === brackets.length - 1) return upTo === null;
+    return upTo !== null && (before === null || upTo > before);
+  });
+
+const namedOnce = (rates: readonly LabourRate[]): boolean =>
+  new Set(rates.map(({ name }) => name.toLowerCase())).size === rates.length;
+
 export const TillRules = z.strictObject({
   /** By kind of work; the shop's one rate stands for all that is not among them. */
-  labourRates: z.array(LabourRate).max(20).default([]),
+  labourRates: z
+    .array(LabourRate)
+    .max(20)
+    .refine(namedOnce, 'Each kind of work stands here once. Give one of them another name.')
+    .default([]),
+  /** What an hour of labour costs the shop; null when nobody knows. */
+  labourCost: Minor.nullable().default(null),
   /** By cost, the brackets in rising order, the last without an end. */
-  markup: z.array(MarkupBracket).max(20).default([]),
+  markup: z
+    .array(MarkupBracket)
+    .max(20)
+    .refine(
+      inRisingOrder,
+      'The brackets go up in cost, and the last one is for all above: leave its limit empty.',
+    )
+    .default([]),
   outsideMarkupPpm: Ppm.default(0),
   /** A share of some kinds of line, at most the cap; null for none. */
   supplies: z
@@ -52,3 +79,14 @@ export const TillRules = z.strictObject({
   estimateDays: z.int().min(1).max(365).nullable().default(30),
 });
 export type TillRules = z.infer<typeof TillRules>;
+
+export const rules = {
+  /** How the shop prices and what it tolerates. */
+  rules: reads.input(z.strictObject({})).output(TillRules),
+
+  /** All of the rules anew, those that did not change too. Papers that were issued stay as they are. */
+  setRules: writes
+    .errors({ OWNER_WANTED })
+    .input(z.strictObject({ by: StaffId, rules: TillRules }))
+    .output(TillRules),
+};
