@@ -156,8 +156,8 @@ export interface Estimate extends JobPaper {
   kind: 'estimate';
   revision: number;
   validUntil: string | null;
-  lines: PaperLine[];
-  totals: Totals;
+  /** Ways to do it, of which the customer takes one; the only one has no label. */
+  options: { label: string; lines: PaperLine[]; totals: Totals }[];
   note: string;
   terms: string[];
 }

@@ -1,10 +1,14 @@
 import type { Estimate } from './content.ts';
+import type { TextStyle } from './fonts/typesetter.ts';
 import { billLines, totalsBlock } from './furniture/bill.ts';
 import { fullPages } from './furniture/full-page.ts';
 import { STYLE } from './furniture/ink.ts';
 import { dashList, paragraph, section } from './furniture/paragraphs.ts';
 import { parties } from './furniture/parties.ts';
+import type { Block, Sheet } from './furniture/sheet.ts';
 import { signatureBoxes } from './furniture/signatures.ts';
+import { table } from './furniture/table.ts';
+import { cell } from './furniture/table-rows.ts';
 
 /** What the work would cost, to be approved before it is done. */
 export function drawEstimate(content: Estimate, fingerprint: string): Uint8Array {
@@ -13,13 +17,19 @@ export function drawEstimate(content: Estimate, fingerprint: string): Uint8Array
       content.validUntil === null
         ? `Revision ${content.revision}`
         : `Revision ${content.revision}, valid until ${sheet.writing.date(content.validUntil)}`;
+    const several = content.options.length > 1;
     return [
       parties(sheet),
-      section(
-        sheet,
-        'Work and parts',
-        [billLines(sheet, content.lines), totalsBlock(sheet, content.totals)],
-        { aside: until },
+      ...(several
+        ? [section(sheet, 'Options, side by side', [sideBySide(sheet, content)], { aside: until })]
+        : []),
+      ...content.options.map(({ label, lines, totals }, index) =>
+        section(
+          sheet,
+          several ? `Option ${index + 1}: ${label}` : 'Work and parts',
+          [billLines(sheet, lines), totalsBlock(sheet, totals)],
+          several ? {} : { aside: until },
+        ),
       ),
       ...(content.note.trim() === ''
         ? []
@@ -35,6 +45,9 @@ export function drawEstimate(content: Estimate, fingerprint: string): Uint8Array
             sheet,
             [{ label: 'Customer', signature: null, typedBy: content.issuedBy }],
             [
+              ...(several
+                ? [{ text: 'Option taken: __________________________', style: STYLE.strong }]
+                : []),
               { text: 'Approved up to: ______________________', style: STYLE.strong },
               {
                 text: 'Nothing beyond the approved amount is done without another approval.',
@@ -46,5 +59,50 @@ export function drawEstimate(content: Estimate, fingerprint: string): Uint8Array
         { together: true },
       ),
     ];
+  });
+}
+
+/** What each option comes to, one column each, before the lines of any. */
+function sideBySide(sheet: Sheet, { options }: Estimate): Block {
+  const { money } = sheet.writing;
+  const figures = (total: (option: Estimate['options'][number]) => number) =>
+    options.map((option) => money(total(option)));
+  const taxed = options.some(({ totals }) => totals.taxes.length > 0);
+  const row = (words: string, cells: readonly string[], style: TextStyle = STYLE.cell) => ({
+    cells: [cell(words, style), ...cells.map((text) => cell(text, style))],
+  });
+  return table(sheet, {
+    together: true,
+    columns: [
+      { heading: '', width: 1 },
+      ...options.map(({ label }, index) => ({
+        heading: `${index + 1}: ${label}`,
+        width: 1,
+        align: 'right' as const,
+      })),
+    ],
+    rows: [
+      row(
+        'Lines',
+        options.map(({ lines }) => String(lines.length)),
+      ),
+      ...(taxed
+        ? [
+            row(
+              'Before tax',
+              figures(({ totals }) => totals.subtotal),
+            ),
+            row(
+              'Tax',
+              figures(({ totals }) => totals.taxes.reduce((sum, { amount }) => sum + amount, 0)),
+            ),
+          ]
+        : []),
+      row(
+        'Total',
+        figures(({ totals }) => totals.total),
+        STYLE.cellStrong,
+      ),
+    ],
   });
 }

@@ -2,6 +2,7 @@ import { eq } from 'drizzle-orm';
 import type { Shop } from '../../../shared/contract/office.ts';
 import type { BillTerms, CustomerTerms } from '../../../shared/contract/till/index.ts';
 import { exemptionOn, taxesFor } from '../../../shared/money/index.ts';
+import { addDays } from '../../../shared/work/calendar.ts';
 import { customerTerms, job } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { tillRulesOf } from './rules.ts';
@@ -41,7 +42,7 @@ export function billTermsOf(
       ? undefined
       : store.select({ id: job.customerId }).from(job).where(eq(job.id, jobId)).get();
   const party = customerTermsOf(store, customer?.id ?? null);
-  const { supplies, pricesIncludeTax } = tillRulesOf(store);
+  const { supplies, pricesIncludeTax, estimateDays } = tillRulesOf(store);
   return {
     rounding: shop.rounding,
     taxBasis: shop.taxBasis,
@@ -53,5 +54,6 @@ export function billTermsOf(
     pricesIncludeTax,
     exemptBy: exemptionOn(party, day),
     supplies,
+    validUntil: estimateDays === null ? null : addDays(day, estimateDays),
   };
 }

@@ -12,12 +12,14 @@ import { badInput, found } from '../refuse.ts';
 
 /**
  * Lines as they are written, with their amounts, and what they come to on a customer's terms.
+ * @param field where a refusal says that the lines stand
  * @throws the declared BAD_INPUT when a bill comes to more than money here can hold
  */
 export function billOf(
   store: ReadStore,
   terms: BillTerms,
   { lines, discount }: { lines: readonly LineInput[]; discount: Discount | null },
+  field = 'lines',
 ): { lines: Line[]; totals: Totals } {
   const numbered = lines.map((line) => ({
     ...line,
@@ -27,7 +29,7 @@ export function billOf(
   try {
     return drawUp({ lines: numbered, discount }, terms);
   } catch (error) {
-    if (error instanceof RangeError) throw badInput([{ path: 'lines', message: error.message }]);
+    if (error instanceof RangeError) throw badInput([{ path: field, message: error.message }]);
     throw error;
   }
 }

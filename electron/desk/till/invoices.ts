@@ -9,6 +9,7 @@ import { atNoCharge } from '../../../shared/money/index.ts';
 import { overApproval } from '../../../shared/work/approval.ts';
 import { LOCAL_LAW } from '../../../shared/work/cautions.ts';
 import type { InvoiceSort } from '../../../shared/work/vocabulary.ts';
+import { workToBill } from '../../../shared/work/work-to-bill.ts';
 import { os } from '../implementer.ts';
 import { paperHead, termLines } from '../papers/head.ts';
 import { issue } from '../papers/issue.ts';
@@ -16,7 +17,7 @@ import { approvalLines, paperLines, paperTotals, paymentLines } from '../papers/
 import { found } from '../refuse.ts';
 import { type Writing, write } from '../writing.ts';
 import { billOf } from './bill.ts';
-import { openAccount } from './estimates.ts';
+import { openAccount } from './open-account.ts';
 
 /** The account that an invoice is issued on: storage is billed beside the work, as long as the machine is here. */
 function accountToBill(
@@ -37,15 +38,13 @@ export const issueInvoice = os.till.issueInvoice.handler(({ input, context, erro
     if (sort === 'warranty' && (warrantyOf === null || reason === ''))
       throw errors.WARRANTY_UNEXPLAINED();
     if (warrantyOf !== null) found(jobRowById(store, warrantyOf), 'job of the warranty');
-    const { estimates, approvals, payments, unapplied, approvedLimit } = accountToBill(
-      writing,
-      input,
-      errors,
-    );
-    const estimated = sort === 'storage' ? undefined : estimates.at(-1)?.options[0];
+    const account = accountToBill(writing, input, errors);
+    const { approvals, payments, unapplied, approvedLimit } = account;
+    const work = sort === 'storage' ? null : workToBill(account);
+    const estimated = work && { lines: work.lines, discount: work.option.discount };
     const asked =
       input.lines === null ? estimated : { lines: input.lines, discount: input.discount };
-    if (asked === undefined) throw errors.NOTHING_ESTIMATED();
+    if (asked === null) throw errors.NOTHING_ESTIMATED();
     const bill = sort === 'warranty' ? { lines: atNoCharge(asked.lines), discount: null } : asked;
     const { lines, totals } = billOf(store, billTermsOf(store, shop, jobId, today), bill);
     // Storage is charged by what was agreed at intake, and not by what was approved of the work.

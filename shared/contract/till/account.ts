@@ -49,6 +49,8 @@ export type Estimate = z.infer<typeof Estimate>;
 
 /** A line that the customer did not take. */
 export const DeclinedLine = z.object({
+  /** Its place among the lines of the option, from 0. */
+  line: z.int(),
   description: z.string(),
   amount: z.int(),
 });

@@ -5,7 +5,7 @@ import { maybeText } from '../fields.ts';
 import { JobId, StaffId } from '../ids.ts';
 import { Account } from './account.ts';
 import { Discount, Lines } from './lines.ts';
-import { ALREADY_INVOICED, JOB_CLOSED } from './refusals.ts';
+import { ALREADY_INVOICED, JOB_CLOSED, OVER_APPROVAL } from './refusals.ts';
 
 export const invoices = {
   issueInvoice: writes
@@ -21,12 +21,7 @@ export const invoices = {
         message:
           'Warranty work goes back to an earlier job. Name that job and say why this is at no charge.',
       },
-      OVER_APPROVAL: {
-        status: 409,
-        message:
-          'The bill would pass what the customer approved. Ask for another approval first; local law decides what may be charged without one.',
-        data: z.object({ total: z.int(), limit: z.int(), over: z.int() }),
-      },
+      OVER_APPROVAL,
     })
     .input(
       z.strictObject({

@@ -1,3 +1,5 @@
+import { z } from 'zod';
+
 /** Refusals that several procedures of the till share. */
 
 export const JOB_CLOSED = {
@@ -13,4 +15,17 @@ export const ALREADY_INVOICED = {
 export const OWNER_WANTED = {
   status: 409,
   message: 'Only an owner can do this. Let the owner take this station, then repeat it.',
+} as const;
+
+export const OVER_APPROVAL = {
+  status: 409,
+  message:
+    'The bill would pass what the customer approved. Ask for another approval first; local law decides what may be charged without one.',
+  data: z.object({
+    /** What the bill would come to, taxes included. */
+    total: z.int(),
+    /** What it may come to without asking again. */
+    limit: z.int(),
+    over: z.int(),
+  }),
 } as const;

@@ -3,7 +3,16 @@ import type { PaperContent, WorkOrder } from '../../../electron/paper/content.ts
 import { drawPaper, fingerprintOf } from '../../../electron/paper/index.ts';
 import { formatMoney } from '../../../shared/money/format.ts';
 import { type ReadPaper, readPaper, rowsWith } from './reading-back.ts';
-import { claimTicket, estimate, features, head, invoice, lines, workOrder } from './samples.ts';
+import {
+  claimTicket,
+  estimate,
+  features,
+  head,
+  invoice,
+  lines,
+  optionsSideBySide,
+  workOrder,
+} from './samples.ts';
 
 const read = (content: PaperContent) => readPaper(drawPaper(content, fingerprintOf(content)));
 
@@ -141,6 +150,20 @@ describe('the other papers', () => {
       }
       expect(rowsWith(paper, 'Total').join()).toContain('$616.52');
     }
+  });
+
+  it('options stand side by side and then each with its lines and its total', async () => {
+    const paper = await read(optionsSideBySide);
+    const totals = optionsSideBySide.options.map(({ totals }) =>
+      printed(totals.total, 'USD', 'en-US'),
+    );
+    expect(
+      rowsWith(paper, 'Total').some((row) => totals.every((total) => row.includes(total))),
+    ).toBe(true);
+    for (const total of totals)
+      expect(paper.placed.filter(({ text }) => text === total).length).toBeGreaterThan(1);
+    expect(paper.text).toContain('Option 3: Replace the engine');
+    expect(paper.text).toContain('Option taken:');
   });
 
   it('what is still to pay is said in words that fit', async () => {

@@ -9,9 +9,17 @@ import {
   paperTitle,
 } from '../../../electron/paper/index.ts';
 import { faultsOf, readBarcode, readPaper } from './reading-back.ts';
-import { claimTicket, clearanceSheet, estimate, invoice, tag, workOrder } from './samples.ts';
+import {
+  claimTicket,
+  clearanceSheet,
+  estimate,
+  invoice,
+  optionsSideBySide,
+  tag,
+  workOrder,
+} from './samples.ts';
 
-const papers = [claimTicket, tag, estimate, invoice, workOrder, clearanceSheet];
+const papers = [claimTicket, tag, estimate, optionsSideBySide, invoice, workOrder, clearanceSheet];
 
 const hash = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex');
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { PaperContent } from '../../../electron/paper/content.ts';
 import { drawPaper, fingerprintOf } from '../../../electron/paper/index.ts';
 import { faultsOf, readPaper } from './reading-back.ts';
-import { estimate, features, invoice, lines, workOrder } from './samples.ts';
+import { estimate, features, invoice, lines, totals, workOrder } from './samples.ts';
 
 const read = (content: PaperContent) => readPaper(drawPaper(content, fingerprintOf(content)));
 
@@ -33,8 +33,12 @@ const long = {
 describe('usual papers', () => {
   it.each(['A4', 'Letter'] as const)('of fourteen lines are one page of %s', async (paperSize) => {
     const some = Array.from({ length: 14 }, (_, index) => lines[index % lines.length] ?? labour);
-    for (const paper of [estimate, invoice]) {
-      const content = { ...paper, lines: some, shop: { ...paper.shop, paperSize } };
+    const papers = [
+      { ...estimate, options: [{ label: '', lines: some, totals: totals }] },
+      { ...invoice, lines: some },
+    ];
+    for (const paper of papers) {
+      const content = { ...paper, shop: { ...paper.shop, paperSize } };
       expect((await read(content)).pages, paper.kind).toHaveLength(1);
     }
   });

@@ -144,10 +144,23 @@ export const estimate = {
   number: 'E-000042-2',
   revision: 2,
   validUntil: '2026-04-17',
-  lines,
-  totals,
+  options: [{ label: '', lines, totals }],
   note: 'Replaces revision 1: the bore is worn past its limit, so the cylinder is bored to the first oversize.',
   terms,
+} satisfies Estimate;
+
+/** Three ways to do it, of which the customer takes one. */
+export const optionsSideBySide = {
+  ...estimate,
+  options: [
+    { label: 'Repair', lines: lines.slice(4), totals: { ...totals, total: 4027 } },
+    { label: 'Rebuild', lines, totals },
+    {
+      label: 'Replace the engine',
+      lines: [line('part', 'Short engine, complete', 'TV-9000', '1', 'pc', 78000, 78000)],
+      totals: { ...totals, subtotal: 78000, total: 82875 },
+    },
+  ],
 } satisfies Estimate;
 
 const approvals = [
