@@ -2,7 +2,7 @@ import { and, asc, count, desc, eq, gte, inArray, notInArray, type SQL } from 'd
 import type { JobCard, JobDossier } from '../../../shared/contract/counter.ts';
 import { CustomerId, JobId, jobCode } from '../../../shared/contract/ids.ts';
 import { type JobState, nextStates, waitsOn } from '../../../shared/work/job-state.ts';
-import { MACHINE_KIND_LABELS } from '../../../shared/work/vocabulary.ts';
+import { MACHINE_KIND_LABELS, type MachineKind } from '../../../shared/work/vocabulary.ts';
 import { customer, job, jobMove, machine, staff } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { papersOf } from '../office.ts';
@@ -31,6 +31,12 @@ const rows = (store: ReadStore) =>
 
 type Row = ReturnType<ReturnType<typeof rows>['all']>[number];
 
+/** Kind, make and model in one line. */
+export const machineInWords = (
+  kind: MachineKind,
+  { make, model }: { make: string; model: string },
+): string => [MACHINE_KIND_LABELS[kind], make, model].filter(Boolean).join(' ');
+
 const asCard = (row: Row): JobCard => ({
   id: JobId.parse(row.job.id),
   number: row.job.number,
@@ -40,7 +46,7 @@ const asCard = (row: Row): JobCard => ({
   customerId: CustomerId.parse(row.job.customerId),
   customerName: row.customerName,
   customerPhone: row.customerPhone,
-  machine: [MACHINE_KIND_LABELS[row.machineKind], row.make, row.model].filter(Boolean).join(' '),
+  machine: machineInWords(row.machineKind, row),
   machineKind: row.machineKind,
   complaint: row.job.complaint,
   takenInOn: row.job.takenInOn,

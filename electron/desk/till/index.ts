@@ -10,6 +10,7 @@ import { found } from '../refuse.ts';
 import { approve } from './approvals.ts';
 import { billOf } from './bill.ts';
 import { bundles } from './bundles.ts';
+import { clock } from './clock/index.ts';
 import { writeEstimate } from './estimates.ts';
 import { issueInvoice } from './invoices.ts';
 import { takePayment } from './payments.ts';
@@ -44,4 +45,5 @@ export const till = {
   approve,
   issueInvoice,
   takePayment,
+  ...clock,
 };

@@ -4,6 +4,7 @@ import { JobId } from '../ids.ts';
 import { Account } from './account.ts';
 import { approvals } from './approvals.ts';
 import { bundles } from './bundles.ts';
+import { clock } from './clock.ts';
 import { estimates } from './estimates.ts';
 import { invoices } from './invoices.ts';
 import { payments } from './payments.ts';
@@ -12,6 +13,7 @@ import { terms } from './terms.ts';
 
 export * from './account.ts';
 export * from './bundles.ts';
+export * from './clock.ts';
 export * from './estimates.ts';
 export * from './lines.ts';
 export * from './rules.ts';
@@ -27,4 +29,5 @@ export const till = {
   ...approvals,
   ...invoices,
   ...payments,
+  ...clock,
 };
