@@ -1,6 +1,6 @@
 import { Box, SimpleGrid, Stack, Text } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
-import type { Account } from '../../shared/contract/till/index.ts';
+import type { Account, BillTerms } from '../../shared/contract/till/index.ts';
 import { Card } from '../common/card.tsx';
 import { deskQuery } from '../common/desk.ts';
 import { useJob } from '../common/job.tsx';
@@ -16,6 +16,7 @@ import { InvoiceCard } from './invoice/invoice-card.tsx';
 import { PaymentsCard } from './payments/payments-card.tsx';
 import { Standing } from './standing.tsx';
 import { useWantedField } from './use-wanted-field.ts';
+import { WithBillTerms } from './with-bill-terms.tsx';
 
 /** The money side of a job: estimate, approval, invoice, payments. */
 export function TillPage() {
@@ -23,14 +24,20 @@ export function TillPage() {
   const query = useQuery(deskQuery.till.account.queryOptions({ input: { jobId: job.id } }));
   return (
     <Page title={`Till, ${job.code}`}>
-      <QueryView query={query}>{(account) => <Till account={account} />}</QueryView>
+      <WithBillTerms jobId={job.id}>
+        {(terms) => (
+          <QueryView query={query}>
+            {(account) => <Till account={account} terms={terms} />}
+          </QueryView>
+        )}
+      </WithBillTerms>
     </Page>
   );
 }
 
-function Till({ account }: { account: Account }) {
+function Till({ account, terms }: { account: Account; terms: BillTerms }) {
   const job = useJob();
-  const draft = useEstimateDraft(account);
+  const draft = useEstimateDraft(account, terms);
   const approvalAmount = useFarField();
   const { invoice, estimates } = account;
   const handedOver = job.state === 'handed-over';

@@ -7,10 +7,10 @@ const shelf = [
     description: 'Piston, 0.25 oversize, D-680',
     onHand: 1000,
     unit: 'pc',
-    price: 6740,
+    sellsAt: 6740,
   },
-  { number: 'VK-3', description: 'Gasket set, D-680', onHand: 3000, unit: 'pc', price: 5460 },
-  { number: 'VK-4', description: 'Head gasket, D-680', onHand: 6000, unit: 'pc', price: 1380 },
+  { number: 'VK-3', description: 'Gasket set, D-680', onHand: 3000, unit: 'pc', sellsAt: 5460 },
+  { number: 'VK-4', description: 'Head gasket, D-680', onHand: 6000, unit: 'pc', sellsAt: 1380 },
 ];
 const shop = { parts: shelf, models: ['D-680'], cylinders: 2, labourRate: 8500 };
 

@@ -34,7 +34,8 @@ export interface ProposedLine<Part> {
 
 export interface PricedPart extends ShelfPart {
   unit: string;
-  price: number;
+  /** Minor units. */
+  sellsAt: number;
 }
 
 interface Shop<Part> {
@@ -162,7 +163,7 @@ function partLine<Part extends PricedPart>(
       fitting?.description ?? `${FITTED_PART_LABELS[wanted.part]}${stepWords(wanted.step)}${named}`,
     part: fitting ?? null,
     unit: fitting?.unit ?? 'pc',
-    unitPrice: fitting?.price ?? 0,
+    unitPrice: fitting?.sellsAt ?? 0,
     priceToSet: fitting === undefined,
   };
 }

@@ -199,6 +199,8 @@ export const proposals = os.bench.proposals.handler(({ input, context }) => {
       ...line,
       partId: part?.id ?? null,
       partNumber: part?.number ?? '',
+      unitCost: part?.cost ?? null,
+      priceFrom: part?.sellsBy ?? (line.kind === 'labour' ? 'labour-rate' : 'typed'),
     })),
     moveTo: standing.some(({ choice }) => choice === 'stop') ? ('stopped' as const) : null,
   };

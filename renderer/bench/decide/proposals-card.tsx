@@ -4,7 +4,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
 import { useNavigate } from 'react-router';
 import type { Proposal } from '../../../shared/contract/bench/index.ts';
-import type { Account } from '../../../shared/contract/till/index.ts';
+import type { Account, BillTerms } from '../../../shared/contract/till/index.ts';
 import { formatQuantity } from '../../../shared/money/index.ts';
 import { Card } from '../../common/card.tsx';
 import { deskQuery } from '../../common/desk.ts';
@@ -14,6 +14,7 @@ import { useMoney, useShop } from '../../common/shop.tsx';
 import { MoveDialog } from '../../counter/move-dialog.tsx';
 import { useEstimateDraft } from '../../till/estimate/use-estimate-draft.ts';
 import { useMoneyRules } from '../../till/lines/use-money-rules.ts';
+import { WithBillTerms } from '../../till/with-bill-terms.tsx';
 import classes from './decide.module.css';
 import { missingFrom, withProposals } from './with-proposals.ts';
 
@@ -35,7 +36,11 @@ export function ProposalsCard() {
             </Text>
           ) : (
             <QueryView query={account}>
-              {(data) => <Proposals account={data} lines={lines} />}
+              {(data) => (
+                <WithBillTerms jobId={job.id}>
+                  {(terms) => <Proposals account={data} terms={terms} lines={lines} />}
+                </WithBillTerms>
+              )}
             </QueryView>
           )
         }
@@ -73,15 +78,17 @@ function Stopped() {
 
 function Proposals({
   account,
+  terms,
   lines,
 }: {
   readonly account: Account;
+  readonly terms: BillTerms;
   readonly lines: readonly Proposal[];
 }) {
   const job = useJob();
   const navigate = useNavigate();
   const rules = useMoneyRules();
-  const draft = useEstimateDraft(account);
+  const draft = useEstimateDraft(account, terms);
   const [leaving, setLeaving] = useState(false);
   const missing = missingFrom(draft.lines, lines);
   const billed = account.invoice !== null || job.state === 'handed-over';

@@ -9,6 +9,10 @@ const rules: MoneyRules = {
   locale: 'en-US',
   rounding: 'half-up',
   labourRate: 8500,
+  labourRates: [],
+  labourCost: null,
+  outsideMarkupPpm: 0,
+  supplies: null,
 };
 
 const proposal = (more: Partial<Proposal>): Proposal => ({
@@ -20,6 +24,8 @@ const proposal = (more: Partial<Proposal>): Proposal => ({
   unit: 'pc',
   unitPrice: 0,
   priceToSet: true,
+  unitCost: null,
+  priceFrom: 'typed',
   note: '',
   ...more,
 });

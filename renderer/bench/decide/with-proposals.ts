@@ -27,9 +27,10 @@ export function withProposals(
 ): DraftLine[] {
   const filled = lines.filter((line) => !isBlank(line, rules));
   const all = [...filled];
-  for (const proposal of missingFrom(filled, proposals))
+  for (const proposal of missingFrom(filled, proposals)) {
+    const empty = emptyLine(all, proposal.kind, rules);
     all.push({
-      ...emptyLine(all, proposal.kind, rules),
+      ...empty,
       description: proposal.description,
       partId: proposal.partId,
       partNumber: proposal.partNumber,
@@ -38,6 +39,12 @@ export function withProposals(
       unitPrice: proposal.priceToSet
         ? ''
         : editableMoney(proposal.unitPrice, rules.currency, rules.locale),
+      behind: {
+        ...empty.behind,
+        unitCost: proposal.unitCost ?? empty.behind.unitCost,
+        priceFrom: proposal.priceFrom,
+      },
     });
+  }
   return all;
 }

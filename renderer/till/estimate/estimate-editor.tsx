@@ -41,6 +41,7 @@ export function EstimateEditor({ account, draft }: { account: Account; draft: Es
       by,
       jobId: account.jobId,
       lines: draft.ready,
+      discount: draft.discount,
       note: draft.note,
       validUntil: draft.validUntil,
     });

@@ -16,9 +16,16 @@ export function TotalsList({ totals, uncounted = 0 }: { totals: Totals; uncounte
       <dl className={classes.list}>
         <dt>Subtotal</dt>
         <dd>{money(totals.subtotal)}</dd>
+        {totals.discount > 0 && (
+          <>
+            <dt>Discount</dt>
+            <dd>{money(-totals.discount)}</dd>
+          </>
+        )}
         {totals.taxes.map((tax) => (
           <div key={`${tax.name} ${tax.ratePpm}`} className={classes.tax}>
             <dt>
+              {totals.pricesIncludeTax && 'Within it: '}
               {tax.name} {formatRate(tax.ratePpm, locale)} on {money(tax.base)}
             </dt>
             <dd>{money(tax.amount)}</dd>
@@ -27,6 +34,11 @@ export function TotalsList({ totals, uncounted = 0 }: { totals: Totals; uncounte
         <dt className={classes.total}>Total</dt>
         <dd className={classes.total}>{money(totals.total)}</dd>
       </dl>
+      {totals.exemptBy !== '' && (
+        <Text size="sm" ta="end">
+          No tax: certificate {totals.exemptBy}
+        </Text>
+      )}
       {uncounted > 0 && (
         <Text size="sm" fw={500} ta="end">
           {uncounted === 1

@@ -1,16 +1,14 @@
 import { useCallback, useMemo } from 'react';
-import type { Account, Estimate, LineInput, Totals } from '../../../shared/contract/till/index.ts';
-import { billTotals } from '../../../shared/money/index.ts';
-import { useShop } from '../../common/shop.tsx';
+import type {
+  Account,
+  BillTerms,
+  Discount,
+  Estimate,
+  LineInput,
+} from '../../../shared/contract/till/index.ts';
 import { useDraft } from '../../common/use-draft.ts';
-import {
-  type DraftLine,
-  draftOf,
-  emptyLine,
-  isBlank,
-  type LineReading,
-  readLine,
-} from '../lines/draft-line.ts';
+import { type DraftLine, draftOf, emptyLine } from '../lines/draft-line.ts';
+import { type DrawnDraft, drawDraft } from '../lines/draw-draft.ts';
 import { useMoneyRules } from '../lines/use-money-rules.ts';
 
 interface KeptDraft {
@@ -18,6 +16,8 @@ interface KeptDraft {
   basedOn: string | null;
   /** Null until somebody types: the latest revision's own. */
   lines: DraftLine[] | null;
+  discount: Discount | null;
+  discountTyped: boolean;
   note: string | null;
   validUntil: string | null;
   validUntilTyped: boolean;
@@ -26,28 +26,26 @@ interface KeptDraft {
 const UNTOUCHED: KeptDraft = {
   basedOn: null,
   lines: null,
+  discount: null,
+  discountTyped: false,
   note: null,
   validUntil: null,
   validUntilTyped: false,
 };
 
 /** The next revision while it is typed. */
-export interface EstimateDraft {
+export interface EstimateDraft extends DrawnDraft {
   lines: DraftLine[];
-  readings: LineReading[];
+  /** Off the whole bill. */
+  discount: Discount | null;
   note: string;
   validUntil: string | null;
-  /** What would be sent; null while a line can't be read or there is none. */
-  ready: LineInput[] | null;
-  /** What the readable lines come to. */
-  totals: Totals;
-  /** Lines that the totals leave out, because quantity or price can't be read. */
-  uncounted: number;
   /** Differs from the latest revision, or there is none and something is typed. */
   changed: boolean;
   /** Another revision was written while this one was typed. */
   overtaken: boolean;
   setLines: (change: (lines: readonly DraftLine[]) => DraftLine[]) => void;
+  setDiscount: (discount: Discount | null) => void;
   setNote: (note: string) => void;
   setValidUntil: (date: string | null) => void;
   /** Goes on from the latest revision, as it is. */
@@ -55,9 +53,6 @@ export interface EstimateDraft {
   /** Keeps what is typed although a newer revision is there. */
   keepTyped: () => void;
 }
-
-/** A line that nobody has filled in costs nothing and is not sent. */
-const BLANK: LineReading = { line: null, amount: null, problems: {} };
 
 const inputOf = (estimate: Estimate): LineInput[] =>
   estimate.lines.map((line) => ({
@@ -75,67 +70,55 @@ const inputOf = (estimate: Estimate): LineInput[] =>
   }));
 
 /** Equal when their fields are, which stand in the contract's order on both sides. */
-const sameLines = (a: LineInput[] | null, b: LineInput[]): boolean =>
+const same = (a: LineInput[] | Discount | null, b: LineInput[] | Discount | null): boolean =>
   JSON.stringify(a) === JSON.stringify(b);
 
-/** The estimate being typed for a job: kept on this machine, priced as the shop rounds and taxes. */
-export function useEstimateDraft(account: Account): EstimateDraft {
-  const { taxes, rounding, taxBasis } = useShop();
+const isTyped = (draft: KeptDraft): boolean =>
+  draft.lines !== null || draft.discountTyped || draft.note !== null || draft.validUntilTyped;
+
+/** The estimate being typed for a job: kept on this machine, worked out on the customer's terms. */
+export function useEstimateDraft(account: Account, terms: BillTerms): EstimateDraft {
   const rules = useMoneyRules();
   const latest = account.estimates.at(-1) ?? null;
   const latestId = latest?.id ?? null;
   const [kept, setKept, startOver] = useDraft<KeptDraft>(`till.${account.jobId}`, UNTOUCHED);
-  const typing = kept.lines !== null || kept.note !== null || kept.validUntilTyped;
+  const typing = isTyped(kept);
 
   const standing = useMemo(
     () => (latest === null ? [emptyLine([], 'labour', rules)] : draftOf(latest.lines, rules)),
     [latest, rules],
   );
   const lines = kept.lines ?? standing;
+  const standingDiscount = latest?.options[0]?.discount ?? null;
+  const discount = kept.discountTyped ? kept.discount : standingDiscount;
   const note = kept.note ?? latest?.note ?? '';
   const validUntil = kept.validUntilTyped ? kept.validUntil : (latest?.validUntil ?? null);
 
-  const readings = useMemo(
-    () => lines.map((line) => (isBlank(line, rules) ? BLANK : readLine(line, rules))),
-    [lines, rules],
+  const drawn = useMemo(
+    () => drawDraft({ lines, discount }, rules, terms),
+    [lines, discount, rules, terms],
   );
-  const sent = readings.filter((reading) => reading !== BLANK);
-  const inputs = sent.flatMap(({ line }) => (line === null ? [] : [line]));
-  const ready = inputs.length > 0 && inputs.length === sent.length ? inputs : null;
-
-  const totals = useMemo(() => {
-    const priced = readings.flatMap(({ amount }, index) => {
-      const kind = lines[index]?.kind;
-      return amount === null || kind === undefined ? [] : [{ kind, amount }];
-    });
-    return {
-      ...billTotals(priced, taxes, { rounding, basis: taxBasis }),
-      exemptBy: '',
-    };
-  }, [readings, lines, taxes, rounding, taxBasis]);
 
   const change = useCallback(
     (changed: (draft: KeptDraft) => Partial<KeptDraft>) =>
       setKept((draft) => {
-        const untouched = draft.lines === null && draft.note === null && !draft.validUntilTyped;
-        const basedOn = untouched ? latestId : draft.basedOn;
+        const basedOn = isTyped(draft) ? draft.basedOn : latestId;
         return { ...draft, basedOn, ...changed(draft) };
       }),
     [setKept, latestId],
   );
 
   return {
+    ...drawn,
     lines,
-    readings,
+    discount,
     note,
     validUntil,
-    ready,
-    totals,
-    uncounted: sent.filter(({ amount }) => amount === null).length,
     changed:
       latest === null
-        ? sent.length > 0
-        : !sameLines(ready, inputOf(latest)) ||
+        ? drawn.filled > 0
+        : !same(drawn.ready, inputOf(latest)) ||
+          !same(discount, standingDiscount) ||
           note.trim() !== latest.note ||
           validUntil !== latest.validUntil,
     overtaken: typing && kept.basedOn !== latestId,
@@ -143,6 +126,7 @@ export function useEstimateDraft(account: Account): EstimateDraft {
       (edit) => change((draft) => ({ lines: edit(draft.lines ?? standing) })),
       [change, standing],
     ),
+    setDiscount: (off) => change(() => ({ discount: off, discountTyped: true })),
     setNote: (text) => change(() => ({ note: text })),
     setValidUntil: (date) => change(() => ({ validUntil: date, validUntilTyped: true })),
     startOver,

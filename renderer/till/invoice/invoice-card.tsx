@@ -172,6 +172,7 @@ function IssueForm({ account, draft, onIssued, onAskAgain }: InvoiceCardProps) {
                 by,
                 jobId: account.jobId,
                 lines: billed === 'typed' ? draft.ready : null,
+                discount: billed === 'typed' ? draft.discount : null,
                 note: kept.note,
               })
             }

@@ -1,9 +1,10 @@
 import type { PartId } from '../../../shared/contract/ids.ts';
 import type { Part } from '../../../shared/contract/parts.ts';
-import { type Line, LineInput } from '../../../shared/contract/till/index.ts';
+import { type Line, LineInput, type TillRules } from '../../../shared/contract/till/index.ts';
 import {
   editableMoney,
   editableQuantity,
+  isByRule,
   lineFigures,
   parseMoney,
   parseQuantity,
@@ -38,8 +39,9 @@ const NOTHING_BEHIND: DraftLine['behind'] = {
 export const CELLS = ['kind', 'description', 'quantity', 'unit', 'unitPrice'] as const;
 export type Cell = (typeof CELLS)[number];
 
-/** How the shop writes and rounds money. */
-export interface MoneyRules {
+/** How the shop writes, rounds and prices. */
+export interface MoneyRules
+  extends Pick<TillRules, 'labourRates' | 'labourCost' | 'outsideMarkupPpm' | 'supplies'> {
   currency: string;
   locale: string;
   rounding: Rounding;
@@ -127,13 +129,23 @@ export const draftOf = (lines: readonly Line[], rules: MoneyRules): DraftLine[] 
     },
   }));
 
+type LineFigures = Pick<
+  LineInput,
+  'kind' | 'quantity' | 'unitPrice' | 'unitCost' | 'discount' | 'priceFrom'
+>;
+
 /** What a row says: the line to be sent when all of it can be read, and what is wrong where. */
 export interface LineReading {
   line: LineInput | null;
+  /** What the bill is worked out from; null until quantity and price can be read. */
+  figures: LineFigures | null;
   /** Minor units; null until quantity and price can be read. */
   amount: number | null;
   problems: Partial<Record<Cell, string>>;
 }
+
+/** Thousandths. */
+const ONE = 1000;
 
 /** Reads a row; never throws. */
 export function readLine(draft: DraftLine, rules: MoneyRules): LineReading {
@@ -146,10 +158,14 @@ export function readLine(draft: DraftLine, rules: MoneyRules): LineReading {
       return null;
     }
   };
-  const quantity = attempt('quantity', () => parseQuantity(draft.quantity, rules.locale));
-  const unitPrice = attempt('unitPrice', () =>
-    parseMoney(draft.unitPrice, rules.currency, rules.locale),
-  );
+  // By the shop's rule: what it comes to follows from the other lines.
+  const byRule = isByRule(draft.behind);
+  const quantity = byRule
+    ? ONE
+    : attempt('quantity', () => parseQuantity(draft.quantity, rules.locale));
+  const unitPrice = byRule
+    ? 0
+    : attempt('unitPrice', () => parseMoney(draft.unitPrice, rules.currency, rules.locale));
   const amount =
     quantity === null || unitPrice === null
       ? null
@@ -175,5 +191,14 @@ export function readLine(draft: DraftLine, rules: MoneyRules): LineReading {
     if (cell !== undefined) problems[cell] ??= issue.message;
   }
   const sound = Object.keys(problems).length === 0 && checked.success;
-  return { line: sound ? checked.data : null, amount, problems };
+  const { unitCost, discount, priceFrom } = draft.behind;
+  return {
+    line: sound ? checked.data : null,
+    figures:
+      amount === null || quantity === null || unitPrice === null
+        ? null
+        : { kind: draft.kind, quantity, unitPrice, unitCost, discount, priceFrom },
+    amount,
+    problems,
+  };
 }

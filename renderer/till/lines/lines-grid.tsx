@@ -97,7 +97,7 @@ export function LinesGrid(props: LinesGridProps) {
               key={line.key}
               line={line}
               position={index + 1}
-              reading={readings[index] ?? { line: null, amount: null, problems: {} }}
+              reading={readings[index] ?? { line: null, figures: null, amount: null, problems: {} }}
               rules={rules}
               showMissing={showMissing}
               onChange={change}

@@ -3,7 +3,7 @@ import { UNITS } from '../../trade/index.ts';
 import { COMMON_OVERSIZES, USUAL_ALLOWANCE } from '../../work/decision-sizes.ts';
 import { DECISION_CHOICES, DECISION_SUBJECTS } from '../../work/decisions.ts';
 import { FEATURES } from '../../work/features.ts';
-import { LINE_KINDS } from '../../work/vocabulary.ts';
+import { LINE_KINDS, PRICE_ORIGINS } from '../../work/vocabulary.ts';
 import { reads, writes } from '../base.ts';
 import { Instant, maybeText } from '../fields.ts';
 import { DecisionId, JobId, PartId, StaffId } from '../ids.ts';
@@ -123,6 +123,9 @@ export const Proposal = z.object({
   /** Minor units; 0 while it is to be set. */
   unitPrice: z.int(),
   priceToSet: z.boolean(),
+  /** What one costs the shop, minor units; null when nobody knows. */
+  unitCost: z.int().nullable(),
+  priceFrom: z.enum(PRICE_ORIGINS),
   /** Which decisions it comes from, and what has to be looked at. */
   note: z.string(),
 });
