@@ -51,7 +51,7 @@ const FILES = {
 
 /**
  * Runs the main job of the demo shop on a fresh store, through the contract as the screens do it: a tiller
- * from intake to the signed work order. Its five papers are left in `outDir`, which is made when missing.
+ * from intake to the signed work order. Its papers are left in `outDir`, which is made when missing.
  */
 export async function runDemoJob(context: DeskContext, outDir: string): Promise<void> {
   const clock = new StoryClock(context.now(), DEMO_SHOP.timeZone, 20 - TAKEN_IN);
@@ -73,9 +73,10 @@ export async function runDemoJob(context: DeskContext, outDir: string): Promise<
   const papers = (await desk.office.papers({ jobId })).toSorted(
     (a, b) => kinds.indexOf(a.kind) - kinds.indexOf(b.kind),
   );
-  for (const { id, kind } of papers) {
+  const files = fileNames(papers);
+  for (const [index, { id }] of papers.entries()) {
     const { pdf } = await desk.office.paper({ id });
-    writeFileSync(join(outDir, FILES[kind]), Buffer.from(pdf, 'base64'));
+    writeFileSync(join(outDir, files[index] ?? id), Buffer.from(pdf, 'base64'));
   }
   const { code } = await desk.counter.job({ id: jobId });
   const { entries, intact } = await desk.office.verifyJournal({});
@@ -83,12 +84,20 @@ export async function runDemoJob(context: DeskContext, outDir: string): Promise<
     `${[
       `Job ${code}: ${CUSTOMER.name}, ${DEMO_MACHINES['lucja-tiller'].make} ${DEMO_MACHINES['lucja-tiller'].model}.`,
       slip,
-      ...papers.map(({ kind, title }) => `  ${FILES[kind].padEnd(18)}${title}`),
+      ...papers.map(({ title }, index) => `  ${(files[index] ?? '').padEnd(18)}${title}`),
       `Written to ${outDir}`,
       `Fingerprint of the work order (SHA-256 of what was signed): ${workOrder.fingerprint}`,
       `Journal: ${entries} entries, ${intact ? 'chain intact' : 'CHAIN BROKEN'}.`,
     ].join('\n')}\n`,
   );
+}
+
+/** The second paper of a kind is called `receipt-2.pdf`. */
+function fileNames(papers: readonly Pick<PaperCard, 'kind'>[]): string[] {
+  return papers.map(({ kind }, index) => {
+    const before = papers.slice(0, index).filter((paper) => paper.kind === kind).length;
+    return before === 0 ? FILES[kind] : FILES[kind].replace('.pdf', `-${before + 1}.pdf`);
+  });
 }
 
 /** At the counter: the customer with her tiller, her deposit and her signature. */

@@ -6,7 +6,14 @@ import type { JobCode } from '../../shared/contract/ids.ts';
  * from nothing else. Money is integer minor units of `currency`; instants are UTC ISO 8601 strings,
  * dates ISO calendar dates.
  */
-export type PaperContent = ClaimTicket | Tag | Estimate | Invoice | WorkOrder | ClearanceSheet;
+export type PaperContent =
+  | ClaimTicket
+  | Tag
+  | Estimate
+  | Invoice
+  | Receipt
+  | WorkOrder
+  | ClearanceSheet;
 
 export type PaperKind = PaperContent['kind'];
 
@@ -171,6 +178,32 @@ export interface Invoice extends JobPaper {
   due: number;
   note: string;
   terms: string[];
+}
+
+/** What became of a sum that was handed over. */
+export interface MoneyUse {
+  job: JobCode;
+  /** `Invoice I-000042`, or what it is kept for. */
+  what: string;
+  amount: number;
+  /** What is left to pay of that invoice; null where there is none. */
+  open: number | null;
+}
+
+/** Money that changed hands once; it may be for several jobs. */
+export interface Receipt extends PaperHead {
+  kind: 'receipt';
+  /** `Deposit`, `Payment`, `Refund`. */
+  what: string;
+  /** The shop gave it to the customer. */
+  back: boolean;
+  method: string;
+  reference: string;
+  amount: number;
+  /** Cash that was handed over; null when nobody counted it. */
+  given: number | null;
+  change: number;
+  uses: MoneyUse[];
 }
 
 /** A recorded reading, with all that makes it worth something a year later. */

@@ -3,6 +3,7 @@ import { drawClearanceSheet } from './clearance-sheet.ts';
 import type { PaperContent } from './content.ts';
 import { drawEstimate } from './estimate.ts';
 import { drawInvoice } from './invoice.ts';
+import { drawReceipt } from './receipt.ts';
 import { drawTag } from './tag.ts';
 import { drawWorkOrder } from './work-order.ts';
 
@@ -26,6 +27,8 @@ export function drawPaper(content: PaperContent, fingerprint: string): Uint8Arra
       return drawEstimate(content, fingerprint);
     case 'invoice':
       return drawInvoice(content, fingerprint);
+    case 'receipt':
+      return drawReceipt(content, fingerprint);
     case 'work-order':
       return drawWorkOrder(content, fingerprint);
     case 'clearance-sheet':

@@ -5,6 +5,7 @@ const WORDS = {
   tag: 'Tag',
   estimate: 'Estimate',
   invoice: 'Invoice',
+  receipt: 'Receipt',
   'work-order': 'Work order',
   'clearance-sheet': 'Clearance sheet',
 } satisfies Record<PaperKind, string>;

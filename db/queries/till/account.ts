@@ -1,32 +1,14 @@
-import { asc, eq } from 'drizzle-orm';
-import { CustomerId, JobId, PaymentId, ReceiptId } from '../../../shared/contract/ids.ts';
+import { eq } from 'drizzle-orm';
+import { CustomerId, JobId } from '../../../shared/contract/ids.ts';
 import type { Account, Payment } from '../../../shared/contract/till/index.ts';
 import { approvedAmount, approvedLimit } from '../../../shared/work/approval.ts';
-import { job, payment, staff } from '../../schema/index.ts';
+import { job } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { papersOf, shopOf } from '../office.ts';
 import { approvalsOf, estimatesOf, overridesOf } from './estimates.ts';
 import { creditNotesOf, invoicesOf } from './invoices.ts';
+import { appliedFrom, paymentsOf } from './payments.ts';
 import { tillRulesOf } from './rules.ts';
-
-const paymentsOf = (store: ReadStore, jobId: string): Payment[] =>
-  store
-    .select({ payment, byName: staff.name })
-    .from(payment)
-    .innerJoin(staff, eq(staff.id, payment.by))
-    .where(eq(payment.jobId, jobId))
-    .orderBy(asc(payment.at), asc(payment.id))
-    .all()
-    .map(({ payment: row, byName }) => ({
-      id: PaymentId.parse(row.id),
-      kind: row.kind,
-      method: row.method,
-      amount: row.amount,
-      reference: row.reference,
-      receiptId: row.receiptId === null ? null : ReceiptId.parse(row.receiptId),
-      by: byName,
-      at: row.at,
-    }));
 
 /** Money in less money out. */
 const paidIn = (payments: readonly Pick<Payment, 'kind' | 'amount'>[]): number =>
@@ -42,8 +24,8 @@ export function accountOf(store: ReadStore, jobId: string): Account | undefined 
   const invoices = invoicesOf(store, jobId, papers);
   const payments = paymentsOf(store, jobId);
   const paid = paidIn(payments);
-  const applied = invoices.reduce((sum, invoice) => sum + invoice.applied, 0);
-  const billed = invoices.reduce((sum, { totals, credited }) => sum + totals.total - credited, 0);
+  const unapplied = paid - appliedFrom(store, jobId);
+  const open = invoices.reduce((sum, invoice) => sum + invoice.open, 0);
   const { spendingLimit, depositAgreed } = row;
   return {
     jobId: JobId.parse(row.id),
@@ -61,8 +43,8 @@ export function accountOf(store: ReadStore, jobId: string): Account | undefined 
     creditNotes: creditNotesOf(store, jobId, papers),
     payments,
     paid,
-    due: billed - paid,
-    unapplied: paid - applied,
+    due: open - unapplied,
+    unapplied,
   };
 }
 

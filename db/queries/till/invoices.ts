@@ -34,7 +34,8 @@ export function invoicesOf(
   const applications = store
     .select({ invoiceId: application.invoiceId, amount: application.amount })
     .from(application)
-    .where(eq(application.jobId, jobId))
+    .innerJoin(invoice, eq(invoice.id, application.invoiceId))
+    .where(eq(invoice.jobId, jobId))
     .all();
   return store
     .select({ invoice, byName: staff.name })

@@ -44,7 +44,7 @@ export const approvalLines = (approvals: readonly Approval[]): ApprovalLine[] =>
     estimateNumber,
   }));
 
-const PAYMENT_WORDS: Record<Payment['kind'], string> = {
+export const PAYMENT_WORDS: Record<Payment['kind'], string> = {
   deposit: 'Deposit',
   payment: 'Payment',
   refund: 'Refund',

@@ -8,8 +8,8 @@ export const PAYMENT_KIND_LABELS: Record<PaymentKind, string> = {
 };
 
 /** What can be taken or given back as the account stands, the likeliest first. */
-export function possibleKinds({ invoice, due, paid }: Account): PaymentKind[] {
-  const back: PaymentKind[] = paid > 0 ? ['refund'] : [];
+export function possibleKinds({ invoice, due, unapplied }: Account): PaymentKind[] {
+  const back: PaymentKind[] = unapplied > 0 ? ['refund'] : [];
   if (invoice === null) return ['deposit', ...back];
   return due > 0 ? ['payment', ...back] : back;
 }

@@ -41,7 +41,7 @@ export function PaymentsCard({ account, amountField }: PaymentsCardProps) {
       <Stack gap="md">
         {settled && <Text fw={600}>Paid in full.</Text>}
         {settled && !refunding ? (
-          paid > 0 && (
+          account.unapplied > 0 && (
             <div>
               <Button
                 variant="default"

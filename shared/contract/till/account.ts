@@ -114,13 +114,26 @@ export const CreditNote = z.object({
 });
 export type CreditNote = z.infer<typeof CreditNote>;
 
+/** Money that changed hands once, with its paper; it may be spread over several jobs. */
+export const Receipt = z.object({
+  id: ReceiptId,
+  number: z.string(),
+  amount: z.int(),
+  /** Cash that was handed over; null when nobody counted it. */
+  given: z.int().nullable(),
+  change: z.int(),
+  paper: PaperCard,
+});
+export type Receipt = z.infer<typeof Receipt>;
+
 export const Payment = z.object({
   id: PaymentId,
   kind: z.enum(PAYMENT_KINDS),
   method: z.enum(PAYMENT_METHODS),
   amount: z.int(),
   reference: z.string(),
-  receiptId: ReceiptId.nullable(),
+  /** Payments of before receipts have none. */
+  receipt: Receipt.nullable(),
   by: z.string(),
   at: Instant,
 });
@@ -147,7 +160,7 @@ export const Account = z.object({
   creditNotes: z.array(CreditNote),
   payments: z.array(Payment),
   paid: z.int(),
-  /** Invoices less credit notes less what was paid; negative when the shop owes. */
+  /** What is open on invoices less what is unapplied; negative when the shop owes. */
   due: z.int(),
   /** Paid and not yet applied to an invoice: a liability of the shop. */
   unapplied: z.int(),
