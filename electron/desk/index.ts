@@ -2,7 +2,7 @@ import { bench } from './bench/index.ts';
 import { counter } from './counter/index.ts';
 import { os } from './implementer.ts';
 import { office } from './office.ts';
-import { parts } from './parts.ts';
+import { parts } from './parts/index.ts';
 import { specbook } from './specbook.ts';
 import { till } from './till/index.ts';
 

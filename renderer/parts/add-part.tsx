@@ -3,7 +3,7 @@ import { type FormEvent, useState } from 'react';
 import { Link } from 'react-router';
 import { z } from 'zod';
 import { PartId } from '../../shared/contract/ids.ts';
-import type { Part } from '../../shared/contract/parts.ts';
+import type { Part } from '../../shared/contract/parts/index.ts';
 import { deskQuery } from '../common/desk.ts';
 import { MoneyInput } from '../common/money-input.tsx';
 import { fieldErrors, RefusalAlert, refusalOf } from '../common/refusal.tsx';

@@ -1,5 +1,5 @@
 import { keepPreviousData, type UseQueryResult, useQuery } from '@tanstack/react-query';
-import type { Part } from '../../shared/contract/parts.ts';
+import type { Part } from '../../shared/contract/parts/index.ts';
 import { foldNumber } from '../../shared/work/fold.ts';
 import { desk } from '../common/desk.ts';
 

@@ -1,7 +1,7 @@
 import { Button, SegmentedControl, Stack, Text, TextInput } from '@mantine/core';
 import { type FormEvent, useState } from 'react';
 import type { JobId } from '../../shared/contract/ids.ts';
-import { HAND_MOVEMENTS, type Part } from '../../shared/contract/parts.ts';
+import { HAND_MOVEMENTS, type Part } from '../../shared/contract/parts/index.ts';
 import { formatQuantity } from '../../shared/money/index.ts';
 import { MOVEMENT_KIND_LABELS } from '../../shared/work/stock-words.ts';
 import { deskQuery } from '../common/desk.ts';

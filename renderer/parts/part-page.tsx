@@ -1,7 +1,7 @@
 import { Anchor, Paper, SimpleGrid, Table, Title } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
 import { Link, useParams } from 'react-router';
-import type { Movement, Part } from '../../shared/contract/parts.ts';
+import type { Movement, Part } from '../../shared/contract/parts/index.ts';
 import { formatQuantity } from '../../shared/money/index.ts';
 import { MOVEMENT_KIND_LABELS } from '../../shared/work/stock-words.ts';
 import { Card } from '../common/card.tsx';

@@ -1,7 +1,7 @@
 import { Table, Text } from '@mantine/core';
 import type { KeyboardEvent, RefObject } from 'react';
 import { Link } from 'react-router';
-import type { Part } from '../../shared/contract/parts.ts';
+import type { Part } from '../../shared/contract/parts/index.ts';
 import { formatQuantity } from '../../shared/money/index.ts';
 import { useMoney, useShop } from '../common/shop.tsx';
 import classes from './parts-table.module.css';

@@ -1,4 +1,4 @@
-import type { HAND_MOVEMENTS } from '../../shared/contract/parts.ts';
+import type { HAND_MOVEMENTS } from '../../shared/contract/parts/index.ts';
 
 export type MovementKind = (typeof HAND_MOVEMENTS)[number];
 

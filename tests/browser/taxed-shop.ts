@@ -1,5 +1,5 @@
 import type { StaffId } from '../../shared/contract/ids.ts';
-import type { Part } from '../../shared/contract/parts.ts';
+import type { Part } from '../../shared/contract/parts/index.ts';
 import { type Desk, deskAt, ownerOf } from './desk-client.ts';
 import { test as base } from './fixtures.ts';
 import { type RunningServer, startServer } from './server.ts';

@@ -4,7 +4,7 @@ import type { Bundle, LineInput, TillRules } from '../../../shared/contract/till
 import { bundle } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { shopOf } from '../office.ts';
-import { partById } from '../parts.ts';
+import { partById } from '../parts/part.ts';
 import { tillRulesOf } from './rules.ts';
 
 /** Those in use, by name, at today's prices. */

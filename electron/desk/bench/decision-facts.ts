@@ -1,5 +1,5 @@
 import { decisionsOf, standingDecisions } from '../../../db/queries/decisions.ts';
-import { findParts } from '../../../db/queries/parts.ts';
+import { findParts } from '../../../db/queries/parts/part.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import type {
   BenchSheet,
@@ -7,7 +7,7 @@ import type {
   FeatureOnSheet,
   Reading,
 } from '../../../shared/contract/bench/index.ts';
-import type { Part } from '../../../shared/contract/parts.ts';
+import type { Part } from '../../../shared/contract/parts/index.ts';
 import type { PartFigure } from '../../../shared/work/decision-figures.ts';
 import type { EngineFacts } from '../../../shared/work/decision-grounds.ts';
 import { oversizesKept } from '../../../shared/work/decision-parts.ts';

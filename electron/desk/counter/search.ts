@@ -1,7 +1,7 @@
 import { findCustomers } from '../../../db/queries/counter/customers.ts';
 import { findJobs } from '../../../db/queries/counter/jobs.ts';
 import { findMachines } from '../../../db/queries/counter/machines.ts';
-import { findParts } from '../../../db/queries/parts.ts';
+import { findParts } from '../../../db/queries/parts/part.ts';
 import { findEngineModelNames } from '../../../db/queries/specbook.ts';
 import type { SearchHit } from '../../../shared/contract/counter.ts';
 import { JOB_STATE_LABELS } from '../../../shared/work/job-state.ts';

@@ -1,4 +1,4 @@
-import { partById } from '../../../db/queries/parts.ts';
+import { partById } from '../../../db/queries/parts/part.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import type {
   BillTerms,

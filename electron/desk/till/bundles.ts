@@ -1,5 +1,5 @@
 import { eq } from 'drizzle-orm';
-import { partById } from '../../../db/queries/parts.ts';
+import { partById } from '../../../db/queries/parts/part.ts';
 import { bundleById, bundleRowByName, bundlesOf } from '../../../db/queries/till/bundles.ts';
 import { bundle } from '../../../db/schema/index.ts';
 import { os } from '../implementer.ts';

@@ -10,7 +10,7 @@ import {
 import { useDebouncedValue } from '@mantine/hooks';
 import { IconX } from '@tabler/icons-react';
 import { type KeyboardEvent, useState } from 'react';
-import type { Part } from '../../../shared/contract/parts.ts';
+import type { Part } from '../../../shared/contract/parts/index.ts';
 import { formatQuantity } from '../../../shared/money/index.ts';
 import { useMoney } from '../../common/shop.tsx';
 import { mayBeNumber, partByNumber, useFoundParts } from '../../parts/find-parts.ts';

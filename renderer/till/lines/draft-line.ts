@@ -1,5 +1,5 @@
 import type { PartId } from '../../../shared/contract/ids.ts';
-import type { Part } from '../../../shared/contract/parts.ts';
+import type { Part } from '../../../shared/contract/parts/index.ts';
 import { type Line, LineInput, type TillRules } from '../../../shared/contract/till/index.ts';
 import {
   editableMoney,

@@ -1,12 +1,12 @@
-import { asc, desc, eq, sql } from 'drizzle-orm';
-import { jobCode, PartId } from '../../shared/contract/ids.ts';
-import type { Movement, Part } from '../../shared/contract/parts.ts';
-import { partPrice } from '../../shared/money/index.ts';
-import { job, part, staff, stockMovement } from '../schema/index.ts';
-import type { ReadStore } from '../store.ts';
-import { shopOf } from './office.ts';
-import { matches } from './search-text.ts';
-import { tillRulesOf } from './till/rules.ts';
+import { asc, eq, sql } from 'drizzle-orm';
+import { PartId } from '../../../shared/contract/ids.ts';
+import type { Part } from '../../../shared/contract/parts/index.ts';
+import { partPrice } from '../../../shared/money/index.ts';
+import { part, stockMovement } from '../../schema/index.ts';
+import type { ReadStore } from '../../store.ts';
+import { shopOf } from '../office.ts';
+import { matches } from '../search-text.ts';
+import { tillRulesOf } from '../till/rules.ts';
 
 const rows = (store: ReadStore) =>
   store
@@ -49,21 +49,3 @@ export function partByKey(store: ReadStore, numberKey: string): Part | undefined
   const row = rows(store).where(eq(part.numberKey, numberKey)).get();
   return row && pricing(store)(row);
 }
-
-export const movementsOf = (store: ReadStore, partId: string): Movement[] =>
-  store
-    .select({ movement: stockMovement, byName: staff.name, jobNumber: job.number })
-    .from(stockMovement)
-    .innerJoin(staff, eq(staff.id, stockMovement.by))
-    .leftJoin(job, eq(job.id, stockMovement.jobId))
-    .where(eq(stockMovement.partId, partId))
-    .orderBy(desc(stockMovement.at), desc(stockMovement.id))
-    .all()
-    .map(({ movement, byName, jobNumber }) => ({
-      kind: movement.kind,
-      quantity: movement.quantity,
-      reason: movement.reason,
-      jobCode: jobNumber === null ? '' : jobCode(jobNumber),
-      by: byName,
-      at: movement.at,
-    }));

@@ -1,0 +1,55 @@
+import { z } from 'zod';
+import { MOVEMENT_KINDS } from '../../work/stock-words.ts';
+import { writes } from '../base.ts';
+import { Instant, maybeText } from '../fields.ts';
+import { JobId, PartId, StaffId } from '../ids.ts';
+import { Part } from './part.ts';
+
+/** Movements that a person enters by hand; the others follow from jobs and orders. */
+export const HAND_MOVEMENTS = ['received', 'issued', 'returned', 'scrapped', 'counted'] as const;
+
+export const Movement = z.object({
+  kind: z.enum(MOVEMENT_KINDS),
+  /** Signed thousandths: what it adds to the shelf. */
+  quantity: z.int(),
+  reason: z.string(),
+  jobCode: z.string(),
+  by: z.string(),
+  at: Instant,
+});
+export type Movement = z.infer<typeof Movement>;
+
+/** A quantity above zero. */
+export const Thousandths = z.int().min(1, 'A quantity is more than zero.').max(1_000_000_000);
+
+export const movements = {
+  /** One movement on the shelf: received, returned, scrapped or issued to a job. */
+  move: writes
+    .errors({
+      NOT_ON_THE_SHELF: {
+        status: 409,
+        message: 'The shelf holds fewer than that. Count the bin, or receive what came in first.',
+        data: z.object({ onHand: z.int() }),
+      },
+      REASON_WANTED: {
+        status: 409,
+        message: 'Say why in a few words: scrapping and counting need a reason.',
+      },
+      JOB_WANTED: {
+        status: 409,
+        message: 'Say which job the part goes to: issuing and returning need a job.',
+      },
+    })
+    .input(
+      z.strictObject({
+        by: StaffId,
+        partId: PartId,
+        kind: z.enum(HAND_MOVEMENTS),
+        /** Thousandths; for a count, what is in the bin (zero or more). */
+        quantity: z.union([Thousandths, z.literal(0)]),
+        jobId: JobId.nullable().default(null),
+        reason: maybeText(300),
+      }),
+    )
+    .output(Part),
+};
