@@ -14,6 +14,9 @@ import type { Cycle, SourceKind } from '../../shared/work/vocabulary.ts';
 import { date, id, instant, json } from './columns.ts';
 import { staff } from './office.ts';
 
+/** As it is kept: those from before the source's own designation was written down have none. */
+type KeptFastener = Omit<Fastener, 'designation'> & { designation?: string };
+
 export const engineModel = sqliteTable(
   'engine_model',
   {
@@ -66,7 +69,7 @@ export const specification = sqliteTable(
       .notNull()
       .references(() => source.id),
     page: text('page').notNull(),
-    fastener: json<Fastener>('fastener'),
+    fastener: json<KeptFastener>('fastener'),
     enteredBy: text('entered_by')
       .notNull()
       .references(() => staff.id),

@@ -251,6 +251,8 @@ export interface FeatureReadings {
   /** `Workshop manual, 3rd edition, page 14`; empty when there is none. */
   source: string;
   standing: Standing;
+  /** Of a torque, `4 bolts, M8 × 1.25, class 8.8`; empty when there are none or the source names none. */
+  fastener: string;
   /** By phase. */
   readings: ReadingLine[];
   derived: DerivedLine[];

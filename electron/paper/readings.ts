@@ -73,7 +73,9 @@ function featureRows(
   const limitsInRows = bands.size > 1;
   const setting = { gauges, converted, limitsInRows };
   const groups = groupsOf(sheet, feature.readings);
-  const limits = limitsInRows ? '' : band;
+  const limits = [limitsInRows ? '' : unbroken(band), feature.fastener]
+    .filter(Boolean)
+    .join('  ·  ');
   const again = continuedBand(sheet, feature, limits);
   const below = groups.flatMap((group, index) => {
     const last = groups.findLastIndex(({ phase }) => phase === group.phase) === index;

@@ -1,27 +1,19 @@
-import { NativeSelect, SimpleGrid, Stack, TextInput } from '@mantine/core';
+import { Autocomplete, NativeSelect, SimpleGrid, Stack, Text, TextInput } from '@mantine/core';
 import { z } from 'zod';
-import { PROPERTY_CLASSES } from '../../shared/trade/index.ts';
+import {
+  type NamedThread,
+  PROPERTY_CLASSES,
+  parseThread,
+  USUAL_THREADS,
+} from '../../shared/trade/index.ts';
 import type { Feature } from '../../shared/work/features.ts';
 import { BoltPicture } from '../common/measure/bolt-picture.tsx';
 import { decimal } from '../common/measure/decimal.ts';
 import classes from './specbook.module.css';
-import { fastenerOf, type SpecificationDraft } from './specification-draft.ts';
+import { fastenerOf, type SpecificationDraft, threadTyped } from './specification-draft.ts';
 import { PATTERN_LABELS } from './specification-words.ts';
 
 const Pattern = z.enum(['cross', 'spiral', 'in-line']);
-
-/** Coarse and fine threads of small engines; diameter and pitch in mm (ISO 261, ASME B1.1). */
-const THREADS = [
-  { name: 'M5 × 0.8', diameter: '5', pitch: '0.8' },
-  { name: 'M6 × 1', diameter: '6', pitch: '1' },
-  { name: 'M8 × 1.25', diameter: '8', pitch: '1.25' },
-  { name: 'M8 × 1', diameter: '8', pitch: '1' },
-  { name: 'M10 × 1.5', diameter: '10', pitch: '1.5' },
-  { name: 'M10 × 1.25', diameter: '10', pitch: '1.25' },
-  { name: '1/4-20 UNC', diameter: '6.35', pitch: '1.27' },
-  { name: '5/16-18 UNC', diameter: '7.9375', pitch: '1.4111' },
-  { name: '3/8-16 UNC', diameter: '9.525', pitch: '1.5875' },
-] as const;
 
 /** The fastener group that a torque belongs to, with the order in which it is tightened. */
 export function FastenerFields({
@@ -36,9 +28,7 @@ export function FastenerFields({
   readonly errors: Record<string, string>;
 }) {
   const fastener = fastenerOf(feature, draft);
-  const thread = THREADS.find(
-    (each) => each.diameter === draft.diameter && each.pitch === draft.pitch,
-  );
+  const thread = threadTyped(draft.designation);
   const figure = (key: 'diameter' | 'pitch' | 'count', label: string) => (
     <TextInput
       label={label}
@@ -55,28 +45,37 @@ export function FastenerFields({
       <div className={classes.bolts}>
         <Stack gap="sm">
           <SimpleGrid cols={2}>
-            <NativeSelect
+            <Autocomplete
               size="md"
               label="Thread"
-              data={[...THREADS.map(({ name }) => name), 'another']}
-              value={thread?.name ?? 'another'}
-              onChange={(event) => {
-                const name = event.currentTarget.value;
-                const chosen = THREADS.find((each) => each.name === name);
-                if (chosen !== undefined)
-                  onChange({ diameter: chosen.diameter, pitch: chosen.pitch });
-              }}
+              description="As the source prints it"
+              placeholder="M8 × 1.25, 5/16-18 UNC"
+              data={[...USUAL_THREADS]}
+              limit={8}
+              maxLength={40}
+              value={draft.designation}
+              onChange={(designation) => onChange({ designation })}
+              error={errors['fastener.designation'] ?? threadFault(draft.designation)}
             />
             <NativeSelect
               size="md"
-              label="Class, as marked on the head"
+              label="Class"
+              description="As marked on the head"
               data={[...PROPERTY_CLASSES]}
               value={draft.propertyClass}
               onChange={(event) => onChange({ propertyClass: event.currentTarget.value })}
               error={errors['fastener.propertyClass']}
             />
-            {figure('diameter', 'Diameter, mm')}
-            {figure('pitch', 'Pitch, mm')}
+            {draft.designation.trim() === '' ? (
+              <>
+                {figure('diameter', 'Diameter, mm')}
+                {figure('pitch', 'Pitch, mm')}
+              </>
+            ) : (
+              <Text size="sm" className={classes.whole} aria-live="polite">
+                {thread !== null && sizeWords(thread)}
+              </Text>
+            )}
             {figure('count', 'How many')}
             <NativeSelect
               size="md"
@@ -100,4 +99,25 @@ export function FastenerFields({
       </div>
     </fieldset>
   );
+}
+
+/** The size that the designation stands for, and whether a table of threads has it. */
+const sizeWords = ({ diameter, pitch, standard }: NamedThread): string =>
+  [
+    `${diameter} mm, pitch ${pitch} mm.`,
+    standard ? '' : 'Not of the coarse or fine series of ISO 261 or ASME B1.1: look at it again.',
+  ]
+    .filter(Boolean)
+    .join(' ');
+
+/** Why it names no thread, once something is typed. */
+function threadFault(designation: string): string | undefined {
+  if (designation.trim() === '') return undefined;
+  try {
+    parseThread(designation);
+    return undefined;
+  } catch (error) {
+    if (error instanceof RangeError) return error.message;
+    throw error;
+  }
 }

@@ -3,6 +3,8 @@ import type {
   SPECIFICATION_UNITS,
   Specification,
 } from '../../shared/contract/specbook.ts';
+import { type NamedThread, parseThread } from '../../shared/trade/index.ts';
+import { threadWords } from '../../shared/work/fastener-words.ts';
 import { FEATURE_UNITS, type Feature } from '../../shared/work/features.ts';
 import { isTorque, needsFastener } from '../../shared/work/torque-check.ts';
 import { decimal } from '../common/measure/decimal.ts';
@@ -20,6 +22,8 @@ export interface SpecificationDraft extends SourceDraft {
   condition: string;
   /** The bolts that a torque is for are known, and written out. */
   bolted: boolean;
+  /** The thread as the source prints it; empty when only diameter and pitch are known. */
+  designation: string;
   diameter: string;
   pitch: string;
   propertyClass: string;
@@ -30,6 +34,7 @@ export interface SpecificationDraft extends SourceDraft {
 }
 
 const USUAL_FASTENER = {
+  designation: 'M8 × 1.25',
   diameter: '8',
   pitch: '1.25',
   propertyClass: '8.8',
@@ -67,6 +72,7 @@ export function draftOf(feature: Feature, current: Specification | null): Specif
     ...(fastener === null
       ? USUAL_FASTENER
       : {
+          designation: threadWords(fastener),
           diameter: String(fastener.diameter),
           pitch: String(fastener.pitch),
           propertyClass: fastener.propertyClass,
@@ -77,18 +83,31 @@ export function draftOf(feature: Feature, current: Specification | null): Specif
   };
 }
 
+/** The thread that a designation names; null while it names none. */
+export function threadTyped(designation: string): NamedThread | null {
+  try {
+    return designation.trim() === '' ? null : parseThread(designation);
+  } catch (error) {
+    if (error instanceof RangeError) return null;
+    throw error;
+  }
+}
+
 /** The fastener group of a draft; null for a feature that has none or while a figure can't be read. */
 export function fastenerOf(feature: Feature, draft: SpecificationDraft): Fastener | null {
   const stages = draft.stages
     .split(/[\s;%]+/)
     .filter((word) => word !== '')
     .map(decimal);
-  const diameter = decimal(draft.diameter);
-  const pitch = decimal(draft.pitch);
+  const named = threadTyped(draft.designation);
+  const diameter = named?.diameter ?? decimal(draft.diameter);
+  const pitch = named?.pitch ?? decimal(draft.pitch);
   const count = decimal(draft.count);
   if (!isTorque(feature) || !draft.bolted || diameter === null || pitch === null || count === null)
     return null;
+  if (draft.designation.trim() !== '' && named === null) return null;
   return {
+    designation: draft.designation.trim(),
     diameter,
     pitch,
     propertyClass: draft.propertyClass,

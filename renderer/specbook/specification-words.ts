@@ -1,4 +1,5 @@
 import type { Fastener, Source } from '../../shared/contract/specbook.ts';
+import { classWords, threadWords } from '../../shared/work/fastener-words.ts';
 import { SOURCE_KIND_LABELS } from '../../shared/work/vocabulary.ts';
 
 /** A source in one line: kind, title, edition, page. */
@@ -23,4 +24,4 @@ const stagesWords = (stages: readonly number[]): string =>
 
 /** A fastener group in one line. */
 export const fastenerWords = (fastener: Fastener): string =>
-  `${fastener.count} bolts, ${fastener.diameter} × ${fastener.pitch} mm, class ${fastener.propertyClass}, ${PATTERN_LABELS[fastener.pattern]}, stages ${stagesWords(fastener.stages)}`;
+  `${fastener.count} bolts, ${threadWords(fastener)}, ${classWords(fastener.propertyClass)}, ${PATTERN_LABELS[fastener.pattern]}, stages ${stagesWords(fastener.stages)}`;

@@ -2,6 +2,7 @@ import { Text } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
 import type { EngineModelId } from '../../shared/contract/ids.ts';
 import { display, type Unit } from '../../shared/trade/index.ts';
+import { classWords, threadWords } from '../../shared/work/fastener-words.ts';
 import { FEATURE_LABELS, type Feature } from '../../shared/work/features.ts';
 import type { TypedFastener } from '../../shared/work/torque-check.ts';
 import { StandingBadge } from '../common/badges.tsx';
@@ -37,7 +38,7 @@ export function TorquesOfThread({
       specification.feature !== except.feature,
   );
   if (!usable(fastener) || query.data === undefined) return null;
-  const thread = `${diameter} × ${pitch} mm`;
+  const thread = threadWords(fastener);
   if (others.length === 0)
     return (
       <Text size="sm" c="dimmed">
@@ -67,7 +68,10 @@ export function TorquesOfThread({
                   specification.unit !== unit &&
                   ` (aims at ${display(target, unit)})`}
               </span>
-              <span>class {specification.fastener?.propertyClass}</span>
+              <span>
+                {specification.fastener !== null &&
+                  `${threadWords(specification.fastener)}, ${classWords(specification.fastener.propertyClass)}`}
+              </span>
               <StandingBadge standing={specification.standing} />
             </li>
           );

@@ -17,7 +17,8 @@ import { Fastener, SPECIFICATION_UNITS } from './specbook-words.ts';
  *   (year-month-day, or null).
  * - `specifications`: one for each feature at the most. `low`, `high`, `aim` and `wearLimit` are text,
  *   as the source prints them in `unit`, empty where it prints none; `condition`; `source` (a key of
- *   `sources`) and `page`; `fastener`, null or `diameter` and `pitch` in mm, `propertyClass`, `count`,
+ *   `sources`) and `page`; `fastener`, null or `designation` (the
+ *   thread as the source prints it, `5/16-18 UNC`, or empty), `diameter` and `pitch` in mm, `propertyClass`, `count`,
  *   `pattern`, and `stages` as rising shares of the final torque, the last of them 1.
  *
  * What may be left out: everything that may be empty or null.
@@ -109,6 +110,7 @@ export const CSV_COLUMNS = [
   { name: 'source_edition', path: 'source.edition' },
   { name: 'source_date', path: 'source.date' },
   { name: 'page', path: 'page' },
+  { name: 'thread', path: 'fastener.designation' },
   { name: 'thread_diameter_mm', path: 'fastener.diameter' },
   { name: 'thread_pitch_mm', path: 'fastener.pitch' },
   { name: 'property_class', path: 'fastener.propertyClass' },

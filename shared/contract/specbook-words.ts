@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { maybeText } from './fields.ts';
 
 /** Words of the spec book that its procedures and its files share. */
 
@@ -28,6 +29,8 @@ export const SPECIFICATION_UNITS = [
 
 /** A fastener group: what the plausibility check and the bolt picture need. Diameter and pitch in mm. */
 export const Fastener = z.object({
+  /** The thread as the source prints it, `5/16-18 UNC`; empty when only its size in mm is known. */
+  designation: maybeText(40),
   diameter: z.number().positive().max(30),
   pitch: z.number().positive().max(5),
   /** As marked on the head: `8.8`, `10.9`, `grade 5` … */

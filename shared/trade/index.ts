@@ -43,6 +43,7 @@ export { type RingGapRule, ringGap } from './ring-gap.ts';
 export { meanUncertainty, repeated, type Settling, settle, type Unsettled } from './settle.ts';
 export { type Slip, type SlipKind, suspectSlip } from './slip.ts';
 export { EXPANSION_COEFFICIENTS, REFERENCE_TEMPERATURE, toReference } from './temperature.ts';
+export { type NamedThread, parseThread, sameThread, threadName, USUAL_THREADS } from './thread.ts';
 export {
   TIGHTENING_PATTERNS,
   type TighteningPattern,

@@ -30,7 +30,7 @@ describe('limits as a source prints them', () => {
   });
 });
 
-const M8 = { diameter: 8, pitch: 1.25, propertyClass: '8.8', stages: [0.5, 1] };
+const M8 = { designation: '', diameter: 8, pitch: 1.25, propertyClass: '8.8', stages: [0.5, 1] };
 
 describe('a torque beside its thread', () => {
   // Common practice, no source: head bolts of a small engine at 17 lbf·ft, which an M8 class 8.8 bears.
@@ -44,6 +44,8 @@ describe('a torque beside its thread', () => {
     expect(readFastener('coil-air-gap', M8).ok).toBe(false);
     expect(readFastener('head-bolt-torque', null).ok).toBe(false);
     expect(readFastener('head-bolt-torque', M8)).toEqual({ ok: true, fastener: M8 });
+    const printed = { ...M8, designation: 'M8x1,25' };
+    expect(readFastener('head-bolt-torque', printed)).toEqual({ ok: true, fastener: printed });
   });
 
   test.each([
@@ -51,6 +53,8 @@ describe('a torque beside its thread', () => {
     [{ pitch: 9 }, 'fastener.pitch'],
     [{ pitch: 5 }, 'fastener.pitch'],
     [{ diameter: 20, pitch: 2.5, propertyClass: '9.8' }, 'fastener.propertyClass'],
+    [{ designation: 'five sixteenths' }, 'fastener.designation'],
+    [{ designation: '5/16-18 UNC' }, 'fastener.designation'],
     [{ stages: [0.5, 0.9] }, 'fastener.stages'],
     [{ stages: [0.5, 0.4, 1] }, 'fastener.stages'],
   ])('%o is refused at its field', (change, path) => {

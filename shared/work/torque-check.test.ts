@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
-import { isTorque, readFastener, sameThread } from './torque-check.ts';
+import { sameThread } from '../trade/index.ts';
+import { isTorque, readFastener } from './torque-check.ts';
 
-const bolts = { diameter: 8, pitch: 1.25, propertyClass: '8.8', stages: [0.5, 1] };
+const bolts = { designation: '', diameter: 8, pitch: 1.25, propertyClass: '8.8', stages: [0.5, 1] };
 
 test('a head is tightened by its bolts; a length has none', () => {
   expect(isTorque('head-bolt-torque')).toBe(true);

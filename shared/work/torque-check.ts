@@ -2,7 +2,9 @@ import {
   aim,
   isPropertyClass,
   PROPERTY_CLASSES,
+  parseThread,
   proofLoad,
+  sameThread,
   stressArea,
   torquePlausibility,
   torqueStages,
@@ -12,6 +14,8 @@ import type { BandIssue, SpecificationBand } from './specification-band.ts';
 
 /** A fastener group as it is typed: diameter and pitch in mm. */
 export interface TypedFastener {
+  /** As the source prints it; empty when only the size is known. */
+  designation: string;
   diameter: number;
   pitch: number;
   propertyClass: string;
@@ -51,12 +55,26 @@ export function readFastener<F extends TypedFastener>(
       path: 'fastener.propertyClass',
       message: `Use a class as marked on the head: ${PROPERTY_CLASSES.join(', ')}.`,
     });
+  issues.push(...designationIssues(fastener));
   issues.push(...fault('fastener.stages', () => torqueStages(1, fastener.stages)));
   issues.push(...fault('fastener.pitch', () => stressArea(fastener)));
   // The class may not go with the diameter (9.8 stops at 16 mm): only the proof load can tell.
   if (issues.length === 0)
     issues.push(...fault('fastener.propertyClass', () => proofLoad(asThread(fastener))));
   return issues.length > 0 ? { ok: false, issues } : { ok: true, fastener };
+}
+
+/** A designation that is no thread, or names another one than diameter and pitch do. */
+function designationIssues({ designation, ...thread }: TypedFastener): BandIssue[] {
+  if (designation === '') return [];
+  const path = 'fastener.designation';
+  return fault(path, () => {
+    const named = parseThread(designation);
+    if (!sameThread(named, thread))
+      throw new RangeError(
+        `${designation} is ${named.diameter} × ${named.pitch} mm, not ${thread.diameter} × ${thread.pitch} mm. Mend the one or the other.`,
+      );
+  });
 }
 
 /** What the maths finds wrong, at the field that it is about. */
@@ -100,10 +118,3 @@ const targetOf = (band: SpecificationBand): number | undefined =>
   band.low !== undefined && band.high !== undefined
     ? aim(band)
     : (band.aim ?? band.high ?? band.low);
-
-/** Whether two fasteners have one thread: diameter and pitch in mm, as exact as a thread is named. */
-export const sameThread = (
-  one: { diameter: number; pitch: number },
-  other: { diameter: number; pitch: number },
-): boolean =>
-  Math.abs(one.diameter - other.diameter) < 0.02 && Math.abs(one.pitch - other.pitch) < 0.002;

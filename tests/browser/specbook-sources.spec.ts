@@ -154,11 +154,15 @@ test('while a torque is typed, what the same thread is tightened to elsewhere st
   const torques = form.getByRole('region', { name: 'Other torques of this thread' });
   await expect(torques).toContainText(`${model.make} ${model.model}, Head bolts`);
   await expect(torques).toContainText('22–24');
-  await form.getByRole('combobox', { name: 'Thread' }).selectOption('M6 × 1');
+  const thread = form.getByRole('combobox', { name: 'Thread' });
+  await thread.fill('7/16-20 UNF');
   await expect(
-    form.getByText('The book has no other torque for a thread of 6 × 1 mm.'),
+    form.getByText('The book has no other torque for a thread of 7/16-20 UNF.'),
   ).toBeVisible();
-  await form.getByRole('combobox', { name: 'Thread' }).selectOption('M8 × 1.25');
+  await expect(form.getByText('11.1125 mm, pitch 1.27 mm.')).toBeVisible();
+  await thread.fill('7/16-14 UNF');
+  await expect(form.getByText('7/16 UNF has 20 threads per inch')).toBeVisible();
+  await thread.fill('M8x1,25');
   await expect(torques).toBeVisible();
   await clean(page);
   await page.screenshot({ path: testInfo.outputPath('torque.png'), fullPage: true });

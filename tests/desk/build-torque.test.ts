@@ -222,13 +222,19 @@ test('rod bolts in stages are walked as head bolts are, and each stage is a read
   await desk.specbook.addSpecification({
     ...rods,
     fastener: {
-      diameter: 6,
-      pitch: 1,
-      propertyClass: '10.9',
+      designation: '1/4-28 UNF',
+      diameter: 6.35,
+      pitch: 0.9071,
+      propertyClass: 'grade 8',
       count: 2,
       pattern: 'in-line',
       stages: [0.5, 0.75, 1],
     },
+  });
+  // The thread is called what the source calls it, and never M6.35 × 0.9071.
+  expect(await desk.bench.torqueWalk({ jobId, feature: 'rod-bolt-torque' })).toMatchObject({
+    thread: '1/4-28 UNF, grade 8',
+    count: 2,
   });
   for (const [stage, bolts] of [
     [1, 2],

@@ -294,14 +294,22 @@ const words = (maximum: number) =>
 
 const named = (maximum: number) => words(maximum).map((text) => (text === '' ? 'X 1' : text));
 
-const fastener = fc.record({
-  diameter: fc.constantFrom(5, 6, 8, 7.9375),
-  pitch: fc.constantFrom(0.8, 1, 1.25),
+const thread = fc.constantFrom(
+  { designation: '', diameter: 5, pitch: 0.8 },
+  { designation: '', diameter: 7.9375, pitch: 1.25 },
+  { designation: 'M6', diameter: 6, pitch: 1 },
+  { designation: 'M8×1,25', diameter: 8, pitch: 1.25 },
+  { designation: '5/16"-18 UNC', diameter: 7.9375, pitch: 1.4111 },
+);
+
+const bolted = fc.record({
   propertyClass: fc.constantFrom('8.8', '10.9', 'grade 5'),
   count: fc.integer({ min: 1, max: 24 }),
   pattern: fc.constantFrom('cross' as const, 'spiral' as const, 'in-line' as const),
   stages: fc.constantFrom<number[]>([1], [0.5, 1], [0.33, 0.66, 1]),
 });
+
+const fastener = fc.tuple(thread, bolted).map(([named, rest]) => ({ ...named, ...rest }));
 
 const anyFile: fc.Arbitrary<ModelFile> = fc
   .record({

@@ -20,7 +20,8 @@ export interface DemoSpecification {
   confirmed?: { by: StaffKey; source?: SourceKey; page?: string };
   /** Another source prints something else, in the same unit, and nobody has settled it. */
   contradicted?: { by: StaffKey; source: SourceKey; page: string; low: string; high: string };
-  fastener?: Fastener;
+  /** The thread by its designation, where the source prints more than its size. */
+  fastener?: Omit<Fastener, 'designation'> & { designation?: string };
 }
 
 /** A model that is its family but for what it states itself. */

@@ -1,8 +1,8 @@
 import { and, desc, eq, inArray, isNotNull } from 'drizzle-orm';
 import { EngineModelId, SpecificationId } from '../../../shared/contract/ids.ts';
 import type { NamedModel, Specification } from '../../../shared/contract/specbook.ts';
+import { sameThread } from '../../../shared/trade/index.ts';
 import { FEATURES, type Feature } from '../../../shared/work/features.ts';
-import { sameThread } from '../../../shared/work/torque-check.ts';
 import { engineModel, source, specification, staff } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { asSource } from './sources.ts';
@@ -29,6 +29,11 @@ function asSpecifications(store: ReadStore, found: Row[]): Specification[] {
       id: SpecificationId.parse(facts.id),
       engineModelId: EngineModelId.parse(facts.engineModelId),
       inheritedFrom: null,
+      // Written before a thread was kept as its source prints it: its size alone is known.
+      fastener: facts.fastener && {
+        ...facts.fastener,
+        designation: facts.fastener.designation ?? '',
+      },
       source: asSource(row.source),
       enteredBy: row.enteredByName,
       ...witnesses(row.specification, row.source),

@@ -4,6 +4,7 @@ import type { TorqueWalk } from '../../../shared/contract/bench/index.ts';
 import type { JobId } from '../../../shared/contract/ids.ts';
 import type { Specification } from '../../../shared/contract/specbook.ts';
 import { aim, convert, dimensionOf, torqueStages } from '../../../shared/trade/index.ts';
+import { classWords, threadWords } from '../../../shared/work/fastener-words.ts';
 import {
   FEATURE_LABELS,
   FEATURE_UNITS,
@@ -80,7 +81,7 @@ export function walkOf(store: ReadStore, which: Which, group: Group): TorqueWalk
     cylinders: Math.max(...placesOf(which.feature, shape).map(({ cylinder }) => cylinder)),
     count: fastener.count,
     pattern: fastener.pattern,
-    thread: `M${fastener.diameter} × ${fastener.pitch}, class ${fastener.propertyClass}`,
+    thread: `${threadWords(fastener)}, ${classWords(fastener.propertyClass)}`,
     condition: specification.condition,
     stages: fastener.stages.map((share, index) => ({ share, target: targets[index] ?? 0 })),
     unit: specification.unit,

@@ -13,6 +13,7 @@ import {
   type Unit,
   unitLabel,
 } from '../../../shared/trade/index.ts';
+import { classWords, threadWords } from '../../../shared/work/fastener-words.ts';
 import { FEATURE_UNITS } from '../../../shared/work/features.ts';
 import { LASH_POSITION_LABELS } from '../../../shared/work/lash-position.ts';
 import { asTyped, otherUnit } from '../../../shared/work/reading-in-words.ts';
@@ -203,6 +204,16 @@ function derivedLine(value: DerivedOnSheet, cylinders: number): DerivedLine {
   };
 }
 
+/** What is tightened, as the source prints its thread. */
+function fastenerWords(specification: Specification | undefined): string {
+  const fastener = specification?.fastener ?? null;
+  if (fastener === null) return '';
+  const { count, propertyClass } = fastener;
+  return [count > 1 ? `${count} bolts` : '', threadWords(fastener), classWords(propertyClass)]
+    .filter(Boolean)
+    .join(', ');
+}
+
 /** Every reading that stands, by feature and by the specification that it was held against. */
 export function featureReadings(
   sheet: BenchSheet,
@@ -233,6 +244,7 @@ export function featureReadings(
       const lastOf = (phase: Phase) => taken.findLast(({ reading }) => reading.phase === phase);
       return {
         feature: feature.label,
+        fastener: fastenerWords(specification),
         source: specification ? sourceWords(specification) : '',
         standing: specification?.standing ?? 'none',
         readings: held.map(({ place, reading }) => lineOf(reading, place, specification, shop)),

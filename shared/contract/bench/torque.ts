@@ -36,7 +36,7 @@ export const TorqueWalk = z.object({
   cylinders: z.int(),
   count: z.int(),
   pattern: z.enum(['cross', 'spiral', 'in-line']),
-  /** Diameter × pitch and class, as people say it. */
+  /** The thread as the source prints it, and its class. */
   thread: z.string(),
   /** Cold, dry, oiled … as the source asks. */
   condition: z.string(),

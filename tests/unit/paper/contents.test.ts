@@ -105,6 +105,12 @@ describe('the work order', () => {
     }
   });
 
+  it('has the bolts of a torque as the source prints their thread', async () => {
+    expect(rowsWith(await read(workOrder), 'Head bolts').join()).toContain(
+      '8 bolts, 5/16-18 UNC, grade 5',
+    );
+  });
+
   it('has the last test run with who ran it, and nothing where it was not run', async () => {
     const paper = await read(workOrder);
     expect(rowsWith(paper, 'Test run: passed').join()).toContain(

@@ -254,6 +254,7 @@ export const features: FeatureReadings[] = [
     feature: 'Cylinder bore',
     source: manual,
     standing: 'confirmed',
+    fastener: '',
     readings: [
       bore('top, along the crank', '70.030 mm', '2.7571 in', 'too-close'),
       bore('top, across the crank', '70.068 mm', '2.7586 in', 'outside'),
@@ -273,6 +274,7 @@ export const features: FeatureReadings[] = [
     feature: 'Ring end gap',
     source: 'Ring maker’s leaflet in the box, 2025',
     standing: 'single-source',
+    fastener: '',
     readings: [
       reading('build', 'top ring', '0.28 mm', '0.0110 in', '0.20 to 0.40 mm', 'within', feeler),
       reading('build', 'second ring', '0.31 mm', '0.0122 in', '0.20 to 0.40 mm', 'within', feeler),
@@ -283,6 +285,7 @@ export const features: FeatureReadings[] = [
     feature: 'Ignition air gap',
     source: manual,
     standing: 'confirmed',
+    fastener: '',
     readings: [
       reading('build', 'leg 1', '0.3 mm', '0.012 in', '0.2 to 0.4 mm, aim 0.3', 'within', feeler),
       reading('build', 'leg 2', '0.03 mm', '0.0012 in', '0.2 to 0.4 mm, aim 0.3', 'outside', {
@@ -305,6 +308,7 @@ export const features: FeatureReadings[] = [
     feature: 'Valve lash, cold',
     source: 'Copied from a page on the web without an edition',
     standing: 'unconfirmed',
+    fastener: '',
     readings: [
       reading('build', 'intake', '.006"', '0.15 mm', '0.13 to 0.17 mm', 'within', feeler),
       reading('build', 'exhaust', '.008"', '0.20 mm', '0.18 to 0.22 mm', 'within', feeler),
@@ -312,9 +316,10 @@ export const features: FeatureReadings[] = [
     derived: [],
   },
   {
-    feature: 'Head bolts, M8 8.8',
+    feature: 'Head bolts',
     source: manual,
     standing: 'confirmed',
+    fastener: '8 bolts, 5/16-18 UNC, grade 5',
     readings: [
       reading('build', 'stage 1', '6 lbf·ft', '8.1 N·m', '5 to 7 lbf·ft', 'within', wrench),
       reading('build', 'stage 2', '12 lbf·ft', '16.3 N·m', '11 to 13 lbf·ft', 'within', wrench),
@@ -334,6 +339,7 @@ export const features: FeatureReadings[] = [
     feature: 'Charging winding resistance',
     source: '',
     standing: 'none',
+    fastener: '',
     readings: [
       reading('test run', '', '3.4 Ω', '', '', 'no-band', {
         gauge: 'Multimeter MM-1',

@@ -198,6 +198,7 @@ const specificationOf = (cells: Cells, source: string | undefined) => ({
   fastener: FASTENER_COLUMNS.every((column) => cells(column) === '')
     ? null
     : {
+        designation: cells('thread'),
         diameter: figure(cells('thread_diameter_mm')),
         pitch: figure(cells('thread_pitch_mm')),
         propertyClass: cells('property_class'),

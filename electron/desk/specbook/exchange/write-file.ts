@@ -87,6 +87,7 @@ export function csvOf({ model, sources, specifications }: ModelFile): string {
       source_edition: source?.edition,
       source_date: source?.date,
       page: each.page,
+      thread: each.fastener?.designation,
       thread_diameter_mm: each.fastener?.diameter,
       thread_pitch_mm: each.fastener?.pitch,
       property_class: each.fastener?.propertyClass,
