@@ -126,11 +126,22 @@ export interface PaperLine {
   /** `h`, `pc` … */
   unit: string;
   unitPrice: number;
+  /** Off this line, when something is: the share as written (`10 %`) or empty, and what it takes off. */
+  discount?: { share: string; amount: number };
+  /** Printed below the line, when there is one. */
+  note?: string;
+  /** After the discount. */
   amount: number;
 }
 
 export interface Totals {
   subtotal: number;
+  /** Off the whole bill, when something is: the share as written or empty, and what it takes off. */
+  discount?: { share: string; amount: number };
+  /** Set when the taxes are within the prices, and not added to them. */
+  pricesIncludeTax?: boolean;
+  /** The certificate by which no tax is charged, when there is one. */
+  exemptBy?: string;
   taxes: {
     name: string;
     /** As written, e.g. `6.25 %`. */

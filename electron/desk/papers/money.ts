@@ -1,5 +1,11 @@
 import type { Shop } from '../../../shared/contract/office.ts';
-import type { Approval, Line, Payment, Totals } from '../../../shared/contract/till/index.ts';
+import type {
+  Approval,
+  Discount,
+  Line,
+  Payment,
+  Totals,
+} from '../../../shared/contract/till/index.ts';
 import { formatQuantity, formatRate, roundingSentence } from '../../../shared/money/index.ts';
 import { APPROVAL_WAY_LABELS, PAYMENT_METHOD_LABELS } from '../../../shared/work/vocabulary.ts';
 import type {
@@ -11,26 +17,42 @@ import type {
 
 /** Money as it stands on papers. */
 
-export const paperLines = (lines: readonly Line[], { locale }: Shop): PaperLine[] =>
-  lines.map(({ kind, description, partNumber, quantity, unit, unitPrice, amount }) => ({
-    kind,
-    description,
-    partNumber,
-    quantity: formatQuantity(quantity, locale),
-    unit,
-    unitPrice,
-    amount,
+/** Lines without what they cost the shop: that stays in the shop. */
+export const paperLines = (lines: readonly Line[], shop: Shop): PaperLine[] =>
+  lines.map((line) => ({
+    kind: line.kind,
+    description: line.description,
+    partNumber: line.partNumber,
+    quantity: formatQuantity(line.quantity, shop.locale),
+    unit: line.unit,
+    unitPrice: line.unitPrice,
+    discount: takenOff(line.discounted, line.discount, shop),
+    note: line.note === '' ? undefined : line.note,
+    amount: line.amount,
   }));
 
-export const paperTotals = ({ subtotal, taxes, total }: Totals, shop: Shop): PaperTotals => ({
-  subtotal,
-  taxes: taxes.map(({ name, ratePpm, base, amount }) => ({
+const takenOff = (amount: number, rule: Discount | null, { locale }: Shop) =>
+  amount === 0
+    ? undefined
+    : { share: rule?.by === 'share' ? formatRate(rule.ppm, locale) : '', amount };
+
+/** @param discount what was agreed off the whole bill; what it comes to is in the totals */
+export const paperTotals = (
+  totals: Totals,
+  shop: Shop,
+  discount: Discount | null = null,
+): PaperTotals => ({
+  subtotal: totals.subtotal,
+  discount: takenOff(totals.discount, discount, shop),
+  taxes: totals.taxes.map(({ name, ratePpm, base, amount }) => ({
     name,
     rate: formatRate(ratePpm, shop.locale),
     base,
     amount,
   })),
-  total,
+  pricesIncludeTax: totals.pricesIncludeTax || undefined,
+  exemptBy: totals.exemptBy === '' ? undefined : totals.exemptBy,
+  total: totals.total,
   rounding: roundingSentence({ rounding: shop.rounding, basis: shop.taxBasis }),
 });
 

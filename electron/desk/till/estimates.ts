@@ -44,10 +44,10 @@ export const writeEstimate = os.till.writeEstimate.handler(({ input, context, er
       ...paperHead(writing, job, number),
       revision,
       validUntil,
-      options: options.map(({ label, lines, totals }) => ({
+      options: options.map(({ label, lines, discount, totals }) => ({
         label,
         lines: paperLines(lines, shop),
-        totals: paperTotals(totals, shop),
+        totals: paperTotals(totals, shop, discount),
       })),
       note: input.note,
       terms: [...termLines(shop.estimateTerms), LOCAL_LAW],

@@ -60,7 +60,7 @@ export const issueInvoice = os.till.issueInvoice.handler(({ input, context, erro
       kind: 'invoice',
       ...paperHead(writing, job, invoiceNumber(number)),
       lines: paperLines(lines, shop),
-      totals: paperTotals(totals, shop),
+      totals: paperTotals(totals, shop, bill.discount),
       approvals: sort === 'storage' ? [] : approvalLines(approvals),
       payments: sort === 'storage' ? [] : paymentLines(payments),
       due: totals.total - (sort === 'storage' ? applied : unapplied),

@@ -4,7 +4,7 @@ import { STYLE } from './ink.ts';
 import { paragraph } from './paragraphs.ts';
 import { type Block, drawLines, heightOf, type Sheet } from './sheet.ts';
 import { table } from './table.ts';
-import { cell, type Row } from './table-rows.ts';
+import { type Cell, cell, type Row } from './table-rows.ts';
 
 const KIND_WORDS = {
   labour: 'Labour',
@@ -32,7 +32,7 @@ export function billLines(sheet: Sheet, lines: PaperLine[]): Block {
     ],
     rows: lines.map((line) => ({
       cells: [
-        cell(line.description),
+        described(sheet, line),
         ...(numbered ? [cell(line.partNumber)] : []),
         cell(KIND_WORDS[line.kind]),
         cell(`${line.quantity} ${line.unit}`.trim()),
@@ -44,6 +44,26 @@ export function billLines(sheet: Sheet, lines: PaperLine[]): Block {
   // A total has some of what it is the sum of above it.
   return { ...block, endKeepsNext: true };
 }
+
+/** What the line is for, what is taken off it, and what is to be said of it. */
+function described({ writing }: Sheet, { description, discount, note }: PaperLine): Cell {
+  return {
+    paragraphs: [
+      { text: description, style: STYLE.cell },
+      ...(discount === undefined
+        ? []
+        : [
+            {
+              text: `${discountWords(discount)}: ${writing.money(-discount.amount)}`,
+              style: STYLE.cellSoft,
+            },
+          ]),
+      ...(note === undefined ? [] : [{ text: note, style: STYLE.cellSoft }]),
+    ],
+  };
+}
+
+const discountWords = ({ share }: { share: string }): string => `Discount ${share}`.trim();
 
 /** Something paid, owed or left over, below the total. */
 interface Balance {
@@ -60,6 +80,7 @@ interface Balance {
 export function totalsBlock(sheet: Sheet, totals: Totals, balances: Balance[] = []): Block {
   const width = sheet.width * 0.56;
   const { money } = sheet.writing;
+  const within = totals.pricesIncludeTax === true;
   const row = (label: string, amount: string, style: TextStyle): Row => ({
     cells: [cell(label, style), cell(amount, style)],
   });
@@ -74,10 +95,21 @@ export function totalsBlock(sheet: Sheet, totals: Totals, balances: Balance[] = 
     ],
     rows: [
       row('Subtotal', money(totals.subtotal), STYLE.cell),
+      ...(totals.discount === undefined
+        ? []
+        : [row(discountWords(totals.discount), money(-totals.discount.amount), STYLE.cell)]),
+      ...(within ? [row('Total', money(totals.total), STYLE.total)] : []),
       ...totals.taxes.map((tax) =>
-        row(`${tax.name} ${tax.rate} on ${money(tax.base)}`, money(tax.amount), STYLE.cell),
+        row(
+          `${within ? 'Within the total: ' : ''}${tax.name} ${tax.rate} ${within ? 'in' : 'on'} ${money(tax.base)}`,
+          money(tax.amount),
+          STYLE.cell,
+        ),
       ),
-      row('Total', money(totals.total), STYLE.total),
+      ...(totals.exemptBy === undefined
+        ? []
+        : [row(`No tax: exempt by certificate ${totals.exemptBy}`, money(0), STYLE.cell)]),
+      ...(within ? [] : [row('Total', money(totals.total), STYLE.total)]),
       ...balances.map(({ label, amount, large }) =>
         row(label, money(amount), large ? STYLE.total : STYLE.cell),
       ),
