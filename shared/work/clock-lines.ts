@@ -60,6 +60,7 @@ export const labourLines = (times: readonly WorkedTime[], rates: WorkRates) =>
       priceFrom: 'clocked-time' as const,
       workKind,
       discount: null,
+      note: '',
     }));
 
 function hourlyCost(

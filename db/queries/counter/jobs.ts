@@ -76,6 +76,9 @@ export const findJobs = (
 export const jobsOfCustomer = (store: ReadStore, customerId: string): JobCard[] =>
   cards(store, eq(job.customerId, customerId), 1000);
 
+export const jobsOfMachine = (store: ReadStore, machineId: string): JobCard[] =>
+  cards(store, eq(job.machineId, machineId), 1000);
+
 /** Every job that is still in the shop, the one promised first at the head. */
 export const openJobs = (store: ReadStore): JobCard[] =>
   rows(store)

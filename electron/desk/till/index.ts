@@ -15,7 +15,9 @@ import { writeEstimate } from './estimates.ts';
 import { issueInvoice } from './invoices.ts';
 import { takePayment } from './payments.ts';
 import { rules } from './rules.ts';
+import { storage } from './storage.ts';
 import { terms as customerTerms } from './terms.ts';
+import { warranty } from './warranty.ts';
 
 const account = os.till.account.handler(({ input, context: { store } }) =>
   found(accountOf(store.read, input.jobId), 'job'),
@@ -46,4 +48,6 @@ export const till = {
   issueInvoice,
   takePayment,
   ...clock,
+  ...storage,
+  ...warranty,
 };

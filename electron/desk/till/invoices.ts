@@ -4,7 +4,8 @@ import { accountOf } from '../../../db/queries/till/account.ts';
 import { invoiceNumber } from '../../../db/queries/till/invoices.ts';
 import { billTermsOf } from '../../../db/queries/till/terms.ts';
 import { application, invoice as invoiceTable } from '../../../db/schema/index.ts';
-import type { Account } from '../../../shared/contract/till/index.ts';
+import { jobCode } from '../../../shared/contract/ids.ts';
+import type { Account, Discount, LineInput } from '../../../shared/contract/till/index.ts';
 import { atNoCharge } from '../../../shared/money/index.ts';
 import { overApproval } from '../../../shared/work/approval.ts';
 import { LOCAL_LAW } from '../../../shared/work/cautions.ts';
@@ -18,6 +19,7 @@ import { found } from '../refuse.ts';
 import { type Writing, write } from '../writing.ts';
 import { billOf } from './bill.ts';
 import { openAccount } from './open-account.ts';
+import { storageOf } from './storage.ts';
 
 /** The account that an invoice is issued on: storage is billed beside the work, as long as the machine is here. */
 function accountToBill(
@@ -31,20 +33,51 @@ function accountToBill(
   return account;
 }
 
+/** The job that warranty work goes back to. */
+function workItGoesBackTo(
+  { store }: Writing,
+  { jobId, warrantyOf, reason }: { jobId: string; warrantyOf: string | null; reason: string },
+  errors: { WARRANTY_UNEXPLAINED: () => Error },
+) {
+  if (warrantyOf === null || warrantyOf === jobId || reason === '')
+    throw errors.WARRANTY_UNEXPLAINED();
+  return found(jobRowById(store, warrantyOf), 'job that the warranty work goes back to');
+}
+
+/** The customer reads on the paper why it costs nothing. */
+const warrantyNote = (origin: number, { reason, note }: { reason: string; note: string }): string =>
+  [`Warranty work on what was done in job ${jobCode(origin)}, at no charge: ${reason}`, note]
+    .filter(Boolean)
+    .join('\n');
+
+/** What is billed when nobody says otherwise: the storage that is due, or the work as it was estimated. */
+function dueToBill(
+  { store, shop, today }: Writing,
+  account: Account,
+  sort: InvoiceSort,
+  errors: { NO_STORAGE: () => Error; NOTHING_ESTIMATED: () => Error },
+): { lines: readonly LineInput[]; discount: Discount | null } {
+  if (sort === 'storage') {
+    const line = storageOf(store, account, { today, timeZone: shop.timeZone })?.line;
+    if (line === null || line === undefined) throw errors.NO_STORAGE();
+    return { lines: [line], discount: null };
+  }
+  const work = workToBill(account);
+  if (work === null) throw errors.NOTHING_ESTIMATED();
+  return { lines: work.lines, discount: work.option.discount };
+}
+
 export const issueInvoice = os.till.issueInvoice.handler(({ input, context, errors, path }) =>
   write(context, path, input.by, (writing) => {
     const { store, shop, staff, at, today, newId, note } = writing;
-    const { jobId, sort, warrantyOf, reason } = input;
-    if (sort === 'warranty' && (warrantyOf === null || reason === ''))
-      throw errors.WARRANTY_UNEXPLAINED();
-    if (warrantyOf !== null) found(jobRowById(store, warrantyOf), 'job of the warranty');
+    const { jobId, sort, reason } = input;
+    const origin = sort === 'warranty' ? workItGoesBackTo(writing, input, errors) : null;
     const account = accountToBill(writing, input, errors);
     const { approvals, payments, unapplied, approvedLimit } = account;
-    const work = sort === 'storage' ? null : workToBill(account);
-    const estimated = work && { lines: work.lines, discount: work.option.discount };
     const asked =
-      input.lines === null ? estimated : { lines: input.lines, discount: input.discount };
-    if (asked === null) throw errors.NOTHING_ESTIMATED();
+      input.lines === null
+        ? dueToBill(writing, account, sort, errors)
+        : { lines: input.lines, discount: input.discount };
     const bill = sort === 'warranty' ? { lines: atNoCharge(asked.lines), discount: null } : asked;
     const { lines, totals } = billOf(store, billTermsOf(store, shop, jobId, today), bill);
     // Storage is charged by what was agreed at intake, and not by what was approved of the work.
@@ -64,7 +97,7 @@ export const issueInvoice = os.till.issueInvoice.handler(({ input, context, erro
       approvals: sort === 'storage' ? [] : approvalLines(approvals),
       payments: sort === 'storage' ? [] : paymentLines(payments),
       due: totals.total - (sort === 'storage' ? applied : unapplied),
-      note: input.note,
+      note: origin === null ? input.note : warrantyNote(origin.number, input),
       terms: [...termLines(shop.invoiceTerms), LOCAL_LAW],
     });
     const invoiceId = newId();
@@ -79,7 +112,7 @@ export const issueInvoice = os.till.issueInvoice.handler(({ input, context, erro
         totals,
         total: totals.total,
         currency: shop.currency,
-        warrantyOf,
+        warrantyOf: origin?.id ?? null,
         reason,
         note: input.note,
         paperId: paper.id,

@@ -9,7 +9,9 @@ import { estimates } from './estimates.ts';
 import { invoices } from './invoices.ts';
 import { payments } from './payments.ts';
 import { rules } from './rules.ts';
+import { storage } from './storage.ts';
 import { terms } from './terms.ts';
+import { warranty } from './warranty.ts';
 
 export * from './account.ts';
 export * from './bundles.ts';
@@ -17,7 +19,9 @@ export * from './clock.ts';
 export * from './estimates.ts';
 export * from './lines.ts';
 export * from './rules.ts';
+export * from './storage.ts';
 export * from './terms.ts';
+export * from './warranty.ts';
 
 /** The till: estimates, approvals, invoices, payments. Money is integer minor units. */
 export const till = {
@@ -30,4 +34,6 @@ export const till = {
   ...invoices,
   ...payments,
   ...clock,
+  ...storage,
+  ...warranty,
 };

@@ -16,6 +16,11 @@ export const invoices = {
         status: 409,
         message: 'There is no estimate to bill from. Write one, have it approved, then invoice.',
       },
+      NO_STORAGE: {
+        status: 409,
+        message:
+          'There is no storage to bill: the days without charge are not over, or all of it is billed.',
+      },
       WARRANTY_UNEXPLAINED: {
         status: 409,
         message:
@@ -29,7 +34,7 @@ export const invoices = {
         jobId: JobId,
         /** Warranty work is billed at no charge, its cost kept; storage may be billed beside the work. */
         sort: z.enum(INVOICE_SORTS).default('work'),
-        /** What was done, when it differs from what was estimated; null bills that estimate. */
+        /** What was done, when it differs from what was estimated; null bills that estimate, or the storage due. */
         lines: Lines.nullable().default(null),
         /** Off the whole bill; taken from the estimate when `lines` is null. */
         discount: Discount.nullable().default(null),

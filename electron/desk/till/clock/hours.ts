@@ -12,6 +12,7 @@ import type { Account } from '../../../../shared/contract/till/index.ts';
 import { addDays } from '../../../../shared/work/calendar.ts';
 import { byDay, dayBegins, spanLasted } from '../../../../shared/work/clock.ts';
 import { labourLines, timeByKind } from '../../../../shared/work/clock-lines.ts';
+import { workToBill } from '../../../../shared/work/work-to-bill.ts';
 import type { DeskContext } from '../../context.ts';
 import { os } from '../../implementer.ts';
 import { badInput, found } from '../../refuse.ts';
@@ -39,10 +40,11 @@ export const clockedOnJob = os.till.clockedOnJob.handler(({ input: { jobId }, co
   const rules = clockRules(context);
   const rows = clockedOn(store, jobId);
   const costs = hourlyCosts(store);
+  const { labourRates, labourCost } = tillRulesOf(store);
   const worked = (row: ClockRow) => ({
     workKind: row.workKind,
     minutes: spanLasted(row, rules.now),
-    hourlyCost: costs.get(row.staffId) ?? 0,
+    hourlyCost: costs.get(row.staffId) || (labourCost ?? 0),
   });
   const all = rows.filter(counts).map(worked);
   const done = rows.filter((row) => counts(row) && row.endedAt !== null).map(worked);
@@ -52,22 +54,18 @@ export const clockedOnJob = os.till.clockedOnJob.handler(({ input: { jobId }, co
     minutes: all.reduce((sum, { minutes }) => sum + minutes, 0),
     billedHours: billedHours(account),
     lines: labourLines(done, {
-      labourRates: tillRulesOf(store).labourRates,
+      labourRates,
       labourRate,
       rounding,
     }),
   };
 });
 
-/** Hours of labour that the customer has been told of: the invoice's, else those of the option taken. */
-function billedHours({ invoice, estimates, approvals }: Account): number {
-  const estimate = estimates.at(-1);
-  const taken = approvals.findLast(({ estimateId }) => estimateId === estimate?.id)?.option;
-  const option = estimate?.options.find(({ key }) => key === taken) ?? estimate?.options[0];
-  return (invoice?.lines ?? option?.lines ?? [])
+/** Hours of labour that the customer has been told of: the invoice's, else those that are to be billed. */
+const billedHours = (account: Account): number =>
+  (account.invoice?.lines ?? workToBill(account)?.lines ?? [])
     .filter(({ kind, unit }) => kind === 'labour' && unit === 'h')
     .reduce((sum, { quantity }) => sum + quantity, 0);
-}
 
 export const clockedHours = os.till.clockedHours.handler(({ input: { from, until }, context }) => {
   const store = context.store.read;
