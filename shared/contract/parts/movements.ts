@@ -4,6 +4,7 @@ import { writes } from '../base.ts';
 import { Instant, maybeText } from '../fields.ts';
 import { JobId, PartId, StaffId } from '../ids.ts';
 import { Part } from './part.ts';
+import { NOT_ON_THE_SHELF } from './refusals.ts';
 
 /** Movements that a person enters by hand; the others follow from jobs and orders. */
 export const HAND_MOVEMENTS = ['received', 'issued', 'returned', 'scrapped', 'counted'] as const;
@@ -26,11 +27,7 @@ export const movements = {
   /** One movement on the shelf: received, returned, scrapped or issued to a job. */
   move: writes
     .errors({
-      NOT_ON_THE_SHELF: {
-        status: 409,
-        message: 'The shelf holds fewer than that. Count the bin, or receive what came in first.',
-        data: z.object({ onHand: z.int() }),
-      },
+      NOT_ON_THE_SHELF,
       REASON_WANTED: {
         status: 409,
         message: 'Say why in a few words: scrapping and counting need a reason.',
