@@ -1,6 +1,5 @@
-import { Button, Paper, Stack, Text, Title } from '@mantine/core';
-import { IconArrowRight, IconCircleCheck } from '@tabler/icons-react';
-import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { Paper, Stack, Text, Title } from '@mantine/core';
+import { type ReactNode, useState } from 'react';
 import type {
   BenchSheet,
   FeatureOnSheet,
@@ -8,10 +7,10 @@ import type {
   Reading,
 } from '../../shared/contract/bench/index.ts';
 import type { EngineModelId, JobCode } from '../../shared/contract/ids.ts';
-import { FEATURE_LABELS, type Feature, type MeasuredFeature } from '../../shared/work/features.ts';
+import type { Feature, MeasuredFeature } from '../../shared/work/features.ts';
 import { type LashPosition, wantsPosition } from '../../shared/work/lash-position.ts';
-import { PHASE_LABELS, type Phase } from '../../shared/work/vocabulary.ts';
-import classes from './bench.module.css';
+import type { Phase } from '../../shared/work/vocabulary.ts';
+import { AllMeasured } from './all-measured.tsx';
 import { useFeatureHabit } from './bench-habits.ts';
 import { DecidedSize } from './decided-size.tsx';
 import { DerivedList } from './derived-list.tsx';
@@ -100,7 +99,12 @@ export function FeaturePanel(props: FeaturePanelProps) {
       {!sheet.closed && (
         <Paper withBorder p="md">
           {place === null ? (
-            <AllMeasured phase={phase} next={props.next} onNext={props.onNext} />
+            <AllMeasured
+              jobCode={props.jobCode}
+              phase={phase}
+              next={props.next}
+              onNext={props.onNext}
+            />
           ) : asksPosition && position === null ? (
             <AskLashPosition
               key={cylinder}
@@ -188,38 +192,6 @@ function WithOrder({
           this order.
         </Text>
       )}
-    </div>
-  );
-}
-
-function AllMeasured({
-  phase,
-  next,
-  onNext,
-}: {
-  readonly phase: Phase;
-  readonly next: MeasuredFeature | null;
-  readonly onNext: () => void;
-}) {
-  const button = useRef<HTMLButtonElement>(null);
-  useEffect(() => button.current?.focus(), []);
-  return (
-    <div className={classes.measured}>
-      <IconCircleCheck size={32} aria-hidden />
-      <div>
-        <Text fw={600}>Every place has a reading</Text>
-        <Text size="sm">{PHASE_LABELS[phase]}. Choose a place below to measure it again.</Text>
-      </div>
-      <Button
-        ref={button}
-        size="lg"
-        h={56}
-        ml="auto"
-        onClick={onNext}
-        rightSection={<IconArrowRight size={20} aria-hidden />}
-      >
-        {next === null ? 'Go to the hold points' : `Next: ${FEATURE_LABELS[next]}`}
-      </Button>
     </div>
   );
 }

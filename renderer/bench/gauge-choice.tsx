@@ -38,6 +38,10 @@ export function GaugeChoice(props: {
           onChange={(id) => props.onGauge(gauges.find((each) => each.id === id) ?? null)}
           clearable
           size="md"
+          // Names of gauges with their ranges are longer than the field is on a tablet.
+          comboboxProps={{ width: 'max-content', position: 'bottom-start' }}
+          maxDropdownHeight={364}
+          classNames={{ option: classes.option }}
           flex={1}
           miw="12rem"
         />

@@ -1,4 +1,4 @@
-import { Group, Stack, Text, VisuallyHidden } from '@mantine/core';
+import { Stack, Text, VisuallyHidden } from '@mantine/core';
 import { useDebouncedValue } from '@mantine/hooks';
 import type { Gauge } from '../../shared/contract/bench/index.ts';
 import { display, type Unit, unitLabel } from '../../shared/trade/index.ts';
@@ -74,14 +74,14 @@ export function LiveVerdict({
           </Text>
         )}
         {read !== null && (
-          <Group gap="xs" align="flex-start" wrap="nowrap">
+          <div className={classes.liveVerdict}>
             <span className={classes.liveBadge}>
               <VerdictBadge verdict={read.verdict} />
             </span>
             <Text size="sm">
               {words} {slip !== '' && settled && <strong>{slip}</strong>}
             </Text>
-          </Group>
+          </div>
         )}
       </div>
       {/* Said aloud once the typing has come to rest, not at every key. */}

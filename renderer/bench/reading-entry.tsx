@@ -189,24 +189,24 @@ export function ReadingEntry(props: ReadingEntryProps) {
         />
       )}
       {slip === null && record.isError && <RefusalAlert error={record.error} />}
+      <Group gap="xs">
+        <SegmentedControl
+          aria-label="Unit of the reading"
+          value={unit}
+          onChange={props.onUnit}
+          data={SPECIFICATION_UNITS.filter(
+            (candidate) => dimensionOf(candidate) === dimensionOf(unit),
+          ).map((candidate) => ({ value: candidate, label: unitLabel(candidate) }))}
+          size="md"
+          classNames={{ label: classes.segment }}
+        />
+        <Text size="sm" c="dimmed" visibleFrom="md">
+          A unit typed with the reading wins.
+        </Text>
+        <FootSwitch />
+      </Group>
       <div className={props.picture === null ? undefined : classes.measuring}>
         <Stack gap="sm">
-          <Group gap="xs">
-            <SegmentedControl
-              aria-label="Unit of the reading"
-              value={unit}
-              onChange={props.onUnit}
-              data={SPECIFICATION_UNITS.filter(
-                (candidate) => dimensionOf(candidate) === dimensionOf(unit),
-              ).map((candidate) => ({ value: candidate, label: unitLabel(candidate) }))}
-              size="md"
-              classNames={{ label: classes.segment }}
-            />
-            <Text size="sm" c="dimmed">
-              A unit typed with the reading wins.
-            </Text>
-            <FootSwitch />
-          </Group>
           {slip === null && (
             <LiveVerdict
               text={text}
@@ -217,10 +217,10 @@ export function ReadingEntry(props: ReadingEntryProps) {
               gauge={gauge}
             />
           )}
-          {props.children}
         </Stack>
         {props.picture}
       </div>
+      {props.children}
     </Stack>
   );
 }

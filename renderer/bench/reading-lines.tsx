@@ -9,7 +9,7 @@ import { useShop } from '../common/shop.tsx';
 import classes from './bench.module.css';
 import { circumstancesOf, inOtherUnit, remarksOn, VERDICT_WORDS } from './reading-words.ts';
 import { whatSettles } from './settle-words.ts';
-import type { PlaceOnSheet } from './sheet-reading.ts';
+import { type PlaceOnSheet, standingReading } from './sheet-reading.ts';
 
 /** A reading that stands in the phase on the screen, with all that belongs to it. */
 export function CurrentReading({
@@ -40,7 +40,11 @@ export function CurrentReading({
           {[...circumstancesOf(reading), reading.by, format.instant(reading.at)].join(' · ')}
         </Text>
         {reading.verdict === 'too-close' && (
-          <Text size="sm">{whatSettles(reading.valueBase, reading, gauge, reading.unit)}</Text>
+          <Text size="sm">
+            {isSettled(reading, place)
+              ? 'Settled by the reading above.'
+              : whatSettles(reading.valueBase, reading, gauge, reading.unit)}
+          </Text>
         )}
         {remarksOn(reading, place).map((remark) => (
           <Text key={remark} size="sm" className={classes.caution}>
@@ -62,6 +66,12 @@ export function CurrentReading({
       )}
     </div>
   );
+}
+
+/** Whether a later reading of the place and phase has a verdict that this one could not have. */
+function isSettled(reading: Reading, place: PlaceOnSheet): boolean {
+  const last = standingReading(place, reading.phase);
+  return last !== undefined && (last.verdict === 'within' || last.verdict === 'outside');
 }
 
 /** A reading that was corrected (struck through, still readable), or one of another phase. */

@@ -35,6 +35,7 @@ export const circumstancesOf = (reading: Reading): string[] =>
 export const remarksOn = (reading: Reading, place: PlaceOnSheet): string[] => {
   const now = heldInPhase(place, reading.phase);
   return [
+    reading.verdict === 'within' &&
     isWornButGood(reading.valueBase, limitsInPhase(place, reading.phase), reading.phase)
       ? WORN_BUT_GOOD
       : '',

@@ -8,7 +8,7 @@ import {
   unitLabel,
 } from '../../shared/trade/index.ts';
 import { verdictOn } from '../../shared/work/reading-verdict.ts';
-import { amountWords, likelyText, type SheetBand } from '../common/measure/measure-words.ts';
+import { goodToWords, likelyText, type SheetBand } from '../common/measure/measure-words.ts';
 import { VERDICT_WORDS } from './reading-words.ts';
 
 /** What would settle a reading that is too close to call, in a sentence with its reason. */
@@ -22,14 +22,13 @@ const partsOf = ({ resolution, maxError, unit }: Gauge) => ({
 });
 
 function settlingWords(settling: Settling, unit: Unit): string {
-  const needed = amountWords(settling.needed, unit);
   switch (settling.by) {
     case 'nothing':
       return '';
     case 'no-gauge':
       return 'It lies on the limit itself: no gauge tells on which side, treat the part as doubtful.';
     case 'better-gauge':
-      return `To settle it: a gauge that is good to ±${needed} or better; reading this one again doesn’t help.`;
+      return `To settle it: a gauge that is good to ±${goodToWords(settling.needed, unit, 'down')} or better; reading this one again doesn’t help.`;
     case 'more-readings':
       return `To settle it: ${settling.readings} readings in all, since it is their scatter that stands in the way.`;
   }
@@ -69,6 +68,6 @@ export function repeatedWords(
   });
   const { verdict } = verdictOn(mean, band, settling.uncertainty);
   const factor = toBase(1, unit);
-  const words = `Mean of ${readings.length} readings ${likelyText(mean / factor)} ${unitLabel(unit)}, good to ±${amountWords(settling.uncertainty, unit)} with their scatter: ${VERDICT_WORDS[verdict]}.`;
+  const words = `Mean of ${readings.length} readings ${likelyText(mean / factor)} ${unitLabel(unit)}, good to ±${goodToWords(settling.uncertainty, unit)} with their scatter: ${VERDICT_WORDS[verdict]}.`;
   return [words, settlingWords(settling, unit)].filter(Boolean).join(' ');
 }

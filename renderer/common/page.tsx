@@ -1,6 +1,7 @@
 import { Button, Center, Group, Loader, Stack, Text, Title } from '@mantine/core';
 import { IconRefresh } from '@tabler/icons-react';
-import { type ReactNode, useEffect, useRef } from 'react';
+import { type ReactNode, useEffect, useLayoutEffect, useRef, useState } from 'react';
+import { useNavigationType } from 'react-router';
 import { useJobIfAny } from './job.tsx';
 import classes from './page.module.css';
 import { RefusalAlert, refusalOf } from './refusal.tsx';
@@ -45,6 +46,12 @@ function usePageStart(title: string) {
   useEffect(() => {
     document.title = `${whole} – Tappet`;
   }, [whole]);
+  const type = useNavigationType();
+  const [came] = useState(type);
+  useLayoutEffect(() => {
+    // By a link a page begins at its top; the way back is the browser's to restore.
+    if (came === 'PUSH') window.scrollTo(0, 0);
+  }, [came]);
   useEffect(() => {
     const active = document.activeElement;
     const main = heading.current?.closest('main');

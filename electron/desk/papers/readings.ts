@@ -113,7 +113,10 @@ function remarkOf(
   specification: Specification | undefined,
 ): string {
   const limits = decidedAt(reading, place) ?? limitsAt(specification ?? null, place.share);
-  const worn = isWornButGood(reading.valueBase, limits, reading.phase) ? WORN_BUT_GOOD : '';
+  const worn =
+    reading.verdict === 'within' && isWornButGood(reading.valueBase, limits, reading.phase)
+      ? WORN_BUT_GOOD
+      : '';
   const questioned = reading.questioned
     ? `questioned (${reading.questioned.likely}?), kept as typed`
     : '';

@@ -5,7 +5,14 @@ import { useJob } from '../../common/job.tsx';
 import { usePhase } from '../bench-habits.ts';
 
 /** The final readings that a step still lacks, each one tap from where it is taken. */
-export function MissingReadings({ features }: { readonly features: readonly MeasuredFeature[] }) {
+export function MissingReadings({
+  step,
+  features,
+}: {
+  /** Where the way back leads. */
+  readonly step: string;
+  readonly features: readonly MeasuredFeature[];
+}) {
   const { code } = useJob();
   const navigate = useNavigate();
   const [, setPhase] = usePhase();
@@ -23,7 +30,7 @@ export function MissingReadings({ features }: { readonly features: readonly Meas
             mih={52}
             onClick={() => {
               setPhase('final');
-              navigate(`/job/${code}/bench?at=${feature}`);
+              navigate(`/job/${code}/bench?at=${feature}&step=${step}`);
             }}
           >
             Measure {FEATURE_LABELS[feature].toLowerCase()}

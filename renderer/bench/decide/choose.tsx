@@ -103,7 +103,7 @@ export function Choose({ job, part, onDone, onLeave }: ChooseProps) {
                     decimalScale={4}
                     min={0}
                     hideControls
-                    w="9.5rem"
+                    w={side === 'low' ? '11.5rem' : '8.5rem'}
                     onChange={(value) =>
                       draft.size !== null && draft.setSize({ ...draft.size, [side]: value })
                     }

@@ -29,28 +29,32 @@ export function PartCard(props: {
         >
           {part.label}
         </Title>
-        <FigureList part={part} />
-        <Advised part={part} />
-        {part.standing !== null && (
-          <Decided
-            part={part}
-            decision={part.standing}
-            onDecideAnew={job.closed || anew ? null : () => setAnew(true)}
-          />
-        )}
-        {choosing && (
-          <Choose
-            job={job}
-            part={part}
-            onDone={() => {
-              setAnew(false);
-              onDecided(part);
-            }}
-            onLeave={anew ? () => setAnew(false) : null}
-          />
-        )}
-        {job.closed && part.standing === null && <Text c="dimmed">Nothing was decided.</Text>}
-        <EarlierDecisions part={part} />
+        <div className={part.figures.length > 0 ? classes.parted : undefined}>
+          <FigureList part={part} />
+          <Stack gap="sm">
+            <Advised part={part} />
+            {part.standing !== null && (
+              <Decided
+                part={part}
+                decision={part.standing}
+                onDecideAnew={job.closed || anew ? null : () => setAnew(true)}
+              />
+            )}
+            {choosing && (
+              <Choose
+                job={job}
+                part={part}
+                onDone={() => {
+                  setAnew(false);
+                  onDecided(part);
+                }}
+                onLeave={anew ? () => setAnew(false) : null}
+              />
+            )}
+            {job.closed && part.standing === null && <Text c="dimmed">Nothing was decided.</Text>}
+            <EarlierDecisions part={part} />
+          </Stack>
+        </div>
       </Stack>
     </section>
   );

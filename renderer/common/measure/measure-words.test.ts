@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import {
   amountWords,
   bandWords,
+  goodToWords,
   likelyText,
   printedLimits,
   slipSentence,
@@ -55,4 +56,20 @@ test('a slip is named as a mechanic would', () => {
   expect(slipSentence('inch', 0.012, 0.3048)).toContain('inches');
   expect(slipSentence('foot-inch', 204, 17)).toContain('inch-pounds');
   expect(likelyText(0.30480000000001)).toBe('0.3048');
+});
+
+test('what a gauge is good to has two figures, and what it has to be is never rounded up', () => {
+  expect(spaced(goodToWords(0.002434, 'mm'))).toBe('0.0024 mm');
+  expect(spaced(goodToWords(0.0018, 'mm'))).toBe('0.0018 mm');
+  expect(spaced(goodToWords(23.8, 'kPa'))).toBe('24 kPa');
+  expect(spaced(goodToWords(33.902 - 33.9, 'mm', 'down'))).toBe('0.002 mm');
+  expect(spaced(goodToWords(0.00199, 'mm', 'down'))).toBe('0.0019 mm');
+  expect(
+    spaced(
+      verdictSentence(
+        { value: 33.902, low: 33.9, high: 33.966, uncertainty: 0.002434, verdict: 'too-close' },
+        'mm',
+      ),
+    ),
+  ).toBe('0.002 mm from the low limit, and the gauge is good to ±0.0024 mm: it can’t tell.');
 });

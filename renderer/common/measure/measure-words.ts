@@ -51,6 +51,23 @@ export function amountWords(amount: number, unit: Unit): string {
   return display(amount, unit);
 }
 
+const FIGURES = 2;
+/** Less than any gauge tells: what conversions leave behind, base unit. */
+const NOTHING = 1e-9;
+
+/**
+ * What a gauge is good to, or has to be: with the two figures that an uncertainty has, since its distance
+ * from a limit is told apart by the second.
+ * @param amount base unit, above zero
+ */
+export function goodToWords(amount: number, unit: Unit, round: 'near' | 'down' = 'near'): string {
+  const value = convert(amount, BASE_UNIT_OF[dimensionOf(unit)], unit);
+  const near = Number(value.toPrecision(FIGURES));
+  const step = 10 ** (Math.floor(Math.log10(value)) - FIGURES + 1);
+  const lower = near > value * (1 + 1e-9) ? Number((near - step).toPrecision(FIGURES)) : near;
+  return `${round === 'down' ? lower : near}\u00A0${unitLabel(unit)}`;
+}
+
 /** Why a verdict came out as it did. Base units; shown in `unit`. */
 export function verdictSentence(
   judged: { value: number; uncertainty: number; verdict: Verdict } & SheetBand,
@@ -68,7 +85,11 @@ export function verdictSentence(
       : `Inside ${band}, ${amountWords(distance, unit)} from the ${nearer} limit.`;
   if (verdict === 'outside')
     return `${amountWords(-distance, unit)} ${nearer === 'low' ? 'below the low' : 'above the high'} limit (${band}).`;
-  return `${amountWords(Math.abs(distance), unit)} from the ${nearer} limit, and the gauge is good to ±${amountWords(uncertainty, unit)}: it can’t tell.`;
+  const off =
+    Math.abs(distance) < NOTHING
+      ? 'On'
+      : `${goodToWords(Math.abs(distance), unit)} ${distance < 0 ? 'past' : 'from'}`;
+  return `${off} the ${nearer} limit, and the gauge is good to ±${goodToWords(uncertainty, unit)}: it can’t tell.`;
 }
 
 /** What the slip of the hand probably was, named as a mechanic would. */
