@@ -56,7 +56,12 @@ function Steps({ build }: { readonly build: Build }) {
             build={build}
             step={step}
             due={due ?? null}
-            onDone={() => go(null)}
+            onDone={() => {
+              // Whoever is somewhere else by the time it is written is not fetched back.
+              const { pathname, search } = window.location;
+              const still = new URLSearchParams(search).get('step') === step.key;
+              if (still && pathname.endsWith('/bench/build')) go(null);
+            }}
             onGo={go}
           />
         )}
