@@ -1,3 +1,4 @@
+import { decisions, photosOnRecord } from './bench-record.ts';
 import type { ClearanceSheet } from './content.ts';
 import { cautionBox } from './furniture/cautions.ts';
 import { facts } from './furniture/facts.ts';
@@ -13,7 +14,9 @@ export function drawClearanceSheet(content: ClearanceSheet, fingerprint: string)
   return fullPages(content, fingerprint, (sheet) => [
     parties(sheet),
     ...runningHours(sheet, content),
+    ...decisions(sheet, content.decisions),
     ...recordedClearances(sheet, content),
+    ...photosOnRecord(sheet, content.photos),
     cautionBox(sheet, content.cautions),
     paragraph(
       sheet,

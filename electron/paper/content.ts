@@ -264,9 +264,35 @@ export interface FeatureReadings {
   standing: Standing;
   /** Of a torque, `4 bolts, M8 × 1.25, class 8.8`; empty when there are none or the source names none. */
   fastener: string;
+  /** Figures of other sources that nobody has settled, each with its source: `60 to 65 N·m, Card, page 3`. */
+  conflicts: string[];
   /** By phase. */
   readings: ReadingLine[];
   derived: DerivedLine[];
+}
+
+/** What became of a part, and who said so. */
+export interface DecisionLine {
+  /** `Piston, cylinder 2`. */
+  part: string;
+  /** `Next oversize, 0.25 mm`. */
+  choice: string;
+  /** What the machine shop brings it to, a line for each unit; empty when nothing is machined. */
+  machineTo: string;
+  reason: string;
+  by: string;
+  at: string;
+}
+
+/** A photo that the shop keeps of the job. */
+export interface PhotoLine {
+  /** The feature or the step of the build that it was taken of. */
+  shows: string;
+  caption: string;
+  /** SHA-256 of its bytes. */
+  fingerprint: string;
+  by: string;
+  at: string;
 }
 
 export interface HoldPointLine {
@@ -292,7 +318,9 @@ export interface ClearanceSheet extends JobPaper {
   engineModel: string;
   /** Running hours when the engine came in, as written, e.g. `1,240`; empty when nobody knew. */
   engineHours: string;
+  decisions: DecisionLine[];
   features: FeatureReadings[];
+  photos: PhotoLine[];
   cautions: string[];
 }
 
@@ -302,10 +330,12 @@ export interface WorkOrder extends JobPaper {
   complaint: string;
   workDone: string;
   engineModel: string;
+  decisions: DecisionLine[];
   features: FeatureReadings[];
   holdPoints: HoldPointLine[];
   /** The last run before handover; null when it was not run. */
   testRun: TestRunRecord | null;
+  photos: PhotoLine[];
   lines: PaperLine[];
   totals: Totals;
   approvals: ApprovalLine[];

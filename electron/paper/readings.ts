@@ -94,12 +94,27 @@ function featureRows(
   const whole = below.length <= WHOLE;
   return [
     { band: featureBand(sheet, feature, limits), keepsNext: true },
+    ...conflictBands(sheet, feature.conflicts),
     ...below.map((row, index) => {
       const end = index === below.length - 1;
       return { ...row, keepsNext: end ? false : whole || (row.keepsNext ?? false) };
     }),
   ];
 }
+
+/** What another source says, named and never averaged with the figures above it. */
+const conflictBands = (sheet: Sheet, conflicts: readonly string[]): Band[] =>
+  conflicts.map((conflict) => ({
+    band: lineBand(
+      sheet,
+      [
+        { text: 'SOURCES DISAGREE', style: STYLE.cellStrong },
+        { text: `${conflict}. Not settled; judged by the source named above.`, style: STYLE.cell },
+      ],
+      { indent: INDENT, below: 1.5 },
+    ),
+    keepsNext: true,
+  }));
 
 /** Readings of one phase that one person took on one day. */
 interface Group {

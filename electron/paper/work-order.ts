@@ -1,3 +1,4 @@
+import { decisions, photosOnRecord } from './bench-record.ts';
 import type { HoldPointLine, TestRunRecord, WorkOrder } from './content.ts';
 import { billLines, paymentsAndDue, totalsBlock } from './furniture/bill.ts';
 import { cautionBox } from './furniture/cautions.ts';
@@ -19,9 +20,11 @@ export function drawWorkOrder(content: WorkOrder, fingerprint: string): Uint8Arr
     parties(sheet),
     section(sheet, 'What the customer said', [paragraph(sheet, content.complaint)]),
     section(sheet, 'What was done', [paragraph(sheet, content.workDone)]),
+    ...decisions(sheet, content.decisions),
     ...recordedClearances(sheet, content),
     ...holdPoints(sheet, content.holdPoints),
     ...testRun(sheet, content.testRun),
+    ...photosOnRecord(sheet, content.photos),
     section(sheet, billHeading(content), [
       billLines(sheet, content.lines),
       totalsBlock(sheet, content.totals, paymentsAndDue(sheet, content)),

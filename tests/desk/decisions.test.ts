@@ -4,6 +4,9 @@ import { readPaper } from '../unit/paper/reading-back.ts';
 import { openTestShop, plainIntake, type TestShop, typed } from './shop.ts';
 
 /** An invented worn twin: cylinder 2 is past its wear limit, cylinder 1 is within it. */
+const PIXEL =
+  'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==';
+
 let shop: TestShop;
 let jobId: JobId;
 
@@ -255,12 +258,35 @@ test('a bore that was decided oversize is judged as such once it is machined', a
         feature === 'bore-wear' && cylinder === 2 && phase === 'after-machining',
     )?.value,
   ).toBeCloseTo(82.01 - 82.25, 9);
+  // What else stands on the sheet: the decision, a source that says otherwise, the photos.
+  const held = bore?.specification;
+  if (!held) throw new Error('The book has no bore.');
+  const card = await desk.specbook.addSource({ by, kind: 'suppliers-sheet', title: 'Piston card' });
+  await desk.specbook.contradict({
+    by,
+    specificationId: held.id,
+    sourceId: card.id,
+    page: '2',
+    low: '82.010',
+    high: '82.030',
+    unit: 'mm',
+  });
+  await desk.bench.addPhoto({
+    by,
+    jobId,
+    subject: 'bore',
+    caption: 'Scored on the thrust side',
+    bytes: PIXEL,
+  });
   const { id } = await desk.bench.printClearanceSheet({ by, jobId, bothUnits: false });
   const paper = await readPaper(
     Uint8Array.from(Buffer.from((await desk.office.paper({ id })).pdf, 'base64')),
   );
   expect(paper.text).toContain('cylinder 2, bottom, across the crankshaft: 82.25 to 82.27 mm,');
   expect(paper.text).toContain('+0.25 mm decided');
+  expect(paper.text).toMatch(/Next oversize, 0\.25 mm\s+82\.25 to 82\.27 mm\s+Ruth Okafor/);
+  expect(paper.text).toMatch(/SOURCES DISAGREE\s+82\.010 to 82\.030 mm, Piston card, page 2\./);
+  expect(paper.text).toMatch(/Cylinder bore: Scored on the thrust side\s+Ruth Okafor/);
 });
 
 describe('what follows', () => {

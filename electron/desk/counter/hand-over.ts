@@ -12,9 +12,11 @@ import type { HoldPointLine } from '../../paper/content.ts';
 import { openPointsOf } from '../bench/build-state.ts';
 import { sheetOf } from '../bench/sheet.ts';
 import { os } from '../implementer.ts';
+import { decisionLines } from '../papers/decisions.ts';
 import { paperHead, paperNumber, signed } from '../papers/head.ts';
 import { issue } from '../papers/issue.ts';
 import { approvalLines, paperLines, paperTotals, paymentLines } from '../papers/money.ts';
+import { photoLines } from '../papers/photos.ts';
 import { featureReadings } from '../papers/readings.ts';
 import { lastTestRun } from '../papers/test-run.ts';
 import { found } from '../refuse.ts';
@@ -64,9 +66,11 @@ export const handOver = os.counter.handOver.handler(({ input, context, errors, p
       complaint: job.complaint,
       workDone,
       engineModel: sheet.engineModel ? `${sheet.engineModel.make} ${sheet.engineModel.model}` : '',
+      decisions: decisionLines(store, jobId, { ...shop, cylinders: sheet.cylinders }),
       features: featureReadings(sheet, specificationsById(store, heldAgainst), shop),
       holdPoints: rebuilt ? holdPointLines(sheet) : [],
       testRun: lastTestRun(store, jobId),
+      photos: photoLines(store, job),
       lines: paperLines(bill.lines, shop),
       totals: paperTotals(bill.totals, shop),
       approvals: approvalLines(approvals),

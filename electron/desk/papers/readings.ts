@@ -14,7 +14,7 @@ import {
   unitLabel,
 } from '../../../shared/trade/index.ts';
 import { classWords, threadWords } from '../../../shared/work/fastener-words.ts';
-import { FEATURE_UNITS } from '../../../shared/work/features.ts';
+import { FEATURE_LABELS, FEATURE_UNITS } from '../../../shared/work/features.ts';
 import { LASH_POSITION_LABELS } from '../../../shared/work/lash-position.ts';
 import { asTyped, otherUnit } from '../../../shared/work/reading-in-words.ts';
 import {
@@ -69,7 +69,7 @@ function bandWords(
 }
 
 /** What a source is called on paper: title, edition, page. */
-function sourceWords({ source, page }: Specification): string {
+function sourceWords({ source, page }: Pick<Specification, 'source' | 'page'>): string {
   return [source.title, source.edition, page && `page ${page}`].filter(Boolean).join(', ');
 }
 
@@ -217,6 +217,18 @@ function fastenerWords(specification: Specification | undefined): string {
     .join(', ');
 }
 
+/** The figures that other sources print against a specification, each with its source. */
+const conflictWords = (specification: Specification | undefined, of: string): string[] =>
+  (specification?.contradictions ?? []).map((other) => {
+    const limits =
+      other.low !== '' && other.high !== ''
+        ? `${other.low} to ${other.high}`
+        : other.low !== ''
+          ? `at least ${other.low}`
+          : `at most ${other.high}`;
+    return `${of}${limits} ${unitLabel(other.unit)}, ${sourceWords(other)}`;
+  });
+
 /** Every reading that stands, by feature and by the specification that it was held against. */
 export function featureReadings(
   sheet: BenchSheet,
@@ -248,6 +260,13 @@ export function featureReadings(
       return {
         feature: feature.label,
         fastener: fastenerWords(specification),
+        conflicts: [
+          ...conflictWords(specification, ''),
+          // Of what follows from the readings, the limit that is contested is named.
+          ...[...new Set(derived.flatMap((value) => value.specification ?? []))].flatMap((own) =>
+            conflictWords(own, `${FEATURE_LABELS[own.feature]}: `),
+          ),
+        ],
         source: specification ? sourceWords(specification) : '',
         standing: specification?.standing ?? 'none',
         readings: held.map(({ place, reading }) => lineOf(reading, place, specification, shop)),

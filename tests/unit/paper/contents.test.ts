@@ -105,6 +105,26 @@ describe('the work order', () => {
     }
   });
 
+  it('has what was decided with size, reason and who, and the photos with who took them and when', async () => {
+    const paper = await read(workOrder);
+    const bore = rowsWith(paper, 'Next oversize, 0.25 mm').join();
+    for (const words of ['Cylinder bore', '0.25 mm', '68.250 to 68.265 mm', 'Tomas Lindholt'])
+      expect(bore).toContain(words);
+    expect(paper.text).toContain('Reason: Clearance near its limit; the customer was told');
+    const photo = rowsWith(paper, 'Cylinder bore: Scored on the thrust side').join();
+    for (const words of ['Cylinder bore', 'Tomas Lindholt', 'Mar 17, 2026', '5c5c5c5c5c5c'])
+      expect(photo).toContain(words);
+    const bare = await read({ ...workOrder, decisions: [], photos: [] });
+    expect(bare.text).not.toMatch(/Decided after|Photos on record/);
+  });
+
+  it('names what another source says against a figure, and averages nothing', async () => {
+    const { text } = await read(workOrder);
+    expect(text).toMatch(
+      /SOURCES DISAGREE\s+19 to 21 lbf·ft, Calder fastener card, 2nd printing, page 3\. Not settled/,
+    );
+  });
+
   it('has the bolts of a torque as the source prints their thread', async () => {
     expect(rowsWith(await read(workOrder), 'Head bolts').join()).toContain(
       '8 bolts, 5/16-18 UNC, grade 5',

@@ -1,12 +1,14 @@
 import type {
   ClaimTicket,
   ClearanceSheet,
+  DecisionLine,
   DerivedLine,
   Estimate,
   FeatureReadings,
   Invoice,
   PaperHead,
   PaperLine,
+  PhotoLine,
   ReadingLine,
   Signature,
   Tag,
@@ -255,6 +257,7 @@ export const features: FeatureReadings[] = [
     source: manual,
     standing: 'confirmed',
     fastener: '',
+    conflicts: [],
     readings: [
       bore('top, along the crank', '70.030 mm', '2.7571 in', 'too-close'),
       bore('top, across the crank', '70.068 mm', '2.7586 in', 'outside'),
@@ -275,6 +278,7 @@ export const features: FeatureReadings[] = [
     source: 'Ring maker’s leaflet in the box, 2025',
     standing: 'single-source',
     fastener: '',
+    conflicts: [],
     readings: [
       reading('build', 'top ring', '0.28 mm', '0.0110 in', '0.20 to 0.40 mm', 'within', feeler),
       reading('build', 'second ring', '0.31 mm', '0.0122 in', '0.20 to 0.40 mm', 'within', feeler),
@@ -286,6 +290,7 @@ export const features: FeatureReadings[] = [
     source: manual,
     standing: 'confirmed',
     fastener: '',
+    conflicts: [],
     readings: [
       reading('build', 'leg 1', '0.3 mm', '0.012 in', '0.2 to 0.4 mm, aim 0.3', 'within', feeler),
       reading('build', 'leg 2', '0.03 mm', '0.0012 in', '0.2 to 0.4 mm, aim 0.3', 'outside', {
@@ -309,6 +314,7 @@ export const features: FeatureReadings[] = [
     source: 'Copied from a page on the web without an edition',
     standing: 'unconfirmed',
     fastener: '',
+    conflicts: [],
     readings: [
       reading('build', 'intake', '.006"', '0.15 mm', '0.13 to 0.17 mm', 'within', feeler),
       reading('build', 'exhaust', '.008"', '0.20 mm', '0.18 to 0.22 mm', 'within', feeler),
@@ -320,6 +326,7 @@ export const features: FeatureReadings[] = [
     source: manual,
     standing: 'confirmed',
     fastener: '8 bolts, 5/16-18 UNC, grade 5',
+    conflicts: ['19 to 21 lbf·ft, Calder fastener card, 2nd printing, page 3'],
     readings: [
       reading('build', 'stage 1', '6 lbf·ft', '8.1 N·m', '5 to 7 lbf·ft', 'within', wrench),
       reading('build', 'stage 2', '12 lbf·ft', '16.3 N·m', '11 to 13 lbf·ft', 'within', wrench),
@@ -340,6 +347,7 @@ export const features: FeatureReadings[] = [
     source: '',
     standing: 'none',
     fastener: '',
+    conflicts: [],
     readings: [
       reading('test run', '', '3.4 Ω', '', '', 'no-band', {
         gauge: 'Multimeter MM-1',
@@ -352,6 +360,35 @@ export const features: FeatureReadings[] = [
   },
 ];
 
+const decisions: DecisionLine[] = [
+  {
+    part: 'Cylinder bore',
+    choice: 'Next oversize, 0.25 mm',
+    machineTo: '68.250 to 68.265 mm\n2.6870 to 2.6876 in',
+    reason: '',
+    by: 'Tomas Lindholt',
+    at: '2026-03-18T14:05:00Z',
+  },
+  {
+    part: 'Connecting rod',
+    choice: 'Reuse',
+    machineTo: '',
+    reason: 'Clearance near its limit; the customer was told and wants it so',
+    by: 'Ines Ferro',
+    at: '2026-03-18T14:20:00Z',
+  },
+];
+
+const photos: PhotoLine[] = [
+  {
+    shows: 'Cylinder bore',
+    caption: 'Scored on the thrust side',
+    fingerprint: '5c'.repeat(32),
+    by: 'Tomas Lindholt',
+    at: '2026-03-17T15:50:00Z',
+  },
+];
+
 export const workOrder = {
   ...head,
   kind: 'work-order',
@@ -359,7 +396,9 @@ export const workOrder = {
   workDone:
     'Engine stripped and measured. Cylinder bored to 0.25 mm oversize, new piston and rings, crankshaft reused after measuring. Valves lapped, lash set cold. Ignition air gap set at both legs. Test run of 20 minutes: idle and top no-load speed by tachometer, stop switch and tine interlock work, no leaks.',
   engineModel: 'Torvane TV 212',
+  decisions,
   features,
+  photos,
   holdPoints: [
     {
       label: 'Connecting-rod cap the right way round',
@@ -417,6 +456,8 @@ export const clearanceSheet = {
   number: 'K-000042',
   engineModel: 'Torvane TV 212',
   engineHours: '1,240.5',
+  decisions,
   features,
+  photos,
   cautions,
 } satisfies ClearanceSheet;
