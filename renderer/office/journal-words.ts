@@ -38,6 +38,7 @@ const DONE: Record<string, string> = {
   'till.retireBundle': 'Retired a bundle of lines',
   'till.writeEstimate': 'Wrote an estimate',
   'till.approve': 'Noted an approval',
+  'till.overrideLimit': 'Let a bill pass the approved amount',
   'till.issueInvoice': 'Issued an invoice',
   'till.takePayment': 'Took a payment',
   'till.clockOn': 'Clocked on',

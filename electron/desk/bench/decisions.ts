@@ -1,9 +1,7 @@
-import { shopOf } from '../../../db/queries/office.ts';
 import { decision as decisionTable } from '../../../db/schema/index.ts';
 import type { Decision, JobDecisions, PartToDecide } from '../../../shared/contract/bench/index.ts';
 import { adviceOn, figuresBeside } from '../../../shared/work/decision-advice.ts';
 import { type FittedPart, fittingParts } from '../../../shared/work/decision-parts.ts';
-import { proposalsFrom } from '../../../shared/work/decision-proposals.ts';
 import {
   choiceLabel,
   choicesFor,
@@ -13,7 +11,7 @@ import {
   takesStep,
   whyReasonIsWanted,
 } from '../../../shared/work/decision-rules.ts';
-import { machineTo, type Size, USUAL_ALLOWANCE } from '../../../shared/work/decision-sizes.ts';
+import { machineTo, type Size } from '../../../shared/work/decision-sizes.ts';
 import type { DecisionChoice, DecisionSubject } from '../../../shared/work/decisions.ts';
 import { FEATURE_LABELS } from '../../../shared/work/features.ts';
 import { os } from '../implementer.ts';
@@ -184,24 +182,3 @@ export const decide = os.bench.decide.handler(({ input, context, errors, path })
     return jobDecisions(factsOf(store, jobId, input.allowance));
   }),
 );
-
-export const proposals = os.bench.proposals.handler(({ input, context }) => {
-  const store = context.store.read;
-  const { standing, shelf, models, sheet } = factsOf(store, input.jobId, USUAL_ALLOWANCE);
-  const lines = proposalsFrom(standing, {
-    parts: shelf,
-    models,
-    cylinders: sheet.cylinders,
-    labourRate: shopOf(store).labourRate,
-  });
-  return {
-    lines: lines.map(({ part, ...line }) => ({
-      ...line,
-      partId: part?.id ?? null,
-      partNumber: part?.number ?? '',
-      unitCost: part?.cost ?? null,
-      priceFrom: part?.sellsBy ?? (line.kind === 'labour' ? 'labour-rate' : 'typed'),
-    })),
-    moveTo: standing.some(({ choice }) => choice === 'stop') ? ('stopped' as const) : null,
-  };
-});

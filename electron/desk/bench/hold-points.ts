@@ -10,6 +10,7 @@ import { type HoldPointEvent, missingReadings } from '../../../shared/work/hold-
 import type { RunStanding } from '../../../shared/work/run-step.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
+import { demandApproval } from '../till/limit/bill-ahead.ts';
 import { type Writing, write } from '../writing.ts';
 import { finals, runStandingOf } from './build-state.ts';
 import { stepsOfJob, takeSteps } from './job-steps.ts';
@@ -104,6 +105,7 @@ export const passHoldPoint = os.bench.passHoldPoint.handler(({ input, context, e
   write(context, path, input.by, (writing) => {
     const { jobId, key } = input;
     const step = stepOf(writing, jobId, key, errors);
+    demandApproval(writing, jobId, errors);
     const missing = missingReadings(step, finals(readingsOf(writing.store, jobId)));
     if (missing.length > 0)
       throw errors.READINGS_MISSING({

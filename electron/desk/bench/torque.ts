@@ -7,6 +7,7 @@ import { isTurn, ROUND_BEGUN } from '../../../shared/work/torque-walk.ts';
 import { wrenchMark } from '../../../shared/work/wrench-mark.ts';
 import { os } from '../implementer.ts';
 import { badInput, found } from '../refuse.ts';
+import { demandApproval } from '../till/limit/bill-ahead.ts';
 import { type Writing, write } from '../writing.ts';
 import { takeSteps } from './job-steps.ts';
 import { enterReading } from './record.ts';
@@ -101,6 +102,7 @@ export const pullBolt = os.bench.pullBolt.handler(({ input, context, errors, pat
     const group = groupOf(store, input);
     if (group === null) throw errors.TORQUE_UNKNOWN();
     if (group.job.state === 'handed-over') throw errors.JOB_CLOSED();
+    demandApproval(writing, jobId, errors);
     const { fastener, specification, targets } = group;
     const target = targets[stage - 1];
     if (target === undefined || bolt > fastener.count) throw errors.NO_SUCH_BOLT();

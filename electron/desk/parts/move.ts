@@ -4,6 +4,7 @@ import type { HAND_MOVEMENTS, Part } from '../../../shared/contract/parts/index.
 import { costAt, type StockEvent } from '../../../shared/work/stock-ledger.ts';
 import { os } from '../implementer.ts';
 import { badInput, found } from '../refuse.ts';
+import { demandApproval } from '../till/limit/bill-ahead.ts';
 import { write } from '../writing.ts';
 import { enterMovement } from './ledger.ts';
 
@@ -31,6 +32,8 @@ export const move = os.parts.move.handler(({ input, context, errors, path }) =>
     if ((kind === 'scrapped' || kind === 'counted') && reason === '') throw errors.REASON_WANTED();
     if ((kind === 'issued' || kind === 'returned') && jobId === null) throw errors.JOB_WANTED();
     if (jobId !== null) found(jobRowById(store, jobId), 'job');
+    if (kind === 'issued' && jobId !== null)
+      demandApproval(writing, jobId, errors, { part, quantity });
     const entry = { ...eventOf(kind, quantity, part), partId, jobId, reason };
     const { effect } = enterMovement(writing, entry);
     note({ part: partId, movement: kind, quantity: effect.quantity, job: jobId });

@@ -13,6 +13,7 @@ import { bundles } from './bundles.ts';
 import { clock } from './clock/index.ts';
 import { writeEstimate } from './estimates.ts';
 import { issueInvoice } from './invoices.ts';
+import { limit } from './limit/index.ts';
 import { takePayment } from './payments.ts';
 import { rules } from './rules.ts';
 import { storage } from './storage.ts';
@@ -45,6 +46,7 @@ export const till = {
   price,
   writeEstimate,
   approve,
+  ...limit,
   issueInvoice,
   takePayment,
   ...clock,

@@ -3,6 +3,7 @@ import { RUN_STANDINGS } from '../../work/run-step.ts';
 import { writes } from '../base.ts';
 import { maybeText, text } from '../fields.ts';
 import { JobId, StaffId } from '../ids.ts';
+import { OVER_APPROVAL } from '../till/refusals.ts';
 import { JOB_CLOSED } from './common.ts';
 import { BenchSheet } from './sheet.ts';
 
@@ -33,6 +34,7 @@ export const holdPoints = {
     .errors({
       JOB_CLOSED,
       HOLD_POINT_UNKNOWN,
+      OVER_APPROVAL,
       READINGS_MISSING: {
         status: 409,
         message: 'This point asks for readings that are not there yet. Record them, then pass it.',

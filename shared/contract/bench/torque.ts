@@ -3,6 +3,7 @@ import { MEASURED_FEATURES } from '../../work/features.ts';
 import { reads, writes } from '../base.ts';
 import { Instant } from '../fields.ts';
 import { GaugeId, JobId, StaffId } from '../ids.ts';
+import { OVER_APPROVAL } from '../till/refusals.ts';
 import { JOB_CLOSED, Unit, WrenchLength } from './common.ts';
 
 /** The walk around the bolts: which to pull next, to what, and what was pulled with which wrench. */
@@ -76,6 +77,7 @@ export const torque = {
     .errors({
       JOB_CLOSED,
       TORQUE_UNKNOWN,
+      OVER_APPROVAL,
       NO_SUCH_BOLT: {
         status: 409,
         message:

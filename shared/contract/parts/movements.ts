@@ -3,6 +3,7 @@ import { MOVEMENT_KINDS } from '../../work/stock-words.ts';
 import { writes } from '../base.ts';
 import { Instant, maybeText } from '../fields.ts';
 import { JobId, PartId, StaffId } from '../ids.ts';
+import { OVER_APPROVAL } from '../till/refusals.ts';
 import { Part } from './part.ts';
 import { NOT_ON_THE_SHELF } from './refusals.ts';
 
@@ -32,6 +33,7 @@ export const movements = {
         status: 409,
         message: 'Say why in a few words: scrapping and counting need a reason.',
       },
+      OVER_APPROVAL,
       JOB_WANTED: {
         status: 409,
         message: 'Say which job the part goes to: issuing and returning need a job.',

@@ -5,7 +5,7 @@ import { reads, writes } from '../base.ts';
 import { CalendarDate, Instant, maybeText, text } from '../fields.ts';
 import { ClockEntryId, JobCode, JobId, StaffId } from '../ids.ts';
 import { LineInput } from './lines.ts';
-import { JOB_CLOSED } from './refusals.ts';
+import { JOB_CLOSED, OVER_APPROVAL } from './refusals.ts';
 
 /** Time: who worked on which job, when, and at what kind of work. One job at a time for a person. */
 
@@ -131,6 +131,7 @@ export const clock = {
   clockOn: writes
     .errors({
       JOB_CLOSED,
+      OVER_APPROVAL,
       CLOCK_RUNS,
       CLOCK_FORGOTTEN,
       CLOCKED_ON_ALREADY: {

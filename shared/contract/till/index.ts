@@ -7,6 +7,7 @@ import { bundles } from './bundles.ts';
 import { clock } from './clock.ts';
 import { estimates } from './estimates.ts';
 import { invoices } from './invoices.ts';
+import { limit } from './limit.ts';
 import { payments } from './payments.ts';
 import { rules } from './rules.ts';
 import { storage } from './storage.ts';
@@ -17,6 +18,7 @@ export * from './account.ts';
 export * from './bundles.ts';
 export * from './clock.ts';
 export * from './estimates.ts';
+export * from './limit.ts';
 export * from './lines.ts';
 export * from './rules.ts';
 export * from './storage.ts';
@@ -31,6 +33,7 @@ export const till = {
   account: reads.input(z.strictObject({ jobId: JobId })).output(Account),
   ...estimates,
   ...approvals,
+  ...limit,
   ...invoices,
   ...payments,
   ...clock,

@@ -14,6 +14,7 @@ import { forgottenBecause, wholeMinute } from '../../../../shared/work/clock.ts'
 import { os } from '../../implementer.ts';
 import { badInput, found } from '../../refuse.ts';
 import { type Writing, write } from '../../writing.ts';
+import { demandApproval } from '../limit/bill-ahead.ts';
 import { entriesOf } from './entries.ts';
 
 /** How this shop asks about clocks, now. */
@@ -91,6 +92,7 @@ export const clockOn = os.till.clockOn.handler(({ input, context, errors, path }
     if (!person.active) throw badInput([{ path: 'staffId', message: 'They no longer work here.' }]);
     if (job.state === 'handed-over') throw errors.JOB_CLOSED();
     demandWorkKind(writing, workKind);
+    demandApproval(writing, jobId, errors);
     const running = runningClocks(store).find((clock) => clock.staffId === staffId);
     if (running !== undefined) {
       if (running.jobId === jobId && running.workKind === workKind)

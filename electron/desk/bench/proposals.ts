@@ -1,0 +1,39 @@
+import { shopOf } from '../../../db/queries/office.ts';
+import type { ReadStore } from '../../../db/store.ts';
+import type { Proposal } from '../../../shared/contract/bench/index.ts';
+import { proposalsFrom } from '../../../shared/work/decision-proposals.ts';
+import { USUAL_ALLOWANCE } from '../../../shared/work/decision-sizes.ts';
+import { os } from '../implementer.ts';
+import { factsOf } from './decision-facts.ts';
+
+/**
+ * The estimate lines that follow from the decisions that stand.
+ * @param since only from those that were taken after this instant
+ */
+export function proposedLines(
+  store: ReadStore,
+  jobId: string,
+  since = '',
+): { lines: Proposal[]; stops: boolean } {
+  const { standing, shelf, models, sheet } = factsOf(store, jobId, USUAL_ALLOWANCE);
+  const stops = standing.some(({ choice }) => choice === 'stop');
+  const followed = stops ? [] : standing.filter(({ at }) => at > since);
+  const lines = proposalsFrom(followed, {
+    parts: shelf,
+    models,
+    cylinders: sheet.cylinders,
+    labourRate: shopOf(store).labourRate,
+  }).map(({ part, ...line }) => ({
+    ...line,
+    partId: part?.id ?? null,
+    partNumber: part?.number ?? '',
+    unitCost: part?.cost ?? null,
+    priceFrom: part?.sellsBy ?? (line.kind === 'labour' ? ('labour-rate' as const) : 'typed'),
+  }));
+  return { lines, stops };
+}
+
+export const proposals = os.bench.proposals.handler(({ input, context }) => {
+  const { lines, stops } = proposedLines(context.store.read, input.jobId);
+  return { lines, moveTo: stops ? ('stopped' as const) : null };
+});

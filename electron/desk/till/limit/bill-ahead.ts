@@ -1,0 +1,155 @@
+import { standingDecisions } from '../../../../db/queries/decisions.ts';
+import { shopOf } from '../../../../db/queries/office.ts';
+import { issuedTo } from '../../../../db/queries/parts/movements.ts';
+import { accountOf } from '../../../../db/queries/till/account.ts';
+import { clockedOn } from '../../../../db/queries/till/clock.ts';
+import { billTermsOf } from '../../../../db/queries/till/terms.ts';
+import type { ReadStore } from '../../../../db/store.ts';
+import type { Part } from '../../../../shared/contract/parts/index.ts';
+import type { Account, BillAhead, LineInput } from '../../../../shared/contract/till/index.ts';
+import { overApproval } from '../../../../shared/work/approval.ts';
+import {
+  beyondEstimate,
+  type SinceEstimate,
+  waitsForApproval,
+} from '../../../../shared/work/bill-ahead.ts';
+import { dateIn } from '../../../../shared/work/calendar.ts';
+import { hoursOf, spanLasted } from '../../../../shared/work/clock.ts';
+import { workToBill } from '../../../../shared/work/work-to-bill.ts';
+import { proposedLines } from '../../bench/proposals.ts';
+import { found } from '../../refuse.ts';
+import { billOf } from '../bill.ts';
+
+/** A part that is about to go to the job, thousandths. */
+export interface AboutToIssue {
+  part: Part;
+  quantity: number;
+}
+
+/** What a job's bill is heading to, with a part that is about to be issued if there is one. */
+export function billAheadOf(
+  store: ReadStore,
+  jobId: string,
+  now: Date,
+  more: AboutToIssue | null = null,
+): BillAhead {
+  const account = found(accountOf(store, jobId), 'job');
+  const shop = shopOf(store);
+  const { invoice, approvedAmount: approved, approvedLimit: limit, spendingLimit } = account;
+  const work = workToBill(account);
+  const since = invoice === null ? sinceEstimate(store, account, now, more) : NOTHING;
+  const estimated: readonly LineInput[] = work?.lines ?? [];
+  const beyond = beyondEstimate(estimated, since);
+  const lines = [...estimated, ...beyond.map(({ line }) => line)];
+  const terms = billTermsOf(store, shop, jobId, dateIn(shop.timeZone, now));
+  const bill =
+    lines.length === 0
+      ? null
+      : billOf(store, terms, { lines, discount: work?.option.discount ?? null });
+  const total = invoice?.totals.total ?? bill?.totals.total ?? 0;
+  const asked = work !== null || spendingLimit !== null || since.decided.length > 0;
+  return {
+    jobId: account.jobId,
+    total,
+    approved,
+    limit,
+    over: overApproval(total, limit),
+    stopped: waitsForApproval({ total, limit, asked, billed: invoice !== null }),
+    estimate: work && {
+      number: work.estimate.number,
+      option: work.option.label,
+      total: billOf(store, terms, { lines: estimated, discount: work.option.discount }).totals
+        .total,
+      approved: work.approval !== null,
+    },
+    beyond: beyond.map(({ line, because, priceToSet }, index) => ({
+      because,
+      description: line.description,
+      quantity: line.quantity,
+      unit: line.unit,
+      amount: priceToSet ? null : (bill?.lines[estimated.length + index]?.amount ?? null),
+    })),
+  };
+}
+
+const NOTHING: SinceEstimate<LineInput> = { decided: [], issued: [], clocked: 0 };
+
+const bare = {
+  partId: null,
+  note: '',
+  unitCost: null,
+  priceFrom: 'typed',
+  workKind: '',
+  discount: null,
+} satisfies Partial<LineInput>;
+
+function sinceEstimate(
+  store: ReadStore,
+  { jobId, estimates }: Account,
+  now: Date,
+  more: AboutToIssue | null,
+): SinceEstimate<LineInput> {
+  const written = estimates.at(-1)?.writtenAt ?? '';
+  // Advice behind decisions reads the whole sheet: it is asked only where something was decided.
+  const decidedSince = standingDecisions(store, jobId).some(({ at }) => at > written);
+  return {
+    decided: decidedSince
+      ? proposedLines(store, jobId, written).lines.map(
+          ({ priceToSet, partNumber: _number, note: _note, ...line }) => ({
+            line: { ...bare, ...line },
+            priceToSet,
+          }),
+        )
+      : [],
+    issued: issuedWith(issuedTo(store, jobId), more).map(partLine),
+    clocked: clockedHours(store, jobId, now),
+  };
+}
+
+/** Parts of the job, and one more. */
+function issuedWith(issued: readonly AboutToIssue[], more: AboutToIssue | null): AboutToIssue[] {
+  if (more === null) return [...issued];
+  const before = issued.find(({ part }) => part.id === more.part.id);
+  return [
+    ...issued.filter((each) => each !== before),
+    { part: more.part, quantity: more.quantity + (before?.quantity ?? 0) },
+  ];
+}
+
+const partLine = ({ part, quantity }: AboutToIssue): LineInput => ({
+  ...bare,
+  kind: 'part',
+  description: part.description,
+  partId: part.id,
+  quantity,
+  unit: part.unit,
+  unitPrice: part.sellsAt,
+  priceFrom: part.sellsBy,
+});
+
+/** Thousandths of an hour; clocks that run count up to now. */
+const clockedHours = (store: ReadStore, jobId: string, now: Date): number =>
+  hoursOf(
+    clockedOn(store, jobId)
+      .filter(({ what }) => what !== 'struck-out')
+      .reduce((sum, row) => sum + spanLasted(row, now.toISOString()), 0),
+    shopOf(store).rounding,
+  );
+
+interface Refusal {
+  OVER_APPROVAL: (more: { data: { total: number; limit: number; over: number } }) => Error;
+}
+
+/**
+ * Lets work on a job go on only as long as its bill stays within what was approved.
+ * @throws the declared OVER_APPROVAL when it doesn't
+ */
+export function demandApproval(
+  { store, at }: { store: ReadStore; at: string },
+  jobId: string,
+  errors: Refusal,
+  more: AboutToIssue | null = null,
+): void {
+  const { stopped, total, limit, over } = billAheadOf(store, jobId, new Date(at), more);
+  if (stopped) throw errors.OVER_APPROVAL({ data: { total, limit, over } });
+}

@@ -1,0 +1,93 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { beyondEstimate, type WantedLine, waitsForApproval } from './bill-ahead.ts';
+
+const part = (partId: string, quantity = 1_000): WantedLine => ({
+  kind: 'part',
+  description: partId,
+  partId,
+  quantity,
+  unit: 'pc',
+});
+const hours = (description: string, quantity: number, unit = 'h'): WantedLine => ({
+  kind: 'labour',
+  description,
+  partId: null,
+  quantity,
+  unit,
+});
+const NOTHING = { decided: [], issued: [], clocked: 0 };
+
+describe('parts', () => {
+  test('decided on and then issued count once', () => {
+    const beyond = beyondEstimate([part('rings')], {
+      ...NOTHING,
+      decided: [{ line: part('piston'), priceToSet: false }],
+      issued: [part('piston'), part('rings')],
+    });
+    expect(beyond).toEqual([{ line: part('piston'), because: 'decided', priceToSet: false }]);
+  });
+
+  test('count as far as the estimate holds fewer', () => {
+    const [more] = beyondEstimate([part('plug')], { ...NOTHING, issued: [part('plug', 3_000)] });
+    expect(more).toMatchObject({ because: 'issued', line: { quantity: 2_000 } });
+  });
+
+  const piece = fc.record({
+    id: fc.constantFrom('piston', 'rings', 'plug'),
+    quantity: fc.integer({ min: 1, max: 9_000 }),
+  });
+  const lines = fc
+    .array(piece, { maxLength: 6 })
+    .map((list) => list.map(({ id, quantity }) => part(id, quantity)));
+  const total = (all: readonly WantedLine[], id: string) =>
+    all.filter(({ partId }) => partId === id).reduce((sum, { quantity }) => sum + quantity, 0);
+
+  test('of each the bill holds the most that was estimated, decided or issued, and no more', () => {
+    fc.assert(
+      fc.property(lines, lines, lines, (estimated, decided, issued) => {
+        // A shelf tells of a part once, and so do the proposals.
+        const once = (all: readonly WantedLine[]) =>
+          ['piston', 'rings', 'plug'].flatMap((id) =>
+            total(all, id) > 0 ? [part(id, total(all, id))] : [],
+          );
+        const beyond = beyondEstimate(estimated, {
+          decided: once(decided).map((line) => ({ line, priceToSet: false })),
+          issued: once(issued),
+          clocked: 0,
+        });
+        const billed = [...estimated, ...beyond.map(({ line }) => line)];
+        for (const id of ['piston', 'rings', 'plug'])
+          expect(total(billed, id)).toBe(
+            Math.max(total(estimated, id), total(decided, id), total(issued, id)),
+          );
+      }),
+    );
+  });
+});
+
+describe('clocked time', () => {
+  test('counts beyond the hours estimated and decided, at the line with most of them', () => {
+    const estimated = [hours('Strip', 1_000), hours('Build', 3_000)];
+    const decided = [{ line: hours('Hone cylinder', 1_000), priceToSet: false }];
+    expect(beyondEstimate(estimated, { ...NOTHING, clocked: 4_000 })).toEqual([]);
+    expect(beyondEstimate(estimated, { ...NOTHING, decided, clocked: 5_500 })).toMatchObject([
+      { because: 'decided' },
+      { because: 'clocked', line: { description: 'Build', quantity: 500 } },
+    ]);
+  });
+
+  test('says nothing where labour is flat, or there is none', () => {
+    const flat = [hours('Build', 3_000), hours('Valve job', 1_000, 'job')];
+    expect(beyondEstimate(flat, { ...NOTHING, clocked: 9_000 })).toEqual([]);
+    expect(beyondEstimate([part('piston')], { ...NOTHING, clocked: 9_000 })).toEqual([]);
+  });
+});
+
+test('work waits past the limit, not at it; never for what nobody was asked or what is billed', () => {
+  const at = { total: 50_000, limit: 50_000, asked: true, billed: false };
+  expect(waitsForApproval(at)).toBe(false);
+  expect(waitsForApproval({ ...at, total: 50_001 })).toBe(true);
+  expect(waitsForApproval({ ...at, total: 50_001, asked: false })).toBe(false);
+  expect(waitsForApproval({ ...at, total: 50_001, billed: true })).toBe(false);
+});
