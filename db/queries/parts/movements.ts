@@ -17,6 +17,9 @@ export const movementsOf = (store: ReadStore, partId: string): Movement[] =>
     .map(({ movement, byName, jobNumber }) => ({
       kind: movement.kind,
       quantity: movement.quantity,
+      worth: movement.worth,
+      reserved: movement.reserved,
+      ordered: movement.ordered,
       reason: movement.reason,
       jobCode: jobNumber === null ? '' : jobCode(jobNumber),
       by: byName,

@@ -1,4 +1,4 @@
-import { asc, eq, sql } from 'drizzle-orm';
+import { asc, eq } from 'drizzle-orm';
 import { PartId } from '../../../shared/contract/ids.ts';
 import type { Part } from '../../../shared/contract/parts/index.ts';
 import { partPrice } from '../../../shared/money/index.ts';
@@ -7,14 +7,11 @@ import type { ReadStore } from '../../store.ts';
 import { shopOf } from '../office.ts';
 import { matches } from '../search-text.ts';
 import { tillRulesOf } from '../till/rules.ts';
+import { shelfSums } from './shelf.ts';
 
 const rows = (store: ReadStore) =>
   store
-    .select({
-      part,
-      // On hand is never kept: it is the sum of what moved.
-      onHand: sql<number>`coalesce(sum(${stockMovement.quantity}), 0)`,
-    })
+    .select({ part, ...shelfSums })
     .from(part)
     .leftJoin(stockMovement, eq(stockMovement.partId, part.id))
     .groupBy(part.id);
@@ -25,10 +22,10 @@ type Row = ReturnType<ReturnType<typeof rows>['all']>[number];
 function pricing(store: ReadStore): (row: Row) => Part {
   const { rounding } = shopOf(store);
   const { markup } = tillRulesOf(store);
-  return ({ part: row, onHand }) => {
+  return ({ part: row, ...sums }) => {
     const { numberKey: _numberKey, searchText: _searchText, ...facts } = row;
     const { price: sellsAt, from: sellsBy } = partPrice(row, markup, rounding);
-    return { ...facts, id: PartId.parse(row.id), onHand, sellsAt, sellsBy };
+    return { ...facts, id: PartId.parse(row.id), ...sums, sellsAt, sellsBy };
   };
 }
 
@@ -49,3 +46,7 @@ export function partByKey(store: ReadStore, numberKey: string): Part | undefined
   const row = rows(store).where(eq(part.numberKey, numberKey)).get();
   return row && pricing(store)(row);
 }
+
+/** What one costs the shop as it is known, minor units. */
+export const unitCostOf = (store: ReadStore, partId: string): number | undefined =>
+  store.select({ cost: part.cost }).from(part).where(eq(part.id, partId)).get()?.cost;

@@ -6,6 +6,7 @@ import { canMove, type JobState, MOVES_BY_ACTION } from '../../../shared/work/jo
 import { openPointsOf } from '../bench/build-state.ts';
 import { takeStepsOnBench } from '../bench/job-steps.ts';
 import { os } from '../implementer.ts';
+import { settleJob } from '../parts/promises.ts';
 import { found } from '../refuse.ts';
 import { type Writing, write } from '../writing.ts';
 
@@ -18,6 +19,8 @@ export function moveTo(writing: Writing, jobId: string, to: JobState, note = '')
     .where(eq(jobTable.id, jobId))
     .run();
   store.insert(jobMove).values({ id: newId(), jobId, to, at, by: staff.id, note }).run();
+  // A job that stops or goes home lets go of the parts that were promised to it.
+  settleJob(writing, jobId);
 }
 
 /** A job that waits or stops says for what. */

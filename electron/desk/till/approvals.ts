@@ -6,6 +6,7 @@ import { canMove } from '../../../shared/work/job-state.ts';
 import { moveTo } from '../counter/move.ts';
 import { os } from '../implementer.ts';
 import { signed } from '../papers/head.ts';
+import { settleJob } from '../parts/promises.ts';
 import { badInput, found } from '../refuse.ts';
 import { write } from '../writing.ts';
 import { openAccount } from './open-account.ts';
@@ -68,6 +69,7 @@ export const approve = os.till.approve.handler(({ input, context, errors, path }
       .run();
     const state = found(jobRowById(store, jobId), 'job').state;
     if (canMove(state, 'go-ahead')) moveTo(writing, jobId, 'go-ahead', `By ${approvedBy}`);
+    settleJob(writing, jobId);
     note({
       job: jobId,
       estimate: estimate.number,

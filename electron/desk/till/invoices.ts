@@ -15,6 +15,7 @@ import { os } from '../implementer.ts';
 import { paperHead, termLines } from '../papers/head.ts';
 import { issue } from '../papers/issue.ts';
 import { approvalLines, paperLines, paperTotals, paymentLines } from '../papers/money.ts';
+import { settleJob } from '../parts/promises.ts';
 import { found } from '../refuse.ts';
 import { type Writing, write } from '../writing.ts';
 import { billOf } from './bill.ts';
@@ -125,6 +126,7 @@ export const issueInvoice = os.till.issueInvoice.handler(({ input, context, erro
         .insert(application)
         .values({ id: newId(), jobId, invoiceId, amount: applied, by: staff.id, at })
         .run();
+    settleJob(writing, jobId);
     note({
       job: jobId,
       invoice: invoiceNumber(number),

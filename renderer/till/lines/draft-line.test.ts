@@ -37,7 +37,11 @@ const PART = {
   sellsBy: 'shelf-price' as const,
   barcode: '',
   supplier: '',
+  packSize: 1_000,
   onHand: 2_000,
+  promised: 0,
+  onOrder: 0,
+  worth: 0,
   reorderPoint: 0,
 };
 const typed = (change: Partial<DraftLine>): DraftLine => ({

@@ -14,6 +14,12 @@ export const Movement = z.object({
   kind: z.enum(MOVEMENT_KINDS),
   /** Signed thousandths: what it adds to the shelf. */
   quantity: z.int(),
+  /** What it adds to the shelf's worth, minor units. */
+  worth: z.int(),
+  /** What it adds to what is promised to its job. */
+  reserved: z.int(),
+  /** What it adds to what suppliers owe. */
+  ordered: z.int(),
   reason: z.string(),
   jobCode: z.string(),
   by: z.string(),

@@ -26,8 +26,14 @@ export const Part = z.object({
   sellsBy: z.enum(PRICE_ORIGINS),
   barcode: z.string(),
   supplier: z.string(),
-  /** Sum of the movements, thousandths. */
+  /** What comes in one pack of the supplier's, thousandths. */
+  packSize: z.int(),
+  /** Sums of the movements, thousandths; what can be promised or issued is on hand less promised. */
   onHand: z.int(),
+  promised: z.int(),
+  onOrder: z.int(),
+  /** What the shelf is worth at the moving average, minor units. */
+  worth: z.int(),
   reorderPoint: z.int(),
 });
 export type Part = z.infer<typeof Part>;

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { reads, writes } from '../base.ts';
 import { Minor, maybeText, text } from '../fields.ts';
 import { PartId, StaffId } from '../ids.ts';
-import { Movement } from './movements.ts';
+import { Movement, Thousandths } from './movements.ts';
 import { Part } from './part.ts';
 import { priceFields } from './pricing.ts';
 
@@ -33,6 +33,7 @@ export const shelf = {
         unit: text(12).default('pc'),
         price: Minor,
         cost: Minor.default(0),
+        packSize: Thousandths.default(1000),
         ...priceFields,
         barcode: maybeText(60),
         supplier: maybeText(120),

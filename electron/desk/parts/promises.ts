@@ -1,0 +1,68 @@
+import { chainOf } from '../../../db/queries/parts/chain.ts';
+import { heldByJob, heldOfParts } from '../../../db/queries/parts/job-movements.ts';
+import { jobsNeeding, needsOfJob } from '../../../db/queries/parts/needs.ts';
+import { shelfOf } from '../../../db/queries/parts/shelf.ts';
+import { type Claim, promiseChanges } from '../../../shared/work/part-promises.ts';
+import type { Writing } from '../writing.ts';
+import { enter } from './ledger-entry.ts';
+
+const sum = (numbers: readonly number[]): number => numbers.reduce((a, b) => a + b, 0);
+
+/** Who claims any of these parts: jobs that need them in the order of their approval, then who holds them still. */
+function claimsOn({ store }: Writing, chain: readonly string[], first: string | null): Claim[] {
+  const needs = jobsNeeding(store, chain);
+  const held = heldOfParts(store, chain);
+  const jobs = new Set([
+    ...(first === null ? [] : [first]),
+    ...needs.map(({ jobId }) => jobId),
+    ...held.filter(({ promised }) => promised !== 0).map(({ jobId }) => jobId),
+  ]);
+  return [...jobs].map((jobId) => {
+    const needed = needs.find((each) => each.jobId === jobId)?.needed ?? new Map<string, number>();
+    const named = chain.filter((partId) => needed.has(partId));
+    const own = held.filter((each) => each.jobId === jobId);
+    const wanted = sum(named.map((partId) => needed.get(partId) ?? 0));
+    return {
+      jobId,
+      named,
+      open: Math.max(0, wanted - sum(own.map(({ issued }) => issued))),
+      promised: new Map(own.map(({ partId, promised }) => [partId, promised])),
+    };
+  });
+}
+
+/**
+ * Promises what is there to the jobs that need it and takes back what can't be kept, for a part and those
+ * that took each other's place with it.
+ * @param first a job that comes before all others: what came in was ordered for it
+ */
+export function settlePromises(
+  writing: Writing,
+  partId: string,
+  first: string | null = null,
+): void {
+  const chain = chainOf(writing.store, partId);
+  const shelves = chain.map((each) => ({
+    partId: each,
+    onHand: shelfOf(writing.store, each).onHand,
+  }));
+  for (const { change, ...of } of promiseChanges(shelves, claimsOn(writing, chain, first)))
+    enter(
+      writing,
+      change > 0
+        ? { ...of, kind: 'reserved', quantity: change }
+        : { ...of, kind: 'released', quantity: -change },
+    );
+}
+
+/** After a job was approved anew, stopped or billed: its promises follow, and what it lets go goes to others. */
+export function settleJob(writing: Writing, jobId: string): void {
+  const { store } = writing;
+  const parts = new Set([
+    ...needsOfJob(store, jobId).keys(),
+    ...heldByJob(store, jobId)
+      .filter(({ promised }) => promised !== 0)
+      .map(({ partId }) => partId),
+  ]);
+  for (const partId of parts) settlePromises(writing, partId);
+}
