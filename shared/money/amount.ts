@@ -16,3 +16,12 @@ export function toMinor(amount: bigint): number {
   }
   return minor;
 }
+
+/**
+ * The sum of amounts, in minor units; zero for none.
+ * @throws RangeError when an amount is no whole number, or the sum lies beyond 2^53
+ */
+export function sumMinor(amounts: readonly number[]): number {
+  for (const amount of amounts) demandMinor(amount);
+  return toMinor(amounts.reduce((sum, amount) => sum + BigInt(amount), 0n));
+}

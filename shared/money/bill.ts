@@ -46,7 +46,7 @@ export interface BillTotals {
 const WHOLE = 1_000_000n;
 
 /** A core is security for an old part, and not a sale: no discount touches it. */
-const SECURITY = ['core-charge', 'core-credit'];
+export const SECURITY: readonly string[] = ['core-charge', 'core-credit'];
 
 /**
  * What lines come to with their taxes, in minor units. Every tax is worked out on the lines alone,

@@ -1,0 +1,53 @@
+import { allocate } from '../allocate.ts';
+import { SECURITY } from '../bill.ts';
+
+/** A bill as it was issued. Money: integer minor units. */
+export interface IssuedBill {
+  readonly lines: readonly { readonly kind: string; readonly amount: number }[];
+  readonly totals: {
+    readonly discount: number;
+    readonly pricesIncludeTax: boolean;
+    readonly taxes: readonly {
+      readonly name: string;
+      readonly ratePpm: number;
+      readonly amount: number;
+    }[];
+    readonly total: number;
+  };
+}
+
+/** The kinds of line that a tax is charged on, as far as the shop still knows that tax. */
+export type KindsTaxed = (tax: { name: string; ratePpm: number }) => readonly string[] | undefined;
+
+/**
+ * What each line of a bill brings the shop: its amount less its share of the discount on the whole, and less
+ * the taxes that are within its price. A tax whose kinds are not known any more is shared out over all lines.
+ * Where something was charged, the lines add up to the total less its taxes.
+ */
+export function netByLine({ lines, totals }: IssuedBill, kindsTaxed: KindsTaxed): number[] {
+  const amounts = lines.map(({ amount }) => amount);
+  const discounted = less(
+    amounts,
+    totals.discount,
+    lines.map(({ kind, amount }) => (SECURITY.includes(kind) ? 0 : amount)),
+  );
+  if (!totals.pricesIncludeTax) return discounted;
+  return totals.taxes.reduce((net, tax) => {
+    const kinds = kindsTaxed(tax);
+    const bearing = lines.map(({ kind }, index) =>
+      kinds === undefined || kinds.includes(kind) ? (discounted[index] ?? 0) : 0,
+    );
+    return less(net, tax.amount, bearing);
+  }, discounted);
+}
+
+/** Takes an amount off others, shared out by weights, of which those below zero count for nothing. */
+function less(amounts: readonly number[], off: number, weights: readonly number[]): number[] {
+  if (off === 0 || amounts.length === 0) return [...amounts];
+  const positive = weights.map((weight) => Math.max(0, weight));
+  const shares = allocate(
+    off,
+    positive.some((weight) => weight > 0) ? positive : amounts.map(() => 1),
+  );
+  return amounts.map((amount, index) => amount - (shares[index] ?? 0));
+}
