@@ -13,7 +13,8 @@ export type PaperContent =
   | Invoice
   | Receipt
   | WorkOrder
-  | ClearanceSheet;
+  | ClearanceSheet
+  | Statement;
 
 export type PaperKind = PaperContent['kind'];
 
@@ -349,4 +350,32 @@ export interface WorkOrder extends JobPaper {
   cautions: string[];
   customerSignature: Signature;
   shopSignature: Signature;
+}
+
+export interface StatementEntry {
+  on: string;
+  what: string;
+  /** Of the document; empty for money without a receipt. */
+  number: string;
+  job: JobCode;
+  /** What the customer owes more by it; below zero: less. */
+  amount: number;
+  balance: number;
+}
+
+/** A customer's account over a time. */
+export interface Statement extends PaperHead {
+  kind: 'statement';
+  customer: Party;
+  from: string;
+  to: string;
+  opening: number;
+  entries: StatementEntry[];
+  closing: number;
+  openInvoices: { number: string; job: JobCode; invoicedOn: string; dueOn: string; open: number }[];
+  /** What is open, by how long it has been due. */
+  ages: { label: string; amount: number }[];
+  /** Paid and not applied to an invoice. */
+  unapplied: number;
+  terms: string[];
 }

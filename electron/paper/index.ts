@@ -4,11 +4,13 @@ import type { PaperContent } from './content.ts';
 import { drawEstimate } from './estimate.ts';
 import { drawInvoice } from './invoice.ts';
 import { drawReceipt } from './receipt.ts';
+import { drawStatement } from './statement.ts';
 import { drawTag } from './tag.ts';
 import { drawWorkOrder } from './work-order.ts';
 
 export { canonicalJson, fingerprintOf } from './fingerprint.ts';
 export { paperFileName, paperTitle } from './naming.ts';
+export { drawReport } from './report.ts';
 
 /**
  * Draws a paper as PDF. Synchronous, so that it can run inside the transaction that issues the paper, and
@@ -33,5 +35,7 @@ export function drawPaper(content: PaperContent, fingerprint: string): Uint8Arra
       return drawWorkOrder(content, fingerprint);
     case 'clearance-sheet':
       return drawClearanceSheet(content, fingerprint);
+    case 'statement':
+      return drawStatement(content, fingerprint);
   }
 }

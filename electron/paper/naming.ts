@@ -8,6 +8,7 @@ const WORDS = {
   receipt: 'Receipt',
   'work-order': 'Work order',
   'clearance-sheet': 'Clearance sheet',
+  statement: 'Statement',
 } satisfies Record<PaperKind, string>;
 
 /** What a paper of this kind is called. */

@@ -46,6 +46,8 @@ const DONE: Record<string, string> = {
   'till.enterHours': 'Entered hours',
   'till.correctHours': 'Corrected clocked hours',
   'till.strikeOutHours': 'Struck out clocked hours',
+  'till.issueStatement': 'Issued a statement',
+  'till.cashUp': 'Counted the drawer',
   'office.openShop': 'Opened the shop',
   'office.setShop': 'Changed the shop’s settings',
   'office.addStaff': 'Added somebody to the staff',

@@ -1,4 +1,5 @@
 export { allocate } from './allocate.ts';
+export { sumMinor } from './amount.ts';
 export {
   type BillLine,
   type BillRules,

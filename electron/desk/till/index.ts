@@ -9,6 +9,7 @@ import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
 import { approve } from './approvals.ts';
 import { billOf } from './bill.ts';
+import { books } from './books/index.ts';
 import { bundles } from './bundles.ts';
 import { clock } from './clock/index.ts';
 import { writeEstimate } from './estimates.ts';
@@ -52,4 +53,5 @@ export const till = {
   ...clock,
   ...storage,
   ...warranty,
+  ...books,
 };

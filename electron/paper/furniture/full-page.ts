@@ -1,5 +1,5 @@
-import type { PaperContent } from '../content.ts';
-import { paperTitle } from '../naming.ts';
+import type { PaperContent, PaperHead } from '../content.ts';
+import { paperKindWords, paperTitle } from '../naming.ts';
 import { MILLIMETRE } from './ink.ts';
 import { continuationHead, pageFooters } from './running-heads.ts';
 import { type Block, type PageSize, Sheet } from './sheet.ts';
@@ -17,14 +17,38 @@ export function fullPages(
   fingerprint: string,
   blocks: (sheet: Sheet) => Block[],
 ): Uint8Array {
-  const sheet = new Sheet({
+  const headed = {
     head: content,
     title: paperTitle(content),
-    size: SIZES[content.shop.paperSize],
+    words: paperKindWords(content.kind),
+  };
+  return headedPages(headed, fingerprint, blocks);
+}
+
+interface Headed {
+  head: PaperHead;
+  title: string;
+  /** What stands largest at the top. */
+  words: string;
+  /** On the long side, for wide tables. */
+  landscape?: boolean;
+}
+
+/** @param fingerprint null for pages that are drawn up anew each time and not kept */
+export function headedPages(
+  { head, title, words, landscape = false }: Headed,
+  fingerprint: string | null,
+  blocks: (sheet: Sheet) => Block[],
+): Uint8Array {
+  const [width, height] = SIZES[head.shop.paperSize];
+  const sheet = new Sheet({
+    head,
+    title,
+    size: landscape ? [height, width] : [width, height],
     margins: { top: 36, bottom: 42, left: 46, right: 46 },
   });
   continuationHead(sheet);
-  shopHeading(sheet, content.kind);
+  shopHeading(sheet, words);
   sheet.y += 8;
   sheet.flow(blocks(sheet), 8.5);
   pageFooters(sheet, fingerprint);

@@ -26,14 +26,14 @@ export function continuationHead(sheet: Sheet) {
   });
 }
 
-/** Number, fingerprint and `Page 1 of 3` at the foot of every page. The last thing drawn. */
-export function pageFooters(sheet: Sheet, fingerprint: string) {
+/** Number, fingerprint, if any, and `Page 1 of 3` at the foot of every page. The last thing drawn. */
+export function pageFooters(sheet: Sheet, fingerprint: string | null) {
   const { start, count } = sheet.document.bufferedPageRange();
   for (let page = 0; page < count; page += 1) {
     sheet.document.switchToPage(start + page);
     const y = sheet.bottom + 12;
     sheet.rule(0.35, RULE, sheet.left, sheet.width, y - 3);
-    const print = sheet.lines(`SHA-256 ${fingerprint}`, STYLE.footer);
+    const print = fingerprint === null ? [] : sheet.lines(`SHA-256 ${fingerprint}`, STYLE.footer);
     const pages = sheet.lines(`Page ${page + 1} of ${count}`, STYLE.footer);
     const title = sheet.lines(sheet.title, STYLE.footer, sheet.width * 0.26);
     sheet.structure.artifact(() => {

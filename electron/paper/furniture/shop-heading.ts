@@ -1,5 +1,3 @@
-import type { PaperKind } from '../content.ts';
-import { paperKindWords } from '../naming.ts';
 import { drawBarcode } from './barcode.ts';
 import { INK, STYLE } from './ink.ts';
 import { drawLines, type Sheet } from './sheet.ts';
@@ -7,7 +5,7 @@ import { drawLines, type Sheet } from './sheet.ts';
 const BARCODE = { width: 132, height: 24 };
 
 /** The shop's own heading on the left, what the paper is on the right, with the barcode of its job, if any. */
-export function shopHeading(sheet: Sheet, kind: PaperKind) {
+export function shopHeading(sheet: Sheet, words: string) {
   const { shop, number, issuedAt, issuedBy, job, corrects } = sheet.head;
   const rightEdge = sheet.left + sheet.width;
   const half = sheet.width * 0.5;
@@ -17,10 +15,12 @@ export function shopHeading(sheet: Sheet, kind: PaperKind) {
   const address = [...shop.addressLines, reach, tax].flatMap((text) =>
     sheet.lines(text, STYLE.soft, half),
   );
-  const title = sheet.lines(paperKindWords(kind), STYLE.title, half);
+  const title = sheet.lines(words, STYLE.title, half);
+  const by = issuedBy === '' ? '' : ` by ${issuedBy}`;
+  const issued = `Issued ${sheet.writing.instant(issuedAt)}${by}`;
   const about = [
     ...sheet.lines(number, STYLE.subheading, half),
-    ...sheet.lines(`Issued ${sheet.writing.instant(issuedAt)} by ${issuedBy}`, STYLE.soft, half),
+    ...sheet.lines(issued, STYLE.soft, half),
   ];
   const correction = corrects
     ? sheet.lines(

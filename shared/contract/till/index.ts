@@ -3,6 +3,7 @@ import { reads } from '../base.ts';
 import { JobId } from '../ids.ts';
 import { Account } from './account.ts';
 import { approvals } from './approvals.ts';
+import { books } from './books.ts';
 import { bundles } from './bundles.ts';
 import { clock } from './clock.ts';
 import { estimates } from './estimates.ts';
@@ -15,6 +16,7 @@ import { terms } from './terms.ts';
 import { warranty } from './warranty.ts';
 
 export * from './account.ts';
+export * from './books.ts';
 export * from './bundles.ts';
 export * from './clock.ts';
 export * from './estimates.ts';
@@ -39,4 +41,5 @@ export const till = {
   ...clock,
   ...storage,
   ...warranty,
+  ...books,
 };

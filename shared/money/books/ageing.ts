@@ -6,6 +6,14 @@ import { sumMinor } from '../amount.ts';
 export const AGES = ['not-due', 'to-30', 'to-60', 'to-90', 'over-90'] as const;
 export type Age = (typeof AGES)[number];
 
+export const AGE_LABELS: Record<Age, string> = {
+  'not-due': 'Not due',
+  'to-30': 'Up to 30 days',
+  'to-60': '31 to 60 days',
+  'to-90': '61 to 90 days',
+  'over-90': 'Over 90 days',
+};
+
 /** From which day age is counted: the day it was due, or the day it was invoiced. */
 export const AGE_BASES = ['due-date', 'invoice-date'] as const;
 export type AgeBasis = (typeof AGE_BASES)[number];

@@ -1,11 +1,7 @@
-export {
-  type BookAccount,
-  DEPOSITS,
-  MONEY_ACCOUNTS,
-  RECEIVABLE,
-} from './accounts.ts';
+export { type AccountNature, DEPOSITS, RECEIVABLE } from './accounts.ts';
 export {
   AGE_BASES,
+  AGE_LABELS,
   AGES,
   type AgeBasis,
   type AgedAmounts,

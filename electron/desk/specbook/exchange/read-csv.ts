@@ -8,7 +8,7 @@ import {
   ModelFile,
 } from '../../../../shared/contract/model-file.ts';
 import type { FileIssue } from '../../../../shared/contract/specbook-exchange.ts';
-import { unguarded } from './csv-cells.ts';
+import { unguarded } from '../../csv-cells.ts';
 
 import { type FileReading, faulty } from './file-reading.ts';
 

@@ -6,7 +6,7 @@ import {
   type ModelFile,
 } from '../../../../shared/contract/model-file.ts';
 import type { EngineModel, Source, Specification } from '../../../../shared/contract/specbook.ts';
-import { csvText } from './csv-cells.ts';
+import { csvText } from '../../csv-cells.ts';
 
 /** What an entry states itself, as a file. `own` dimensions, not those that it takes from its family. */
 export function modelFileOf(
@@ -97,8 +97,6 @@ export function csvOf({ model, sources, specifications }: ModelFile): string {
     };
   });
   const body = lines.length === 0 ? [modelCells] : lines;
-  return csvText([
-    COLUMNS,
-    ...body.map((cells) => COLUMNS.map((column) => String(cells[column] ?? ''))),
-  ]);
+  const cellLines = body.map((cells) => COLUMNS.map((column) => String(cells[column] ?? '')));
+  return csvText([COLUMNS, ...cellLines], true);
 }
