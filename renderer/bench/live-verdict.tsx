@@ -2,9 +2,10 @@ import { Stack, Text, VisuallyHidden } from '@mantine/core';
 import { useDebouncedValue } from '@mantine/hooks';
 import type { Gauge } from '../../shared/contract/bench/index.ts';
 import { display, type Unit, unitLabel } from '../../shared/trade/index.ts';
+import { likelyReading } from '../../shared/work/likely-reading.ts';
 import { VerdictBadge } from '../common/badges.tsx';
 import { BandBar } from '../common/measure/band-bar.tsx';
-import { hasBand, likelyText, verdictSentence } from '../common/measure/measure-words.ts';
+import { hasBand, verdictSentence } from '../common/measure/measure-words.ts';
 import classes from './bench.module.css';
 import type { BenchUnit } from './bench-habits.ts';
 import type { LiveReading } from './live-reading.ts';
@@ -53,7 +54,7 @@ export function LiveVerdict({
   const slip =
     read === null || read.slip === null
       ? ''
-      : `${likelyText(read.slip.likely)} ${unitLabel(read.unit)} would ${hasBand(place) ? 'lie inside' : 'agree with what stands beside it'}: a slip?`;
+      : `${likelyReading(read.slip, read.unit)} ${unitLabel(read.unit)} would ${hasBand(place) ? 'lie inside' : 'agree with what stands beside it'}: a slip?`;
   return (
     <Stack gap={4}>
       {hasBand(place) && (

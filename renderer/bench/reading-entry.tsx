@@ -183,7 +183,7 @@ export function ReadingEntry(props: ReadingEntryProps) {
           slip={slip}
           band={place}
           busy={record.isPending}
-          onTake={() => send(String(Number(slip.likely.toPrecision(6))), slip.unit, false)}
+          onTake={(likely) => send(likely, slip.unit, false)}
           onKeep={() => send(slip.text, unit, true)}
           onBack={backToField}
         />

@@ -2,9 +2,10 @@ import type { Reading, Verdict } from '../../shared/contract/bench/index.ts';
 import { display, type Unit } from '../../shared/trade/index.ts';
 import { limitsInPhase } from '../../shared/work/decided-limits.ts';
 import { LASH_POSITION_LABELS } from '../../shared/work/lash-position.ts';
+import { likelyReading } from '../../shared/work/likely-reading.ts';
 import { otherUnit } from '../../shared/work/reading-in-words.ts';
 import { isWornButGood, WORN_BUT_GOOD } from '../../shared/work/reading-verdict.ts';
-import { bandWords, likelyText } from '../common/measure/measure-words.ts';
+import { bandWords } from '../common/measure/measure-words.ts';
 import { heldInPhase, type PlaceOnSheet } from './sheet-reading.ts';
 
 export const VERDICT_WORDS: Record<Verdict, string> = {
@@ -42,7 +43,7 @@ export const remarksOn = (reading: Reading, place: PlaceOnSheet): string[] => {
     reading.gaugeRemark,
     reading.questioned === null
       ? ''
-      : `kept as typed; ${likelyText(reading.questioned.likely)} was asked about`,
+      : `kept as typed; ${likelyReading(reading.questioned, reading.unit)} was asked about`,
     reading.low === now.low && reading.high === now.high
       ? ''
       : `judged by ${bandWords(reading, reading.unit)}; ${place.decided === null ? 'the spec book has moved on' : 'another size was decided since'}`,

@@ -8,7 +8,7 @@ import {
   unitLabel,
 } from '../../shared/trade/index.ts';
 import { verdictOn } from '../../shared/work/reading-verdict.ts';
-import { goodToWords, likelyText, type SheetBand } from '../common/measure/measure-words.ts';
+import { goodToWords, type SheetBand } from '../common/measure/measure-words.ts';
 import { VERDICT_WORDS } from './reading-words.ts';
 
 /** What would settle a reading that is too close to call, in a sentence with its reason. */
@@ -68,6 +68,6 @@ export function repeatedWords(
   });
   const { verdict } = verdictOn(mean, band, settling.uncertainty);
   const factor = toBase(1, unit);
-  const words = `Mean of ${readings.length} readings ${likelyText(mean / factor)} ${unitLabel(unit)}, good to ±${goodToWords(settling.uncertainty, unit)} with their scatter: ${VERDICT_WORDS[verdict]}.`;
+  const words = `Mean of ${readings.length} readings ${Number((mean / factor).toPrecision(6))} ${unitLabel(unit)}, good to ±${goodToWords(settling.uncertainty, unit)} with their scatter: ${VERDICT_WORDS[verdict]}.`;
   return [words, settlingWords(settling, unit)].filter(Boolean).join(' ');
 }

@@ -2,12 +2,8 @@ import { Button, Group, Stack, Text } from '@mantine/core';
 import { IconQuestionMark } from '@tabler/icons-react';
 import { type KeyboardEvent, useEffect, useId, useRef } from 'react';
 import { display, type SlipKind, unitLabel } from '../../shared/trade/index.ts';
-import {
-  bandWords,
-  likelyText,
-  type SheetBand,
-  slipSentence,
-} from '../common/measure/measure-words.ts';
+import { likelyReading } from '../../shared/work/likely-reading.ts';
+import { bandWords, type SheetBand, slipSentence } from '../common/measure/measure-words.ts';
 import classes from './bench.module.css';
 import type { BenchUnit } from './bench-habits.ts';
 
@@ -39,7 +35,8 @@ export function SlipQuestion({
   readonly slip: Slip;
   readonly band: SheetBand;
   readonly busy: boolean;
-  readonly onTake: () => void;
+  /** With the value that was offered, as it was shown. */
+  readonly onTake: (likely: string) => void;
   readonly onKeep: () => void;
   readonly onBack: () => void;
 }) {
@@ -47,11 +44,11 @@ export function SlipQuestion({
   const heading = useId();
   const words = useId();
   const unit = unitLabel(slip.unit);
-  const likely = likelyText(slip.likely);
+  const likely = likelyReading(slip, slip.unit);
   useEffect(() => frame.current?.focus(), []);
 
   const answer = (event: KeyboardEvent) => {
-    const act = { t: onTake, k: onKeep, escape: onBack }[event.key.toLowerCase()];
+    const act = { t: () => onTake(likely), k: onKeep, escape: onBack }[event.key.toLowerCase()];
     if (act === undefined || busy || event.ctrlKey || event.metaKey || event.altKey) return;
     event.preventDefault();
     act();
@@ -81,7 +78,13 @@ export function SlipQuestion({
           neither.
         </Text>
         <Group gap="sm">
-          <Button size="lg" h={48} onClick={onTake} loading={busy} aria-keyshortcuts="T">
+          <Button
+            size="lg"
+            h={48}
+            onClick={() => onTake(likely)}
+            loading={busy}
+            aria-keyshortcuts="T"
+          >
             Take {likely} {unit}
           </Button>
           <Button

@@ -1,4 +1,4 @@
-import { Anchor, Button, Group, Stack, Text, Title } from '@mantine/core';
+import { Anchor, Button, Stack, Text, Title } from '@mantine/core';
 import { IconChecklist, IconPlus } from '@tabler/icons-react';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
@@ -6,7 +6,7 @@ import { Link, useNavigate, useParams } from 'react-router';
 import { EngineModelId } from '../../shared/contract/ids.ts';
 import type { EngineModel, NamedModel, Specification } from '../../shared/contract/specbook.ts';
 import { display } from '../../shared/trade/index.ts';
-import { FEATURE_LABELS, FEATURES, type Feature } from '../../shared/work/features.ts';
+import { FEATURES, type Feature } from '../../shared/work/features.ts';
 import { CYCLE_LABELS } from '../../shared/work/vocabulary.ts';
 import { deskQuery } from '../common/desk.ts';
 import { Empty, Page, QueryView } from '../common/page.tsx';
@@ -15,6 +15,7 @@ import { ConfirmForm } from './confirm-form.tsx';
 import { ContradictForm } from './contradict-form.tsx';
 import { ErrandBanner } from './errand-banner.tsx';
 import { ExportButtons } from './export-buttons.tsx';
+import { LackingFeatures } from './lacking-features.tsx';
 import { ModelForm } from './model-form.tsx';
 import { Relatives } from './relatives.tsx';
 import { Sources } from './source-files.tsx';
@@ -138,25 +139,7 @@ function Entry({
           )}
         </section>
         <Sources specifications={specifications} />
-        {lacking.length > 0 && (
-          <section aria-label="Not in the book yet">
-            <Title order={2} size="h4" mb="xs">
-              Not in the book yet
-            </Title>
-            <Group gap="xs">
-              {lacking.map((feature) => (
-                <Button
-                  key={feature}
-                  variant="default"
-                  leftSection={<IconPlus size={16} aria-hidden />}
-                  onClick={() => add(feature)}
-                >
-                  {FEATURE_LABELS[feature]}
-                </Button>
-              ))}
-            </Group>
-          </section>
-        )}
+        <LackingFeatures features={lacking} onAdd={add} />
         <ExportButtons id={model.id} />
       </Stack>
       <SpecificationForm

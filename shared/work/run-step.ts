@@ -23,7 +23,8 @@ export function runStanding(
 
 /** What the screen says of it. */
 export const RUN_STANDING_WORDS: Record<RunStanding, string> = {
-  'not-run': 'It was not run yet. A test run that is signed off as passed passes this step.',
+  'not-run':
+    'It was not run yet. Once a run is signed off as passed, this step can be passed, too.',
   'not-passed': 'The last run was not passed. Mend what it showed, and run it again.',
   'before-reopening': 'This step was reopened after the last run. Run it again.',
   passed: 'The last run was signed off as passed.',

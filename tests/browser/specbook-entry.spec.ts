@@ -135,6 +135,18 @@ test('the spec book and the gauges have no accessibility faults', async ({ page,
     await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
     await page.goto(address);
     await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+    const lacking = page.getByText(/^Not in the book yet: /);
+    if (address.endsWith(model.id)) {
+      // Folded, and looked through by name: nobody reads fifty buttons.
+      const idle = page.getByRole('button', { name: 'Idle speed' });
+      await expect(lacking).toBeVisible();
+      await expect(idle).toBeHidden();
+      await lacking.click();
+      await page.getByLabel('Find among them').fill('speed');
+      await expect(idle).toBeVisible();
+      await expect(page.getByRole('button', { name: 'Cylinder bore' })).toBeHidden();
+      await page.getByLabel('Find among them').fill('');
+    }
     const { violations } = await new AxeBuilder({ page })
       .include('main')
       .withTags(['wcag2a', 'wcag2aa', 'wcag22aa'])

@@ -16,6 +16,7 @@ import {
 import { classWords, threadWords } from '../../../shared/work/fastener-words.ts';
 import { FEATURE_LABELS, FEATURE_UNITS } from '../../../shared/work/features.ts';
 import { LASH_POSITION_LABELS } from '../../../shared/work/lash-position.ts';
+import { likelyReading } from '../../../shared/work/likely-reading.ts';
 import { asTyped, otherUnit } from '../../../shared/work/reading-in-words.ts';
 import {
   acceptedBand,
@@ -118,7 +119,7 @@ function remarkOf(
       ? WORN_BUT_GOOD
       : '';
   const questioned = reading.questioned
-    ? `questioned (${reading.questioned.likely}?), kept as typed`
+    ? `questioned (${likelyReading(reading.questioned, reading.unit)}?), kept as typed`
     : '';
   const former = place.readings.find(({ id }) => id === reading.supersedes);
   const corrected = former ? `corrects ${plain(asTyped(former))}` : '';

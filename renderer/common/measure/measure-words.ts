@@ -103,6 +103,3 @@ export function slipSentence(kind: SlipKind, value: number, likely: number): str
     ? 'A slip of a hundred: the decimal point two places off?'
     : 'A slip of ten: the decimal point one place off?';
 }
-
-/** A likely value as it would be typed: no more digits than a gauge shows. */
-export const likelyText = (likely: number): string => String(Number(likely.toPrecision(6)));

@@ -1,0 +1,84 @@
+import { Button, Group, Text, TextInput } from '@mantine/core';
+import { IconChevronRight, IconPlus } from '@tabler/icons-react';
+import { useState } from 'react';
+import {
+  CORE_FEATURES,
+  DERIVED_FEATURES,
+  FEATURE_LABELS,
+  type Feature,
+  RUN_FEATURES,
+} from '../../shared/work/features.ts';
+import { isTorque } from '../../shared/work/torque-check.ts';
+import classes from './specbook.module.css';
+
+const isAmong = (list: readonly Feature[], feature: Feature): boolean => list.includes(feature);
+
+const GROUPS = ['Every rebuild', 'Tightening', 'Computed', 'Test run', 'Other sizes'] as const;
+type GroupName = (typeof GROUPS)[number];
+
+function groupOf(feature: Feature): GroupName {
+  if (isAmong(CORE_FEATURES, feature)) return 'Every rebuild';
+  if (isTorque(feature)) return 'Tightening';
+  if (isAmong(DERIVED_FEATURES, feature)) return 'Computed';
+  return isAmong(RUN_FEATURES, feature) ? 'Test run' : 'Other sizes';
+}
+
+const matches = (feature: Feature, typed: string): boolean =>
+  typed
+    .toLowerCase()
+    .split(/\s+/)
+    .every((word) => FEATURE_LABELS[feature].toLowerCase().includes(word));
+
+/** What the book says nothing of for this engine: folded, since most of it is nobody's errand today. */
+export function LackingFeatures({
+  features,
+  onAdd,
+}: {
+  readonly features: readonly Feature[];
+  readonly onAdd: (feature: Feature) => void;
+}) {
+  const [typed, setTyped] = useState('');
+  const found = features.filter((feature) => matches(feature, typed.trim()));
+  if (features.length === 0) return null;
+  return (
+    <details className={classes.lacking}>
+      <summary>
+        <IconChevronRight size={18} aria-hidden />
+        Not in the book yet: {features.length}
+      </summary>
+      <TextInput
+        label="Find among them"
+        placeholder="clearance, bolts, speed"
+        value={typed}
+        onChange={(event) => setTyped(event.currentTarget.value)}
+        maw="22rem"
+        mb="sm"
+      />
+      {found.length === 0 && <Text role="status">Nothing of that name is lacking.</Text>}
+      {GROUPS.map((group) => {
+        const own = found.filter((feature) => groupOf(feature) === group);
+        return (
+          own.length > 0 && (
+            <section key={group} aria-label={group}>
+              <Text size="sm" fw={600} mb={4}>
+                {group}
+              </Text>
+              <Group gap="xs" mb="sm">
+                {own.map((feature) => (
+                  <Button
+                    key={feature}
+                    variant="default"
+                    leftSection={<IconPlus size={16} aria-hidden />}
+                    onClick={() => onAdd(feature)}
+                  >
+                    {FEATURE_LABELS[feature]}
+                  </Button>
+                ))}
+              </Group>
+            </section>
+          )
+        );
+      })}
+    </details>
+  );
+}
