@@ -19,8 +19,8 @@ test('each tax meets only its own kinds of line', () => {
     ...PLAIN,
     subtotal: 17_499,
     taxes: [
-      { name: 'State sales tax', ratePpm: 62_500, base: 5_499, amount: 344 },
-      { name: 'County', ratePpm: 7_500, base: 4_999, amount: 37 },
+      { ...STATE, base: 5_499, amount: 344 },
+      { ...COUNTY, base: 4_999, amount: 37 },
     ],
     total: 17_880,
   });
@@ -30,7 +30,7 @@ test('a bill without lines, and a tax without lines of its kind, come to nothing
   const rules = { rounding: 'half-even', basis: 'line' } as const;
   expect(billTotals([], [], rules)).toEqual({ ...PLAIN, subtotal: 0, taxes: [], total: 0 });
   expect(billTotals([{ kind: 'labour', amount: 100 }], [COUNTY], rules).taxes).toEqual([
-    { name: 'County', ratePpm: 7_500, base: 0, amount: 0 },
+    { ...COUNTY, base: 0, amount: 0 },
   ]);
 });
 

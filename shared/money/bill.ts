@@ -30,13 +30,22 @@ export interface BillTax {
   readonly kinds: readonly string[];
 }
 
+export interface ChargedTax {
+  name: string;
+  ratePpm: number;
+  /** The kinds of line that it was charged on. */
+  kinds: string[];
+  base: number;
+  amount: number;
+}
+
 export interface BillTotals {
   /** Sum of the lines, minor units. */
   subtotal: number;
   /** What the discount on the whole bill takes off, zero or more. */
   discount: number;
   /** `base` is what the tax is charged on: with the tax when prices include it. */
-  taxes: { name: string; ratePpm: number; base: number; amount: number }[];
+  taxes: ChargedTax[];
   pricesIncludeTax: boolean;
   /** The subtotal less the discount, and every tax that is not within the prices. */
   total: number;
@@ -76,6 +85,7 @@ export function billTotals(
   const charged = taxes.map(({ name, ratePpm, kinds }, index) => ({
     name,
     ratePpm,
+    kinds: [...kinds],
     base: toMinor(sum(net.filter(({ kind }) => kinds.includes(kind)).map(({ amount }) => amount))),
     amount: toMinor(amounts[index] ?? 0n),
   }));
@@ -94,8 +104,11 @@ interface NetLine {
   amount: bigint;
 }
 
-/** What each line bears of the discount on the whole. */
-function discountShares(lines: readonly BillLine[], rules: BillRules): number[] {
+/** What each line bears of the discount on the whole, minor units. */
+export function discountShares(
+  lines: readonly BillLine[],
+  rules: Pick<BillRules, 'discount' | 'rounding'>,
+): number[] {
   const weights = lines.map(({ kind, amount }) =>
     SECURITY.includes(kind) ? 0 : Math.max(0, amount),
   );

@@ -11,6 +11,7 @@ export {
   type TaxBasis,
 } from './bill.ts';
 export { type BillMargin, billMargin, type CostedLine, lineCost } from './bill-margin.ts';
+export { creditTotals, type IssuedBill } from './credit.ts';
 export { type BillTerms, type DrawnLine, drawUp } from './draw-up.ts';
 export { decimalMark, editableMoney, editableQuantity } from './editable.ts';
 export { formatQuantity, formatRate } from './figures.ts';

@@ -63,7 +63,16 @@ export const Totals = z.object({
   subtotal: z.int(),
   /** Off the whole bill, zero or more. */
   discount: z.int().default(0),
-  taxes: z.array(z.object({ name: z.string(), ratePpm: z.int(), base: z.int(), amount: z.int() })),
+  taxes: z.array(
+    z.object({
+      name: z.string(),
+      ratePpm: z.int(),
+      /** The kinds of line that it is charged on; older bills did not keep them. */
+      kinds: z.array(z.string()).default([]),
+      base: z.int(),
+      amount: z.int(),
+    }),
+  ),
   /** The taxes are within the prices, and not added to them. */
   pricesIncludeTax: z.boolean().default(false),
   /** The certificate by which no tax is charged, or empty. */
