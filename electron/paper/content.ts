@@ -11,6 +11,7 @@ export type PaperContent =
   | Tag
   | Estimate
   | Invoice
+  | CreditNote
   | Receipt
   | WorkOrder
   | ClearanceSheet
@@ -181,14 +182,44 @@ export interface Estimate extends JobPaper {
   terms: string[];
 }
 
+/** How a bill differs from what was approved. */
+export interface DifferenceLine {
+  description: string;
+  /** Null for a line that nobody approved. */
+  approved: number | null;
+  /** Null for a line that was left out. */
+  billed: number | null;
+}
+
 export interface Invoice extends JobPaper {
   kind: 'invoice';
+  sort: 'work' | 'warranty' | 'storage';
+  /** The job that warranty work goes back to, and why it is at no charge. */
+  warranty: { job: JobCode; reason: string } | null;
   lines: PaperLine[];
   totals: Totals;
   approvals: ApprovalLine[];
+  differences: DifferenceLine[];
+  /** What the customer did not take. */
+  declined: { description: string; amount: number }[];
   payments: PaymentLine[];
   due: number;
+  /** The day that what is left is due; null for at once. */
+  dueOn: string | null;
   note: string;
+  terms: string[];
+}
+
+/** Lines of an issued invoice, or parts of them, taken off again. The invoice is what it corrects. */
+export interface CreditNote extends JobPaper {
+  kind: 'credit-note';
+  lines: PaperLine[];
+  totals: Totals;
+  reason: string;
+  /** Off what was still to be paid of the invoice. */
+  offOpen: number;
+  /** Paid before, and the customer's again. */
+  freed: number;
   terms: string[];
 }
 

@@ -1,6 +1,7 @@
 import { drawClaimTicket } from './claim-ticket.ts';
 import { drawClearanceSheet } from './clearance-sheet.ts';
 import type { PaperContent } from './content.ts';
+import { drawCreditNote } from './credit-note.ts';
 import { drawEstimate } from './estimate.ts';
 import { drawInvoice } from './invoice.ts';
 import { drawReceipt } from './receipt.ts';
@@ -29,6 +30,8 @@ export function drawPaper(content: PaperContent, fingerprint: string): Uint8Arra
       return drawEstimate(content, fingerprint);
     case 'invoice':
       return drawInvoice(content, fingerprint);
+    case 'credit-note':
+      return drawCreditNote(content, fingerprint);
     case 'receipt':
       return drawReceipt(content, fingerprint);
     case 'work-order':

@@ -5,6 +5,7 @@ const WORDS = {
   tag: 'Tag',
   estimate: 'Estimate',
   invoice: 'Invoice',
+  'credit-note': 'Credit note',
   receipt: 'Receipt',
   'work-order': 'Work order',
   'clearance-sheet': 'Clearance sheet',

@@ -40,6 +40,7 @@ const DONE: Record<string, string> = {
   'till.approve': 'Noted an approval',
   'till.overrideLimit': 'Let a bill pass the approved amount',
   'till.issueInvoice': 'Issued an invoice',
+  'till.creditInvoice': 'Issued a credit note',
   'till.takePayment': 'Took a payment',
   'till.clockOn': 'Clocked on',
   'till.clockOff': 'Clocked off',

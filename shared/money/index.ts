@@ -12,6 +12,7 @@ export {
 } from './bill.ts';
 export { type BillMargin, billMargin, type CostedLine, lineCost } from './bill-margin.ts';
 export { creditTotals, type IssuedBill } from './credit.ts';
+export { creditedLine } from './credited-line.ts';
 export { type BillTerms, type DrawnLine, drawUp } from './draw-up.ts';
 export { decimalMark, editableMoney, editableQuantity } from './editable.ts';
 export { formatQuantity, formatRate } from './figures.ts';

@@ -49,5 +49,5 @@ export function accountOf(store: ReadStore, jobId: string): Account | undefined 
 }
 
 /** The bill of the work; one that was credited whole makes way for another. */
-const isTheBill = ({ sort, credited, totals }: Account['invoices'][number]): boolean =>
-  sort !== 'storage' && (totals.total === 0 || credited < totals.total);
+const isTheBill = ({ sort, wholeLines, lines }: Account['invoices'][number]): boolean =>
+  sort !== 'storage' && wholeLines.length < lines.length;

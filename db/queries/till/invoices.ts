@@ -27,7 +27,12 @@ export function invoicesOf(
   papers: readonly PaperCard[],
 ): Invoice[] {
   const credits = store
-    .select({ invoiceId: creditNote.invoiceId, amount: creditNote.total })
+    .select({
+      invoiceId: creditNote.invoiceId,
+      amount: creditNote.total,
+      lines: creditNote.lines,
+      lineIndexes: creditNote.lineIndexes,
+    })
     .from(creditNote)
     .where(eq(creditNote.jobId, jobId))
     .all();
@@ -47,6 +52,14 @@ export function invoicesOf(
     .map(({ invoice: row, byName }) => {
       const credited = totalBy(credits, row.id);
       const applied = totalBy(applications, row.id);
+      const ofLine = row.lines.map((_, place) =>
+        credits
+          .filter(({ invoiceId }) => invoiceId === row.id)
+          .flatMap(({ lines, lineIndexes }) =>
+            lines.filter((_line, index) => lineIndexes[index] === place),
+          ),
+      );
+      const lineCredits = ofLine.map((lines) => lines.reduce((sum, { amount }) => sum + amount, 0));
       return {
         id: InvoiceId.parse(row.id),
         number: invoiceNumber(row.number),
@@ -56,6 +69,10 @@ export function invoicesOf(
         declined: row.declined,
         dueOn: row.dueOn,
         credited,
+        lineCredits,
+        wholeLines: row.lines.flatMap(({ amount }, place) =>
+          ofLine[place]?.length !== 0 && lineCredits[place] === amount ? [place] : [],
+        ),
         applied,
         open: row.total - credited - applied,
         issuedBy: byName,
@@ -82,8 +99,8 @@ export const creditNotesOf = (
       id: CreditNoteId.parse(row.id),
       number: creditNoteNumber(row.number),
       invoiceNumber: invoiceNumber(number),
-      lines: row.lines,
-      totals: row.totals,
+      lines: row.lines.map((line) => Line.parse(line)),
+      totals: Totals.parse(row.totals),
       reason: row.reason,
       issuedBy: byName,
       issuedAt: row.at,

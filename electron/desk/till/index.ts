@@ -12,6 +12,7 @@ import { billOf } from './bill.ts';
 import { books } from './books/index.ts';
 import { bundles } from './bundles.ts';
 import { clock } from './clock/index.ts';
+import { creditInvoice } from './credit-notes.ts';
 import { writeEstimate } from './estimates.ts';
 import { issueInvoice } from './invoices.ts';
 import { limit } from './limit/index.ts';
@@ -49,6 +50,7 @@ export const till = {
   approve,
   ...limit,
   issueInvoice,
+  creditInvoice,
   takePayment,
   ...clock,
   ...storage,

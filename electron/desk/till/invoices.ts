@@ -1,16 +1,19 @@
 import { nextNumber } from '../../../db/numbers.ts';
-import { dossierOf, jobRowById } from '../../../db/queries/counter/jobs.ts';
+import { dossierOf } from '../../../db/queries/counter/jobs.ts';
 import { accountOf } from '../../../db/queries/till/account.ts';
+import { customerMoney } from '../../../db/queries/till/customer-money.ts';
 import { invoiceNumber } from '../../../db/queries/till/invoices.ts';
-import { billTermsOf } from '../../../db/queries/till/terms.ts';
-import { application, invoice as invoiceTable } from '../../../db/schema/index.ts';
+import { billTermsOf, customerTermsOf } from '../../../db/queries/till/terms.ts';
+import { invoice as invoiceTable } from '../../../db/schema/index.ts';
 import { jobCode } from '../../../shared/contract/ids.ts';
-import type { Account, Discount, LineInput } from '../../../shared/contract/till/index.ts';
+import type { Account } from '../../../shared/contract/till/index.ts';
 import { atNoCharge } from '../../../shared/money/index.ts';
 import { overApproval } from '../../../shared/work/approval.ts';
+import { billDifferences } from '../../../shared/work/bill-differences.ts';
+import { addDays } from '../../../shared/work/calendar.ts';
 import { LOCAL_LAW } from '../../../shared/work/cautions.ts';
-import type { InvoiceSort } from '../../../shared/work/vocabulary.ts';
 import { workToBill } from '../../../shared/work/work-to-bill.ts';
+import type { PaymentLine } from '../../paper/content.ts';
 import { os } from '../implementer.ts';
 import { paperHead, termLines } from '../papers/head.ts';
 import { issue } from '../papers/issue.ts';
@@ -19,62 +22,38 @@ import { settleJob } from '../parts/promises.ts';
 import { found } from '../refuse.ts';
 import { type Writing, write } from '../writing.ts';
 import { billOf } from './bill.ts';
-import { openAccount } from './open-account.ts';
-import { storageOf } from './storage.ts';
+import { settleBills } from './settle-bills.ts';
+import { accountToBill, dueToBill, workItGoesBackTo } from './what-is-billed.ts';
 
-/** The account that an invoice is issued on: storage is billed beside the work, as long as the machine is here. */
-function accountToBill(
-  writing: Writing,
-  { jobId, sort }: { jobId: string; sort: InvoiceSort },
-  errors: Parameters<typeof openAccount>[2],
-): Account {
-  if (sort !== 'storage') return openAccount(writing, jobId, errors);
-  const account = found(accountOf(writing.store, jobId), 'job');
-  if (jobRowById(writing.store, jobId)?.state === 'handed-over') throw errors.JOB_CLOSED();
-  return account;
+/** When a customer pays, and how far a bill would bring them over what they may owe. */
+function payingTerms({ store, today }: Writing, customerId: string, total: number) {
+  const { onAccount, termsDays, creditLimit } = customerTermsOf(store, customerId);
+  if (!onAccount) return { dueOn: null, beyond: null };
+  const { owed, unapplied } = customerMoney(store, customerId);
+  const wouldOwe = owed - unapplied + total;
+  const over = creditLimit === null ? 0 : wouldOwe - creditLimit;
+  return {
+    dueOn: addDays(today, termsDays),
+    beyond:
+      creditLimit === null || total <= 0 || over <= 0
+        ? null
+        : { owed: wouldOwe, limit: creditLimit, over },
+  };
 }
 
-/** The job that warranty work goes back to. */
-function workItGoesBackTo(
-  { store }: Writing,
-  { jobId, warrantyOf, reason }: { jobId: string; warrantyOf: string | null; reason: string },
-  errors: { WARRANTY_UNEXPLAINED: () => Error },
-) {
-  if (warrantyOf === null || warrantyOf === jobId || reason === '')
-    throw errors.WARRANTY_UNEXPLAINED();
-  return found(jobRowById(store, warrantyOf), 'job that the warranty work goes back to');
-}
-
-/** The customer reads on the paper why it costs nothing. */
-const warrantyNote = (origin: number, { reason, note }: { reason: string; note: string }): string =>
-  [`Warranty work on what was done in job ${jobCode(origin)}, at no charge: ${reason}`, note]
-    .filter(Boolean)
-    .join('\n');
-
-/** What is billed when nobody says otherwise: the storage that is due, or the work as it was estimated. */
-function dueToBill(
-  { store, shop, today }: Writing,
-  account: Account,
-  sort: InvoiceSort,
-  errors: { NO_STORAGE: () => Error; NOTHING_ESTIMATED: () => Error },
-): { lines: readonly LineInput[]; discount: Discount | null } {
-  if (sort === 'storage') {
-    const line = storageOf(store, account, { today, timeZone: shop.timeZone })?.line;
-    if (line === null || line === undefined) throw errors.NO_STORAGE();
-    return { lines: [line], discount: null };
-  }
-  const work = workToBill(account);
-  if (work === null) throw errors.NOTHING_ESTIMATED();
-  return { lines: work.lines, discount: work.option.discount };
-}
+/** What was paid towards a bill: every payment, unless some of them paid another bill of the job. */
+const paymentsOnBill = ({ payments, paid, unapplied }: Account, at: string): PaymentLine[] =>
+  paid === unapplied
+    ? paymentLines(payments)
+    : [{ at, what: 'Held of earlier payments', method: 'set against this', amount: unapplied }];
 
 export const issueInvoice = os.till.issueInvoice.handler(({ input, context, errors, path }) =>
   write(context, path, input.by, (writing) => {
     const { store, shop, staff, at, today, newId, note } = writing;
-    const { jobId, sort, reason } = input;
+    const { jobId, sort, reason, beyondCredit } = input;
     const origin = sort === 'warranty' ? workItGoesBackTo(writing, input, errors) : null;
     const account = accountToBill(writing, input, errors);
-    const { approvals, payments, unapplied, approvedLimit } = account;
+    const { approvals, unapplied, approvedLimit } = account;
     const asked =
       input.lines === null
         ? dueToBill(writing, account, sort, errors)
@@ -85,27 +64,34 @@ export const issueInvoice = os.till.issueInvoice.handler(({ input, context, erro
     const over = sort === 'storage' ? 0 : overApproval(totals.total, approvedLimit);
     if (over > 0)
       throw errors.OVER_APPROVAL({ data: { total: totals.total, limit: approvedLimit, over } });
+    const { dueOn, beyond } = payingTerms(writing, account.customerId, totals.total);
+    if (beyond !== null && !beyondCredit) throw errors.OVER_CREDIT_LIMIT({ data: beyond });
 
-    // What the customer paid before stands against the bill from now on.
-    const applied = Math.min(unapplied, totals.total);
     const job = found(dossierOf(store, jobId), 'job');
     const number = nextNumber(store, 'invoice');
+    const work = sort === 'work' ? workToBill(account) : null;
+    const declined = work?.approval?.declined ?? [];
     const paper = issue(writing, jobId, {
       kind: 'invoice',
       ...paperHead(writing, job, invoiceNumber(number)),
+      sort,
+      warranty: origin === null ? null : { job: jobCode(origin.number), reason },
       lines: paperLines(lines, shop),
       totals: paperTotals(totals, shop, bill.discount),
-      approvals: sort === 'storage' ? [] : approvalLines(approvals),
-      payments: sort === 'storage' ? [] : paymentLines(payments),
-      due: totals.total - (sort === 'storage' ? applied : unapplied),
-      note: origin === null ? input.note : warrantyNote(origin.number, input),
+      approvals: sort === 'work' ? approvalLines(approvals) : [],
+      // What nobody approved by its lines, within the spending limit of intake, differs from nothing.
+      differences: work?.approval ? billDifferences(work.lines, lines) : [],
+      declined: declined.map(({ description, amount }) => ({ description, amount })),
+      payments: paymentsOnBill(account, at),
+      due: totals.total - unapplied,
+      dueOn,
+      note: input.note,
       terms: [...termLines(shop.invoiceTerms), LOCAL_LAW],
     });
-    const invoiceId = newId();
     store
       .insert(invoiceTable)
       .values({
-        id: invoiceId,
+        id: newId(),
         number,
         jobId,
         sort,
@@ -113,6 +99,8 @@ export const issueInvoice = os.till.issueInvoice.handler(({ input, context, erro
         totals,
         total: totals.total,
         currency: shop.currency,
+        declined,
+        dueOn,
         warrantyOf: origin?.id ?? null,
         reason,
         note: input.note,
@@ -121,11 +109,8 @@ export const issueInvoice = os.till.issueInvoice.handler(({ input, context, erro
         at,
       })
       .run();
-    if (applied > 0)
-      store
-        .insert(application)
-        .values({ id: newId(), jobId, invoiceId, amount: applied, by: staff.id, at })
-        .run();
+    // What the customer paid before stands against the bill from now on.
+    settleBills(writing, jobId);
     settleJob(writing, jobId);
     note({
       job: jobId,
@@ -133,6 +118,7 @@ export const issueInvoice = os.till.issueInvoice.handler(({ input, context, erro
       sort,
       total: totals.total,
       fingerprint: paper.fingerprint,
+      ...(beyond !== null && { beyondCreditLimit: beyond.over }),
     });
     return found(accountOf(store, jobId), 'job');
   }),

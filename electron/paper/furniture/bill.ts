@@ -133,18 +133,18 @@ export function totalsBlock(sheet: Sheet, totals: Totals, balances: Balance[] = 
 /** What was paid and given back, and what is left to pay after that, in words that fit its sign. */
 export function paymentsAndDue(
   sheet: Sheet,
-  { payments, due }: { payments: PaymentLine[]; due: number },
+  { payments, due, dueOn = null }: { payments: PaymentLine[]; due: number; dueOn?: string | null },
 ): Balance[] {
-  const { instant } = sheet.writing;
+  const { instant, date } = sheet.writing;
   const paid = payments.map(({ what, method, at, amount }) => ({
     label: `${what}, ${method}, ${instant(at)}`,
     amount: -amount,
   }));
-  return [...paid, dueBalance(due)];
+  return [...paid, dueBalance(due, dueOn === null ? '' : ` by ${date(dueOn)}`)];
 }
 
-function dueBalance(due: number): Balance {
+function dueBalance(due: number, when: string): Balance {
   if (due === 0) return { label: 'Paid in full', amount: 0, large: true };
   if (due < 0) return { label: 'Owed to the customer', amount: -due, large: true };
-  return { label: 'To pay', amount: due, large: true };
+  return { label: `To pay${when}`, amount: due, large: true };
 }

@@ -91,6 +91,10 @@ export const Invoice = z.object({
   dueOn: CalendarDate.nullable(),
   /** What credit notes took off it. */
   credited: z.int(),
+  /** What was credited of each line, before discount on the whole and tax. */
+  lineCredits: z.array(z.int()),
+  /** Places of the lines that were credited whole; an invoice of which no line is left makes way for another. */
+  wholeLines: z.array(z.int()),
   /** What was paid of it. */
   applied: z.int(),
   /** What is still to be paid of it. */

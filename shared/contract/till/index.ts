@@ -6,6 +6,7 @@ import { approvals } from './approvals.ts';
 import { books } from './books.ts';
 import { bundles } from './bundles.ts';
 import { clock } from './clock.ts';
+import { creditNotes } from './credit-notes.ts';
 import { estimates } from './estimates.ts';
 import { invoices } from './invoices.ts';
 import { limit } from './limit.ts';
@@ -19,6 +20,7 @@ export * from './account.ts';
 export * from './books.ts';
 export * from './bundles.ts';
 export * from './clock.ts';
+export * from './customer-money.ts';
 export * from './estimates.ts';
 export * from './limit.ts';
 export * from './lines.ts';
@@ -37,6 +39,7 @@ export const till = {
   ...approvals,
   ...limit,
   ...invoices,
+  ...creditNotes,
   ...payments,
   ...clock,
   ...storage,

@@ -27,6 +27,12 @@ export const invoices = {
           'Warranty work goes back to an earlier job. Name that job and say why this is at no charge.',
       },
       OVER_APPROVAL,
+      OVER_CREDIT_LIMIT: {
+        status: 409,
+        message:
+          'With this bill the customer would owe more than their credit limit. Take a payment first, or say that you let it pass.',
+        data: z.object({ owed: z.int(), limit: z.int(), over: z.int() }),
+      },
     })
     .input(
       z.strictObject({
@@ -42,6 +48,8 @@ export const invoices = {
         warrantyOf: JobId.nullable().default(null),
         /** For warranty work: why it is at no charge. */
         reason: maybeText(500),
+        /** The customer's credit limit is let pass. */
+        beyondCredit: z.boolean().default(false),
         note: maybeText(2000),
       }),
     )

@@ -5,12 +5,15 @@ import { formatMoney } from '../../../shared/money/format.ts';
 import { type ReadPaper, readPaper, rowsWith } from './reading-back.ts';
 import {
   claimTicket,
+  creditNote,
+  differingInvoice,
   estimate,
   features,
   head,
   invoice,
   lines,
   optionsSideBySide,
+  receipt,
   workOrder,
 } from './samples.ts';
 
@@ -192,8 +195,33 @@ describe('the other papers', () => {
     expect(paper.text).toContain('Option taken:');
   });
 
+  it('an invoice says how it differs from what was approved, and what was declined', async () => {
+    const paper = await read(differingInvoice);
+    expect(rowsWith(paper, 'Strip, measure and rebuild engine').join()).toMatch(
+      /\$360\.00.*\$396\.00.*\$36\.00/,
+    );
+    expect(rowsWith(paper, 'Governor spring').join()).toMatch(/\$6\.40.*left out.*-\$6\.40/);
+    expect(rowsWith(paper, 'Grind the valve seats').join()).toContain('$76.00');
+  });
+
+  it('a credit note names the invoice, and says what becomes of the money', async () => {
+    const { text } = await read(creditNote);
+    expect(text).toContain('This paper corrects I-000137');
+    expect(text).toContain('Off what was still to be paid $10.00');
+    expect(text).toContain('Paid before, and yours again $20.71');
+  });
+
+  it('a receipt says what the money is set against, and what change was given', async () => {
+    const paper = await read(receipt);
+    expect(paper.text).toContain('Payment: $530.00');
+    expect(rowsWith(paper, 'Change').join()).toContain('$70.00');
+    expect(rowsWith(paper, 'Invoice I-000137').join()).toMatch(/\$516\.52.*\$0\.00/);
+  });
+
   it('what is still to pay is said in words that fit', async () => {
     expect((await read({ ...invoice, due: 500 })).text).toContain('To pay $5.00');
+    const onAccount = { ...invoice, due: 500, dueOn: '2026-04-26' };
+    expect((await read(onAccount)).text).toContain('To pay by Apr 26, 2026 $5.00');
     expect((await read({ ...invoice, due: -500 })).text).toContain('Owed to the customer $5.00');
   });
 });

@@ -12,14 +12,26 @@ import { faultsOf, readBarcode, readPaper } from './reading-back.ts';
 import {
   claimTicket,
   clearanceSheet,
+  creditNote,
   estimate,
   invoice,
   optionsSideBySide,
+  receipt,
   tag,
   workOrder,
 } from './samples.ts';
 
-const papers = [claimTicket, tag, estimate, optionsSideBySide, invoice, workOrder, clearanceSheet];
+const papers = [
+  claimTicket,
+  tag,
+  estimate,
+  optionsSideBySide,
+  invoice,
+  creditNote,
+  receipt,
+  workOrder,
+  clearanceSheet,
+];
 
 const hash = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex');
 

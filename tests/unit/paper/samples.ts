@@ -1,6 +1,7 @@
 import type {
   ClaimTicket,
   ClearanceSheet,
+  CreditNote,
   DecisionLine,
   DerivedLine,
   Estimate,
@@ -10,6 +11,7 @@ import type {
   PaperLine,
   PhotoLine,
   ReadingLine,
+  Receipt,
   Signature,
   Tag,
   Totals,
@@ -193,14 +195,65 @@ export const invoice = {
   ...head,
   kind: 'invoice',
   number: 'I-000137',
+  sort: 'work',
+  warranty: null,
   lines,
   totals,
   approvals,
+  differences: [],
+  declined: [],
   payments,
   due: 0,
+  dueOn: null,
   note: '',
   terms: ['Warranty and care: see the work order W-000042.'],
 } satisfies Invoice;
+
+/** Billed otherwise than it was approved. */
+export const differingInvoice = {
+  ...invoice,
+  differences: [
+    { description: 'Strip, measure and rebuild engine', approved: 36000, billed: 39600 },
+    { description: 'Governor spring', approved: 640, billed: null },
+    { description: 'Cleaning and sealing supplies', approved: null, billed: 900 },
+  ],
+  declined: [{ description: 'Grind the valve seats', amount: 7600 }],
+} satisfies Invoice;
+
+export const creditNote = {
+  ...head,
+  kind: 'credit-note',
+  number: 'N-000009',
+  corrects: { number: 'I-000137', fingerprint: 'c0ffee'.repeat(10) },
+  lines: lines.slice(4, 5),
+  totals: {
+    ...totals,
+    subtotal: 2890,
+    taxes: [{ name: 'Sales tax', rate: '6.25 %', base: 2890, amount: 181 }],
+    total: 3071,
+  },
+  reason: 'The gasket set was not used: the old one was whole.',
+  offOpen: 1000,
+  freed: 2071,
+  terms: [],
+} satisfies CreditNote;
+
+export const receipt = {
+  ...head,
+  kind: 'receipt',
+  number: 'R-000212',
+  what: 'Payment',
+  back: false,
+  method: 'Cash',
+  reference: '',
+  amount: 53000,
+  given: 60000,
+  change: 7000,
+  uses: [
+    { job: head.job.code, what: 'Invoice I-000137', amount: 51652, open: 0 },
+    { job: head.job.code, what: 'Kept as the customer’s credit', amount: 1348, open: null },
+  ],
+} satisfies Receipt;
 
 const reading = (
   phase: string,

@@ -1,0 +1,96 @@
+import { asc, eq, sum } from 'drizzle-orm';
+import { InvoiceId, JobId, jobCode } from '../../../shared/contract/ids.ts';
+import type { CustomerMoney, UnpaidInvoice } from '../../../shared/contract/till/index.ts';
+import { application, creditNote, invoice, job, payment } from '../../schema/index.ts';
+import type { ReadStore } from '../../store.ts';
+import { invoiceNumber } from './invoices.ts';
+
+/** What a customer owes over all their jobs, and what of their money is set against no invoice. */
+export function customerMoney(store: ReadStore, customerId: string): CustomerMoney {
+  const ofCustomer = eq(job.customerId, customerId);
+  const credited = amounts(
+    store
+      .select({ of: creditNote.invoiceId, amount: sum(creditNote.total).mapWith(Number) })
+      .from(creditNote)
+      .innerJoin(job, eq(job.id, creditNote.jobId))
+      .where(ofCustomer)
+      .groupBy(creditNote.invoiceId)
+      .all(),
+  );
+  const applied = amounts(
+    store
+      .select({ of: application.invoiceId, amount: sum(application.amount).mapWith(Number) })
+      .from(application)
+      .innerJoin(invoice, eq(invoice.id, application.invoiceId))
+      .innerJoin(job, eq(job.id, invoice.jobId))
+      .where(ofCustomer)
+      .groupBy(application.invoiceId)
+      .all(),
+  );
+  const appliedFrom = amounts(
+    store
+      .select({ of: application.jobId, amount: sum(application.amount).mapWith(Number) })
+      .from(application)
+      .innerJoin(job, eq(job.id, application.jobId))
+      .where(ofCustomer)
+      .groupBy(application.jobId)
+      .all(),
+  );
+  const open = store
+    .select({ invoice, jobNumber: job.number })
+    .from(invoice)
+    .innerJoin(job, eq(job.id, invoice.jobId))
+    .where(ofCustomer)
+    .orderBy(asc(invoice.number))
+    .all()
+    .map(
+      ({ invoice: row, jobNumber }): UnpaidInvoice => ({
+        id: InvoiceId.parse(row.id),
+        number: invoiceNumber(row.number),
+        jobId: JobId.parse(row.jobId),
+        jobCode: jobCode(jobNumber),
+        issuedAt: row.at,
+        dueOn: row.dueOn,
+        total: row.total,
+        open: row.total - (credited.get(row.id) ?? 0) - (applied.get(row.id) ?? 0),
+      }),
+    )
+    .filter((each) => each.open !== 0);
+  const held = [...paidBy(store, customerId)]
+    .map(([jobId, { paid, jobNumber }]) => ({
+      jobId: JobId.parse(jobId),
+      jobCode: jobCode(jobNumber),
+      amount: paid - (appliedFrom.get(jobId) ?? 0),
+    }))
+    .filter(({ amount }) => amount !== 0);
+  return {
+    open,
+    held,
+    owed: open.reduce((total, each) => total + each.open, 0),
+    unapplied: held.reduce((total, { amount }) => total + amount, 0),
+  };
+}
+
+const amounts = (rows: readonly { of: string; amount: number }[]): Map<string, number> =>
+  new Map(rows.map(({ of, amount }) => [of, amount]));
+
+/** Money in less money out, by job, oldest job first. */
+function paidBy(
+  store: ReadStore,
+  customerId: string,
+): Map<string, { paid: number; jobNumber: number }> {
+  const byJob = new Map<string, { paid: number; jobNumber: number }>();
+  const rows = store
+    .select({ payment, jobNumber: job.number })
+    .from(payment)
+    .innerJoin(job, eq(job.id, payment.jobId))
+    .where(eq(job.customerId, customerId))
+    .orderBy(asc(job.number))
+    .all();
+  for (const { payment: row, jobNumber } of rows) {
+    const before = byJob.get(row.jobId)?.paid ?? 0;
+    const paid = before + (row.kind === 'refund' ? -row.amount : row.amount);
+    byJob.set(row.jobId, { paid, jobNumber });
+  }
+  return byJob;
+}
