@@ -42,6 +42,8 @@ const DONE: Record<string, string> = {
   'till.issueInvoice': 'Issued an invoice',
   'till.creditInvoice': 'Issued a credit note',
   'till.takePayment': 'Took a payment',
+  'till.takeAccountPayment': 'Took a payment over several jobs',
+  'till.useCredit': 'Set what was left over of one job against another',
   'till.clockOn': 'Clocked on',
   'till.clockOff': 'Clocked off',
   'till.enterHours': 'Entered hours',

@@ -114,3 +114,96 @@ describe('more than is due', () => {
     expect(await pay(1_000, { kind: 'refund' })).toMatchObject({ due: 0, unapplied: 0 });
   });
 });
+
+describe('several jobs of one customer', () => {
+  /** Two jobs of a customer of their own, billed at 60.00 and 40.00. */
+  async function twoBilled() {
+    const { desk, by } = shop;
+    const { customerId } = await desk.till.account({ jobId });
+    const { jobId: second } = await desk.counter.takeIn({
+      ...plainIntake(by),
+      customer: { which: 'known', id: customerId },
+      machine: { which: 'new', kind: 'pump', serial: `P ${serial}`, engine: {} },
+    });
+    const first = jobId;
+    await billed(6_000);
+    jobId = second;
+    await billed(4_000);
+    return { customerId, first, second };
+  }
+
+  test('one sum pays their open invoices, the oldest first, with one receipt', async () => {
+    const { desk, by } = shop;
+    const { customerId, first, second } = await twoBilled();
+    const { receipt, money } = await desk.till.takeAccountPayment({
+      by,
+      customerId,
+      method: 'transfer',
+      amount: 7_500,
+      reference: 'TR 81',
+    });
+    expect(money).toMatchObject({
+      owed: 2_500,
+      unapplied: 0,
+      open: [{ jobId: second, open: 2_500 }],
+    });
+    const accounts = [
+      await desk.till.account({ jobId: first }),
+      await desk.till.account({ jobId: second }),
+    ];
+    expect(accounts).toMatchObject([
+      { due: 0, payments: [{ amount: 6_000, receipt: { id: receipt.id, amount: 7_500 } }] },
+      { due: 2_500, payments: [{ amount: 1_500, receipt: { id: receipt.id } }] },
+    ]);
+    const over = { by, customerId, method: 'card' as const, amount: 2_501 };
+    await expect(desk.till.takeAccountPayment(over)).rejects.toMatchObject({
+      code: 'OVERPAID',
+      data: { due: 2_500 },
+    });
+    const kept = await desk.till.takeAccountPayment({ ...over, keepOver: true });
+    expect(kept.money).toMatchObject({ owed: 0, unapplied: 1 });
+    await expect(desk.till.takeAccountPayment(over)).rejects.toMatchObject({
+      code: 'NOTHING_OPEN',
+    });
+  });
+
+  test('what is left over on one pays another', async () => {
+    const { desk, by } = shop;
+    const { customerId, first, second } = await twoBilled();
+    jobId = first;
+    await pay(9_000, { keepOver: true });
+    expect(await desk.till.useCredit({ by, jobId: second })).toMatchObject({ due: 1_000 });
+    expect(await desk.till.account({ jobId: first })).toMatchObject({ due: 0, unapplied: 0 });
+    expect(await desk.till.customerMoney({ customerId })).toMatchObject({ owed: 1_000 });
+    await expect(desk.till.useCredit({ by, jobId: second })).rejects.toMatchObject({
+      code: 'NO_CREDIT',
+    });
+  });
+});
+
+describe('a customer on account', () => {
+  test('pays within their days, and is asked about beyond their limit', async () => {
+    const { desk, by } = shop;
+    const { customerId } = await desk.till.account({ jobId });
+    await desk.till.setCustomerTerms({
+      by,
+      customerId,
+      onAccount: true,
+      termsDays: 30,
+      creditLimit: 5_000,
+    });
+    shop.setClock('2026-03-10T15:00:00.000Z');
+    const bill = {
+      by,
+      jobId,
+      lines: [{ kind: 'fee' as const, description: 'Rebuild', quantity: 1_000, unitPrice: 5_001 }],
+    };
+    await expect(desk.till.issueInvoice(bill)).rejects.toMatchObject({
+      code: 'OVER_CREDIT_LIMIT',
+      data: { owed: 5_001, limit: 5_000, over: 1 },
+    });
+    expect(await desk.till.issueInvoice({ ...bill, beyondCredit: true })).toMatchObject({
+      invoice: { dueOn: '2026-04-09', open: 5_001 },
+    });
+  });
+});

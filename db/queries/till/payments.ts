@@ -29,6 +29,11 @@ export const paymentsOf = (store: ReadStore, jobId: string): Payment[] =>
       at: row.at,
     }));
 
+export function receiptById(store: ReadStore, id: string): Receipt | undefined {
+  const row = store.select().from(receipt).where(eq(receipt.id, id)).get();
+  return row && receiptIn(store, row);
+}
+
 function receiptIn(store: ReadStore, row: typeof receipt.$inferSelect): Receipt {
   // A receipt over several jobs is filed with one of them only.
   const paper = paperCard(store, row.paperId);

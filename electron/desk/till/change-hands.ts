@@ -3,11 +3,7 @@ import { customerById } from '../../../db/queries/counter/customers.ts';
 import { dossierOf } from '../../../db/queries/counter/jobs.ts';
 import { accountOf } from '../../../db/queries/till/account.ts';
 import { receiptNumber } from '../../../db/queries/till/payments.ts';
-import {
-  application,
-  payment as paymentTable,
-  receipt as receiptTable,
-} from '../../../db/schema/index.ts';
+import { payment as paymentTable, receipt as receiptTable } from '../../../db/schema/index.ts';
 import { type JobCode, jobCode } from '../../../shared/contract/ids.ts';
 import { settle } from '../../../shared/money/index.ts';
 import {
@@ -21,6 +17,7 @@ import { issue } from '../papers/issue.ts';
 import { PAYMENT_WORDS } from '../papers/money.ts';
 import { found } from '../refuse.ts';
 import type { Writing } from '../writing.ts';
+import { setAgainst } from './settle-bills.ts';
 
 /** Money that changes hands once. Amounts are minor units; none is below zero. */
 export interface Handed {
@@ -110,11 +107,7 @@ export function changeHands(
         at,
       })
       .run();
-    for (const set of applied)
-      store
-        .insert(application)
-        .values({ id: newId(), jobId, ...set, by: staff.id, at })
-        .run();
+    for (const set of applied) setAgainst(writing, jobId, set);
   }
   return { number: readable, receiptId };
 }

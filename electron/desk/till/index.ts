@@ -7,6 +7,7 @@ import { dateIn } from '../../../shared/work/calendar.ts';
 import type { DeskContext } from '../context.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
+import { customerMoney, takeAccountPayment, useCredit } from './account-payments.ts';
 import { approve } from './approvals.ts';
 import { billOf } from './bill.ts';
 import { books } from './books/index.ts';
@@ -52,6 +53,9 @@ export const till = {
   issueInvoice,
   creditInvoice,
   takePayment,
+  customerMoney,
+  takeAccountPayment,
+  useCredit,
   ...clock,
   ...storage,
   ...warranty,

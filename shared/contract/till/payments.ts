@@ -1,9 +1,10 @@
 import { z } from 'zod';
 import { PAYMENT_KINDS, PAYMENT_METHODS } from '../../work/vocabulary.ts';
-import { writes } from '../base.ts';
+import { reads, writes } from '../base.ts';
 import { Minor, maybeText } from '../fields.ts';
-import { JobId, StaffId } from '../ids.ts';
-import { Account } from './account.ts';
+import { CustomerId, JobId, StaffId } from '../ids.ts';
+import { Account, Receipt } from './account.ts';
+import { CustomerMoney } from './customer-money.ts';
 
 const PaidAmount = Minor.min(1, 'A payment is more than zero.');
 
@@ -49,5 +50,37 @@ export const payments = {
       },
     })
     .input(z.strictObject({ by: StaffId, jobId: JobId, kind: z.enum(PAYMENT_KINDS), ...Handing }))
+    .output(Account),
+
+  /** What a customer owes over all their jobs, and what of their money is held. */
+  customerMoney: reads.input(z.strictObject({ customerId: CustomerId })).output(CustomerMoney),
+
+  /** One sum for several jobs of a customer: it pays their open invoices, the oldest first. */
+  takeAccountPayment: writes
+    .errors({
+      OVERPAID,
+      GIVEN_TOO_LITTLE,
+      NOTHING_OPEN: {
+        status: 409,
+        message:
+          'No invoice of this customer is open. Take the money as a deposit on the job that it is for.',
+      },
+    })
+    .input(z.strictObject({ by: StaffId, customerId: CustomerId, ...Handing }))
+    .output(z.object({ receipt: Receipt, money: CustomerMoney })),
+
+  /**
+   * Sets what is left over on other jobs of the customer, whose bills are issued, against the open invoices
+   * of this job.
+   */
+  useCredit: writes
+    .errors({
+      NO_CREDIT: {
+        status: 409,
+        message:
+          'Nothing is left over on other jobs of this customer, or nothing is open here. Take a payment.',
+      },
+    })
+    .input(z.strictObject({ by: StaffId, jobId: JobId }))
     .output(Account),
 };
