@@ -3,6 +3,7 @@ import {
   IconDatabase,
   IconFileText,
   IconInfoCircle,
+  IconTag,
   IconUsersGroup,
   type TablerIcon,
 } from '@tabler/icons-react';
@@ -11,6 +12,7 @@ import classes from './office.module.css';
 
 const PAGES: readonly { to: string; label: string; icon: TablerIcon }[] = [
   { to: '/office', label: 'Shop', icon: IconBuildingStore },
+  { to: '/office/prices', label: 'Prices and limits', icon: IconTag },
   { to: '/office/paper-texts', label: 'Words on papers', icon: IconFileText },
   { to: '/office/staff', label: 'Staff', icon: IconUsersGroup },
   { to: '/office/store', label: 'Back-up and journal', icon: IconDatabase },

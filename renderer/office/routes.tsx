@@ -2,6 +2,7 @@ import type { RouteObject } from 'react-router';
 import { AboutPage } from './about-page.tsx';
 import { OfficeFrame } from './office-frame.tsx';
 import { PaperTextsPage } from './paper-texts-page.tsx';
+import { PricesPage } from './prices/prices-page.tsx';
 import { ShopPage } from './shop-page.tsx';
 import { StaffPage } from './staff-page.tsx';
 import { StorePage } from './store-page.tsx';
@@ -13,6 +14,7 @@ export const officeRoutes: RouteObject[] = [
     children: [
       { index: true, element: <ShopPage /> },
       { path: 'paper-texts', element: <PaperTextsPage /> },
+      { path: 'prices', element: <PricesPage /> },
       { path: 'staff', element: <StaffPage /> },
       { path: 'store', element: <StorePage /> },
       { path: 'about', element: <AboutPage /> },

@@ -1,10 +1,10 @@
 import { ActionIcon, Button, Checkbox, Fieldset, Text, TextInput } from '@mantine/core';
 import { IconPlus, IconTrash } from '@tabler/icons-react';
-import { useEffect, useRef, useState } from 'react';
 import type { TaxRule } from '../../shared/contract/office.ts';
 import { LINE_KIND_LABELS, LINE_KINDS } from '../../shared/work/vocabulary.ts';
+import { DateField } from '../common/date-field.tsx';
+import { RateInput } from '../common/rate-input.tsx';
 import classes from './office.module.css';
-import { readRate, writeRate } from './rate-text.ts';
 
 const MOST = 6;
 
@@ -21,7 +21,8 @@ export function TaxRules({ taxes, errors, onChange }: TaxRulesProps) {
   return (
     <Fieldset variant="unstyled" legend={<Text fw={600}>Taxes</Text>} mt="md">
       <Text size="sm" c="dimmed" mb="xs">
-        Local law says which kinds of line are taxed, and at what rate.
+        Local law says which kinds of line are taxed, and at what rate. A tax of a place is charged
+        to customers of that place only; without dates it holds always.
       </Text>
       {taxes.map((rule, index) => (
         <TaxRow
@@ -74,7 +75,20 @@ function TaxRow({ place, rule, nameError, onChange, onRemove }: TaxRowProps) {
       <RateInput
         label="Rate, %"
         value={rule.ratePpm}
-        onChange={(ratePpm) => onChange({ ...rule, ratePpm })}
+        onChange={(ratePpm) => onChange({ ...rule, ratePpm: ratePpm ?? 0 })}
+      />
+      <TextInput
+        label="Place"
+        placeholder="Everywhere"
+        maxLength={60}
+        value={rule.place}
+        onChange={(event) => onChange({ ...rule, place: event.currentTarget.value })}
+      />
+      <DateField label="From" value={rule.from} onChange={(from) => onChange({ ...rule, from })} />
+      <DateField
+        label="Until"
+        value={rule.until}
+        onChange={(until) => onChange({ ...rule, until })}
       />
       <Fieldset variant="unstyled" aria-label={`Tax ${place} falls on`} className={classes.kinds}>
         {LINE_KINDS.map((kind) => (
@@ -102,32 +116,5 @@ function TaxRow({ place, rule, nameError, onChange, onRemove }: TaxRowProps) {
         <IconTrash size={20} aria-hidden />
       </ActionIcon>
     </div>
-  );
-}
-
-const HINT = 'Type a rate from 0 to 100.';
-
-function RateInput(props: { label: string; value: number; onChange: (ppm: number) => void }) {
-  const field = useRef<HTMLInputElement>(null);
-  const [typed, setTyped] = useState(writeRate(props.value));
-  const read = readRate(typed);
-  if (read !== null && read !== props.value) setTyped(writeRate(props.value));
-  useEffect(() => {
-    field.current?.setCustomValidity(read === null ? HINT : '');
-  }, [read]);
-  return (
-    <TextInput
-      ref={field}
-      label={props.label}
-      inputMode="decimal"
-      value={typed}
-      error={read === null ? HINT : undefined}
-      onChange={(event) => {
-        const next = event.currentTarget.value;
-        setTyped(next);
-        const ppm = readRate(next);
-        if (ppm !== null) props.onChange(ppm);
-      }}
-    />
   );
 }

@@ -24,7 +24,7 @@ export {
   lineFigures,
   type PricedQuantity,
 } from './line.ts';
-export { marginPpm, priceAtMarkup } from './margin.ts';
+export { marginPpm, markupPpm, priceAtMarkup } from './margin.ts';
 export { atNoCharge } from './no-charge.ts';
 export { parseMoney, parseQuantity } from './parse.ts';
 export { type CostBracket, markupFor, type PricedPart, partPrice } from './part-price.ts';

@@ -33,3 +33,22 @@ export function marginPpm(price: number, cost: number, rounding: Rounding): numb
   const share = (BigInt(price) - BigInt(cost)) * WHOLE;
   return toMinor(divideRounded(share, BigInt(price), rounding));
 }
+
+/** The finest that a markup is written, in millionths: a hundredth of a per cent. */
+const FINEST = 100n;
+
+/**
+ * The share of its cost that a price lies above it, in whole hundredths of a per cent, as millionths; null
+ * when there is no cost to take a share of, or the price does not reach it.
+ * @param price minor units, zero or more
+ * @param cost minor units, zero or more
+ * @throws RangeError when either is not a whole number of zero or more
+ */
+export function markupPpm(price: number, cost: number, rounding: Rounding): number | null {
+  demandMinor(price);
+  demandMinor(cost);
+  if (price < 0 || cost < 0) throw new RangeError('Price and cost are zero or more.');
+  if (cost === 0 || price < cost) return null;
+  const above = (BigInt(price) - BigInt(cost)) * WHOLE;
+  return toMinor(divideRounded(above, BigInt(cost) * FINEST, rounding) * FINEST);
+}

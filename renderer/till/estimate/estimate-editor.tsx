@@ -9,8 +9,11 @@ import { PaperButton } from '../../common/paper-button.tsx';
 import { RefusalAlert } from '../../common/refusal.tsx';
 import { useBy } from '../../common/station.tsx';
 import { useWrite } from '../../common/use-write.ts';
+import { DiscountInput } from '../lines/discount-input.tsx';
 import { LinesGrid } from '../lines/lines-grid.tsx';
+import { MarginNote } from '../lines/margin-note.tsx';
 import { useMoneyRules } from '../lines/use-money-rules.ts';
+import classes from './totals.module.css';
 import { TotalsList } from './totals.tsx';
 import type { EstimateDraft } from './use-estimate-draft.ts';
 
@@ -80,7 +83,15 @@ export function EstimateEditor({ account, draft }: { account: Account; draft: Es
             onChange={draft.setValidUntil}
           />
         </div>
-        <TotalsList totals={draft.totals} uncounted={draft.uncounted} />
+        <div className={classes.sums}>
+          <DiscountInput
+            label="Discount on the whole"
+            value={draft.discount}
+            onChange={draft.setDiscount}
+          />
+          <TotalsList totals={draft.totals} uncounted={draft.uncounted} />
+          <MarginNote margin={draft.margin} />
+        </div>
       </Group>
       <Box mt="md">
         <RefusalAlert error={write.error} />

@@ -2,6 +2,7 @@ import type { PartId } from '../../../shared/contract/ids.ts';
 import type { Part } from '../../../shared/contract/parts/index.ts';
 import { type Line, LineInput, type TillRules } from '../../../shared/contract/till/index.ts';
 import {
+  type BillMargin,
   editableMoney,
   editableQuantity,
   isByRule,
@@ -49,14 +50,29 @@ export interface MoneyRules
   labourRate: number;
 }
 
-const nextKey = (lines: readonly DraftLine[]): number =>
+/** A key that no line has yet. */
+export const nextKey = (lines: readonly DraftLine[]): number =>
   lines.reduce((highest, line) => Math.max(highest, line.key), 0) + 1;
 
-/** What a kind of line begins with: labour is by the hour at the shop's rate. */
-function beginsWith(kind: LineKind, rules: MoneyRules): Pick<DraftLine, 'unit' | 'unitPrice'> {
-  return kind === 'labour'
-    ? { unit: 'h', unitPrice: editableMoney(rules.labourRate, rules.currency, rules.locale) }
-    : { unit: 'pc', unitPrice: '' };
+type Beginning = Pick<DraftLine, 'description' | 'unit' | 'unitPrice' | 'behind'>;
+
+/** What a kind of line begins with: labour is by the hour at the shop's rate, supplies go by its rule. */
+function beginsWith(kind: LineKind, rules: MoneyRules): Beginning {
+  const nothing = { description: '', unit: 'pc', unitPrice: '', behind: NOTHING_BEHIND };
+  if (kind === 'labour')
+    return {
+      ...nothing,
+      unit: 'h',
+      unitPrice: editableMoney(rules.labourRate, rules.currency, rules.locale),
+      behind: { ...NOTHING_BEHIND, unitCost: rules.labourCost, priceFrom: 'labour-rate' },
+    };
+  if (kind === 'supplies' && rules.supplies !== null)
+    return {
+      ...nothing,
+      description: 'Shop supplies',
+      behind: { ...NOTHING_BEHIND, priceFrom: 'supplies-rule' },
+    };
+  return nothing;
 }
 
 /** An empty line of a kind, to stand below the others. */
@@ -67,25 +83,31 @@ export const emptyLine = (
 ): DraftLine => ({
   key: nextKey(lines),
   kind,
-  description: '',
   partId: null,
   partNumber: '',
   quantity: '1',
   ...beginsWith(kind, rules),
-  behind: NOTHING_BEHIND,
 });
 
-/** Changes the kind; unit and price follow as long as nobody has typed others. */
+/** Changes the kind; words, unit and price follow as long as nobody has typed others. */
 export function withKind(line: DraftLine, kind: LineKind, rules: MoneyRules): DraftLine {
   const old = beginsWith(line.kind, rules);
   const fresh = beginsWith(kind, rules);
+  const priced = line.unitPrice !== old.unitPrice && !isByRule(line.behind);
+  const { note, discount } = line.behind;
   return {
     ...line,
     kind,
+    description: line.description === old.description ? fresh.description : line.description,
     unit: line.unit === old.unit ? fresh.unit : line.unit,
-    unitPrice: line.unitPrice === old.unitPrice ? fresh.unitPrice : line.unitPrice,
+    unitPrice: priced ? line.unitPrice : fresh.unitPrice,
+    behind: priced ? withoutRate(line.behind) : { ...fresh.behind, note, discount },
   };
 }
+
+/** A price that stays when its line is no labour any more came from nowhere but the keyboard. */
+const withoutRate = (behind: DraftLine['behind']): DraftLine['behind'] =>
+  behind.priceFrom === 'labour-rate' ? { ...behind, priceFrom: 'typed', workKind: '' } : behind;
 
 /** The line as a part from the shelf: number, description, unit and price are the part's. */
 export const withPart = (line: DraftLine, part: Part, rules: MoneyRules): DraftLine => ({
@@ -96,7 +118,12 @@ export const withPart = (line: DraftLine, part: Part, rules: MoneyRules): DraftL
   partNumber: part.number,
   unit: part.unit,
   unitPrice: editableMoney(part.sellsAt, rules.currency, rules.locale),
-  behind: { ...line.behind, unitCost: part.cost, priceFrom: part.sellsBy },
+  behind: {
+    ...line.behind,
+    unitCost: part.cost === 0 ? null : part.cost,
+    priceFrom: part.sellsBy,
+    workKind: '',
+  },
 });
 
 /** Whether nothing has been typed into a line: such a one is not sent. */
@@ -105,6 +132,7 @@ export function isBlank(line: DraftLine, rules: MoneyRules): boolean {
   return (
     line.description.trim() === '' &&
     line.partId === null &&
+    !isByRule(line.behind) &&
     (price === '' || price === beginsWith(line.kind, rules).unitPrice)
   );
 }
@@ -141,6 +169,8 @@ export interface LineReading {
   figures: LineFigures | null;
   /** Minor units; null until quantity and price can be read. */
   amount: number | null;
+  /** What it leaves the shop; null until it is worked out. */
+  margin: BillMargin | null;
   problems: Partial<Record<Cell, string>>;
 }
 
@@ -199,6 +229,7 @@ export function readLine(draft: DraftLine, rules: MoneyRules): LineReading {
         ? null
         : { kind: draft.kind, quantity, unitPrice, unitCost, discount, priceFrom },
     amount,
+    margin: null,
     problems,
   };
 }

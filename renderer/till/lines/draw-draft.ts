@@ -28,7 +28,7 @@ export interface DrawnDraft {
 }
 
 /** A line that nobody has filled in costs nothing and is not sent. */
-const BLANK: LineReading = { line: null, figures: null, amount: null, problems: {} };
+const BLANK: LineReading = { line: null, figures: null, amount: null, margin: null, problems: {} };
 
 /** Reads the lines and works them out on the customer's terms, as the desk will when they are sent. */
 export function drawDraft(
@@ -46,7 +46,8 @@ export function drawDraft(
     const worked = reading.figures === null ? undefined : workedOut.get(reading.figures);
     if (worked === undefined) return reading;
     const { unitPrice, amount } = worked;
-    return { ...reading, amount, line: reading.line && { ...reading.line, unitPrice } };
+    const margin = billMargin({ lines: [worked], discount: null }, terms);
+    return { ...reading, amount, margin, line: reading.line && { ...reading.line, unitPrice } };
   });
   const inputs = settled.flatMap(({ line }) => (line === null ? [] : [line]));
   return {

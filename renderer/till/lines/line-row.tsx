@@ -1,8 +1,11 @@
-import { ActionIcon, NativeSelect, Text, TextInput } from '@mantine/core';
-import { IconTrash } from '@tabler/icons-react';
-import type { KeyboardEvent } from 'react';
+import { ActionIcon, Group, NativeSelect, Text, TextInput } from '@mantine/core';
+import { IconAdjustmentsHorizontal, IconTrash } from '@tabler/icons-react';
+import { type KeyboardEvent, useId, useRef, useState } from 'react';
+import type { Part } from '../../../shared/contract/parts/index.ts';
+import { editableMoney, isByRule } from '../../../shared/money/index.ts';
 import { LINE_KIND_LABELS, LINE_KINDS, type LineKind } from '../../../shared/work/vocabulary.ts';
 import { useMoney } from '../../common/shop.tsx';
+import { withUnitPrice } from './change-line.ts';
 import { DescriptionCell } from './description-cell.tsx';
 import {
   CELLS,
@@ -11,10 +14,13 @@ import {
   type LineReading,
   type MoneyRules,
   withKind,
-  withPart,
 } from './draft-line.ts';
 import { cellName } from './grid-focus.ts';
+import { LineDetails } from './line-details.tsx';
+import { LineSummary } from './line-summary.tsx';
 import classes from './lines-grid.module.css';
+import { MarginWords } from './margin-words.tsx';
+import { useMarginShown } from './use-margin-shown.ts';
 
 interface LineRowProps {
   line: DraftLine;
@@ -26,7 +32,8 @@ interface LineRowProps {
   onChange: (line: DraftLine) => void;
   onDelete: () => void;
   onEnter: (cell: Cell, step: 1 | -1) => void;
-  onPartTaken: () => void;
+  onPart: (part: Part) => void;
+  onCoreBack: () => void;
 }
 
 const KINDS = LINE_KINDS.map((value) => ({ value, label: LINE_KIND_LABELS[value] }));
@@ -37,6 +44,11 @@ const kindNamed = (value: string): LineKind =>
 export function LineRow(props: LineRowProps) {
   const { line, position, reading, rules, showMissing, onChange, onDelete, onEnter } = props;
   const money = useMoney();
+  const detailsId = useId();
+  const toggle = useRef<HTMLButtonElement>(null);
+  const [open, setOpen] = useState(false);
+  const [showMargin] = useMarginShown();
+  const byRule = isByRule(line.behind);
   const problems = CELLS.filter(
     (cell) => reading.problems[cell] !== undefined && (showMissing || line[cell].trim() !== ''),
   );
@@ -90,13 +102,11 @@ export function LineRow(props: LineRowProps) {
                   : { ...line, description },
               )
             }
-            onPart={(part) => {
-              onChange(withPart(line, part, rules));
-              props.onPartTaken();
-            }}
+            onPart={props.onPart}
             onForgetPart={() => onChange({ ...line, partId: null, partNumber: '' })}
             onEnter={() => onEnter('description', 1)}
           />
+          {!open && <LineSummary line={line} />}
         </td>
         <td>
           <TextInput
@@ -105,6 +115,7 @@ export function LineRow(props: LineRowProps) {
             inputMode="decimal"
             autoComplete="off"
             value={line.quantity}
+            readOnly={byRule}
             onChange={(event) => onChange({ ...line, quantity: event.currentTarget.value })}
           />
         </td>
@@ -124,23 +135,75 @@ export function LineRow(props: LineRowProps) {
             classNames={{ input: classes.figureCell, error: classes.spoken }}
             inputMode="decimal"
             autoComplete="off"
-            value={line.unitPrice}
-            onChange={(event) => onChange({ ...line, unitPrice: event.currentTarget.value })}
+            value={
+              byRule
+                ? editableMoney(reading.line?.unitPrice ?? 0, rules.currency, rules.locale)
+                : line.unitPrice
+            }
+            readOnly={byRule}
+            onChange={(event) => onChange(withUnitPrice(line, event.currentTarget.value))}
           />
         </td>
         <td className={classes.amount}>{reading.amount === null ? '–' : money(reading.amount)}</td>
         <td>
-          <ActionIcon
-            variant="subtle"
-            color="gray"
-            size={36}
-            aria-label={`Delete line ${position}`}
-            onClick={onDelete}
-          >
-            <IconTrash size={18} aria-hidden />
-          </ActionIcon>
+          <Group gap={0} wrap="nowrap" h={44}>
+            <ActionIcon
+              ref={toggle}
+              variant={open ? 'light' : 'subtle'}
+              color={open ? undefined : 'gray'}
+              size={36}
+              aria-label={`Line ${position}, details`}
+              aria-expanded={open}
+              aria-controls={open ? detailsId : undefined}
+              onClick={() => setOpen(!open)}
+            >
+              <IconAdjustmentsHorizontal size={18} aria-hidden />
+            </ActionIcon>
+            <ActionIcon
+              variant="subtle"
+              color="gray"
+              size={36}
+              aria-label={`Delete line ${position}`}
+              onClick={onDelete}
+            >
+              <IconTrash size={18} aria-hidden />
+            </ActionIcon>
+          </Group>
         </td>
       </tr>
+      {open ? (
+        <tr
+          id={detailsId}
+          onKeyDown={(event) => {
+            if (event.key !== 'Escape') return;
+            setOpen(false);
+            toggle.current?.focus();
+          }}
+        >
+          <td colSpan={7}>
+            <LineDetails
+              line={line}
+              position={position}
+              reading={reading}
+              rules={rules}
+              showMargin={showMargin}
+              onChange={onChange}
+              onCoreBack={props.onCoreBack}
+            />
+          </td>
+        </tr>
+      ) : (
+        showMargin &&
+        reading.margin !== null && (
+          <tr>
+            <td colSpan={7}>
+              <Text size="xs" c="dimmed" ta="end" pe={84}>
+                <MarginWords margin={reading.margin} />
+              </Text>
+            </td>
+          </tr>
+        )
+      )}
       {problems.length > 0 && (
         <tr>
           <td colSpan={7} aria-hidden>

@@ -2,6 +2,8 @@ import { Button, Group, Kbd, Text } from '@mantine/core';
 import { IconPlus } from '@tabler/icons-react';
 import { useRef } from 'react';
 import { flushSync } from 'react-dom';
+import { BundleMenu } from './bundle-menu.tsx';
+import { withBundle, withCore, withCoreBack } from './change-line.ts';
 import {
   type Cell,
   type DraftLine,
@@ -9,6 +11,7 @@ import {
   isBlank,
   type LineReading,
   type MoneyRules,
+  withPart,
 } from './draft-line.ts';
 import { besideCell, focusCell } from './grid-focus.ts';
 import { LineRow } from './line-row.tsx';
@@ -24,6 +27,14 @@ interface LinesGridProps {
   /** Enter on an empty last line: the list is done. */
   onDone: () => void;
 }
+
+const UNREAD: LineReading = {
+  line: null,
+  figures: null,
+  amount: null,
+  margin: null,
+  problems: {},
+};
 
 /** The lines of a bill as a grid for the keyboard: Enter goes on, at the end of the last line it adds one. */
 export function LinesGrid(props: LinesGridProps) {
@@ -97,13 +108,18 @@ export function LinesGrid(props: LinesGridProps) {
               key={line.key}
               line={line}
               position={index + 1}
-              reading={readings[index] ?? { line: null, figures: null, amount: null, problems: {} }}
+              reading={readings[index] ?? UNREAD}
               rules={rules}
               showMissing={showMissing}
               onChange={change}
               onDelete={() => remove(index, 'description')}
               onEnter={(cell, step) => enter(index, cell, step)}
-              onPartTaken={() => goTo(line.key, 'quantity')}
+              onPart={(part) => {
+                change(withPart(line, part, rules));
+                onChange((now) => withCore(now, line.key, part, rules));
+                goTo(line.key, 'quantity');
+              }}
+              onCoreBack={() => onChange((now) => withCoreBack(now, line))}
             />
           ))}
         </tbody>
@@ -117,6 +133,10 @@ export function LinesGrid(props: LinesGridProps) {
         >
           Add a line
         </Button>
+        <BundleMenu
+          lines={readings.flatMap(({ line }) => (line === null ? [] : [line]))}
+          onTake={(bundle) => onChange((now) => withBundle(now, bundle, rules))}
+        />
         <Text size="xs" c="dimmed">
           <Kbd size="xs">Enter</Kbd> next cell, and a new line after the last;{' '}
           <Kbd size="xs">Shift Enter</Kbd> back; <Kbd size="xs">Ctrl Delete</Kbd> deletes the line.

@@ -1,12 +1,16 @@
+/** 100 % in millionths. */
+export const WHOLE = 1_000_000;
+
 /**
- * A tax rate as typed in percent, in millionths: `6.25` or `6,25` is 62,500; null when it is not a rate
- * from 0 to 100 with at most four decimals.
+ * A rate as typed in percent, in millionths: `6.25` or `6,25` is 62,500; null when it is not a rate
+ * from 0 to `most` with at most four decimals.
+ * @param most millionths
  */
-export function readRate(typed: string): number | null {
-  const match = /^(\d{1,3})(?:[.,](\d{0,4}))?\s*%?$/.exec(typed.trim());
+export function readRate(typed: string, most = WHOLE): number | null {
+  const match = /^(\d{1,4})(?:[.,](\d{0,4}))?\s*%?$/.exec(typed.trim());
   if (match === null) return null;
   const ppm = Number((match[1] ?? '') + (match[2] ?? '').padEnd(4, '0'));
-  return ppm <= 1_000_000 ? ppm : null;
+  return ppm <= most ? ppm : null;
 }
 
 /** Millionths as one would type the percentage: 62,500 is `6.25`. */
