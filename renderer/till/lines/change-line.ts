@@ -81,7 +81,7 @@ export const withSuppliesRule = (line: DraftLine, byRule: boolean): DraftLine =>
 export function withCore(
   lines: readonly DraftLine[],
   below: DraftLine['key'],
-  part: Part,
+  part: Pick<Part, 'number' | 'description' | 'coreCharge'>,
   rules: MoneyRules,
 ): DraftLine[] {
   if (part.coreCharge === 0) return [...lines];

@@ -105,12 +105,18 @@ export function withKind(line: DraftLine, kind: LineKind, rules: MoneyRules): Dr
   };
 }
 
+/** What a line takes from a part. */
+type ShelfPart = Pick<
+  Part,
+  'id' | 'number' | 'description' | 'unit' | 'cost' | 'sellsAt' | 'sellsBy'
+>;
+
 /** A price that stays when its line is no labour any more came from nowhere but the keyboard. */
 const withoutRate = (behind: DraftLine['behind']): DraftLine['behind'] =>
   behind.priceFrom === 'labour-rate' ? { ...behind, priceFrom: 'typed', workKind: '' } : behind;
 
 /** The line as a part from the shelf: number, description, unit and price are the part's. */
-export const withPart = (line: DraftLine, part: Part, rules: MoneyRules): DraftLine => ({
+export const withPart = (line: DraftLine, part: ShelfPart, rules: MoneyRules): DraftLine => ({
   ...line,
   kind: 'part',
   description: part.description,
