@@ -1,12 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { defaultBuild } from './default-build.ts';
+import type { MeasuredFeature } from './features.ts';
 import {
   doneBefore,
   type HoldPointEvent,
   holdPointState,
   holdPointsOf,
   missingReadings,
+  missingWords,
   openHoldPoints,
 } from './hold-points.ts';
 
@@ -67,6 +69,28 @@ describe('hold points', () => {
   test('a point names the readings that it lacks', () => {
     const lash = holdPointsOf('four-stroke').find(({ key }) => key === 'valve-lash');
     if (lash === undefined) throw new Error('There is no such point.');
-    expect(missingReadings(lash, new Set(['valve-lash-intake']))).toEqual(['valve-lash-exhaust']);
+    const twin = { cycle: 'four-stroke', cylinders: 2, torqueStages: {} } as const;
+    const at = (feature: MeasuredFeature, ...places: string[]) =>
+      places.map((place) => ({ feature, place }));
+    const lacking = (...measured: ReturnType<typeof at>) =>
+      missingReadings(lash, twin, measured).map(missingWords);
+    expect(lacking()).toEqual(['Valve lash, intake', 'Valve lash, exhaust']);
+    // One cylinder's lash says nothing of the other's.
+    expect(
+      lacking(
+        ...at('valve-lash-intake', 'c1-only'),
+        ...at('valve-lash-exhaust', 'c1-only', 'c2-only'),
+      ),
+    ).toEqual(['Valve lash, intake: cylinder 2']);
+
+    const gap = { needs: ['coil-air-gap'] as const };
+    expect(missingReadings(gap, twin, at('coil-air-gap', 'c1-leg-1')).map(missingWords)).toEqual([
+      'Coil air gap: leg 2',
+    ]);
+    // Of bolts the final torque is asked for, not the stages on the way.
+    const bolts = { needs: ['head-bolt-torque'] as const };
+    const single = { ...twin, cylinders: 1, torqueStages: { 'head-bolt-torque': [0.5, 1] } };
+    expect(missingReadings(bolts, single, at('head-bolt-torque', 'c1-stage-1'))).toHaveLength(1);
+    expect(missingReadings(bolts, single, at('head-bolt-torque', 'c1-stage-2'))).toEqual([]);
   });
 });

@@ -1,6 +1,6 @@
 import type { BuildStep } from './build-steps.ts';
 import { defaultBuild } from './default-build.ts';
-import type { MeasuredFeature } from './features.ts';
+import { type EngineShape, FEATURE_LABELS, type MeasuredFeature, placesOf } from './features.ts';
 import type { Cycle } from './vocabulary.ts';
 
 /** A step of the build that nobody may walk past: it is ticked by a person, or overridden in writing. */
@@ -35,11 +35,36 @@ export function holdPointState(key: string, events: readonly HoldPointEvent[]): 
   return last === undefined || last.outcome === 'reopened' ? 'open' : last.outcome;
 }
 
-/** The features that still lack a reading before the point can be ticked. */
+/** What keeps a point from being ticked: a feature, and the places of it that have no final reading. */
+export interface MissingReading {
+  feature: MeasuredFeature;
+  /** What people read; empty when every place of it lacks one. */
+  places: string[];
+}
+
+/** `Coil air gap`, or `Coil air gap: leg 2` when the other leg is there. */
+export const missingWords = ({ feature, places }: MissingReading): string =>
+  [FEATURE_LABELS[feature], places.join('; ')].filter(Boolean).join(': ');
+
+/**
+ * The features that still lack a reading before the point can be ticked: at every place, since one leg of
+ * a coil or one cylinder's lash says nothing of the other. Of a tightening the final torque counts, not
+ * the stages on the way to it.
+ */
 export const missingReadings = (
-  point: HoldPoint,
-  measured: ReadonlySet<MeasuredFeature>,
-): MeasuredFeature[] => point.needs.filter((feature) => !measured.has(feature));
+  point: Pick<HoldPoint, 'needs'>,
+  shape: EngineShape,
+  measured: readonly { feature: MeasuredFeature; place: string }[],
+): MissingReading[] =>
+  point.needs.flatMap((feature) => {
+    const wanted = placesOf(feature, shape).filter(({ share }) => share === 1);
+    const without = wanted.filter(
+      ({ key }) => !measured.some((each) => each.feature === feature && each.place === key),
+    );
+    if (without.length === 0) return [];
+    const some = without.length < wanted.length;
+    return [{ feature, places: some ? without.map(({ label }) => label) : [] }];
+  });
 
 /** The points that are neither passed nor overridden. */
 export const openHoldPoints = (

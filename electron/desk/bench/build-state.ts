@@ -4,15 +4,17 @@ import { testRunsOf } from '../../../db/queries/test-runs.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import type { Build, HoldPointOnSheet, Reading } from '../../../shared/contract/bench/index.ts';
 import type { JobDossier } from '../../../shared/contract/counter.ts';
-import { FEATURE_LABELS } from '../../../shared/work/features.ts';
 import {
   doneBefore,
   type HoldPoint,
   holdPointState,
+  type MissingReading,
   missingReadings,
+  missingWords,
   openHoldPoints,
 } from '../../../shared/work/hold-points.ts';
 import { type RunStanding, runStanding } from '../../../shared/work/run-step.ts';
+import { bookOf } from './book.ts';
 import { stepsOfJob } from './job-steps.ts';
 
 /** The points still open; none as long as the engine was never on the bench to be built. */
@@ -24,12 +26,16 @@ export function openPointsOf(store: ReadStore, job: JobDossier): HoldPoint[] {
 }
 
 // A point asks for readings of the finished build: what came in worn proves nothing.
-export const finals = (readings: readonly Reading[]) =>
-  new Set(
-    readings
-      .filter(({ phase, superseded }) => phase === 'final' && !superseded)
-      .map(({ feature }) => feature),
-  );
+const finals = (readings: readonly Reading[]): Reading[] =>
+  readings.filter(({ phase, superseded }) => phase === 'final' && !superseded);
+
+/** The final readings that a step of a job still lacks. */
+export const missingAt = (
+  store: ReadStore,
+  jobId: string,
+  step: Pick<HoldPoint, 'needs'>,
+): MissingReading[] =>
+  missingReadings(step, bookOf(store, jobId).shape, finals(readingsOf(store, jobId)));
 
 /** How the job's test runs stand towards a step that one of them has to pass. */
 export const runStandingOf = (store: ReadStore, jobId: string, key: string): RunStanding =>
@@ -45,16 +51,19 @@ export function buildOf(store: ReadStore, job: JobDossier): Build {
   const { begun, origin, steps } = stepsOfJob(store, job);
   const events = holdPointEventsOf(store, job.id);
   const measured = finals(readingsOf(store, job.id));
+  const { shape } = bookOf(store, job.id);
   return {
     jobId: job.id,
     begun,
     origin,
     steps: steps.map((step) => {
       const last = events.findLast(({ key }) => key === step.key);
+      const missing = missingReadings(step, shape, measured);
       return {
         ...step,
         state: holdPointState(step.key, events),
-        missing: missingReadings(step, measured),
+        missing: missing.map(({ feature }) => feature),
+        missingWords: missing.map(missingWords),
         run: step.kind === 'run' ? runStandingOf(store, job.id, step.key) : null,
         by: last?.by ?? '',
         at: last?.at ?? null,
@@ -71,12 +80,12 @@ export function buildOf(store: ReadStore, job: JobDossier): Build {
 export const holdPointsOnSheet = (store: ReadStore, job: JobDossier): HoldPointOnSheet[] =>
   buildOf(store, job)
     .steps.filter(({ hold }) => hold)
-    .map(({ key, label, caution, state, missing, by, at, reason }) => ({
+    .map(({ key, label, caution, state, missingWords: missing, by, at, reason }) => ({
       key,
       label,
       caution,
       state,
-      missing: missing.map((feature) => FEATURE_LABELS[feature]),
+      missing,
       by,
       at,
       reason,

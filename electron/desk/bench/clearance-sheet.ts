@@ -9,7 +9,8 @@ import { issue } from '../papers/issue.ts';
 import { photoLines } from '../papers/photos.ts';
 import { featureReadings } from '../papers/readings.ts';
 import { write } from '../writing.ts';
-import { bookOf, sheetOf } from './sheet.ts';
+import { bookOf } from './book.ts';
+import { sheetOf } from './sheet.ts';
 
 export const printClearanceSheet = os.bench.printClearanceSheet.handler(
   ({ input, context, errors, path }) =>

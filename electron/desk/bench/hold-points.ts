@@ -1,18 +1,16 @@
-import { readingsOf } from '../../../db/queries/bench.ts';
 import { photosOf } from '../../../db/queries/build.ts';
 import { dossierOf } from '../../../db/queries/counter/jobs.ts';
 import { holdPointEvent } from '../../../db/schema/index.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import type { JobId } from '../../../shared/contract/ids.ts';
 import { type BuildStep, quantityOf, wiresThatDiffer } from '../../../shared/work/build-steps.ts';
-import { FEATURE_LABELS } from '../../../shared/work/features.ts';
-import { type HoldPointEvent, missingReadings } from '../../../shared/work/hold-points.ts';
+import { type HoldPointEvent, missingWords } from '../../../shared/work/hold-points.ts';
 import type { RunStanding } from '../../../shared/work/run-step.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
 import { demandApproval } from '../till/limit/bill-ahead.ts';
 import { type Writing, write } from '../writing.ts';
-import { finals, runStandingOf } from './build-state.ts';
+import { missingAt, runStandingOf } from './build-state.ts';
 import { stepsOfJob, takeSteps } from './job-steps.ts';
 import { sheetOf } from './sheet.ts';
 import { tighteningUnderWay } from './torque-group.ts';
@@ -106,12 +104,13 @@ export const passHoldPoint = os.bench.passHoldPoint.handler(({ input, context, e
     const { jobId, key } = input;
     const step = stepOf(writing, jobId, key, errors);
     demandApproval(writing, jobId, errors);
-    const missing = missingReadings(step, finals(readingsOf(writing.store, jobId)));
+    // First what the step itself asks for: bolts that are left to pull say more than a missing reading.
+    const detail = detailOf(writing.store, step, input, errors);
+    const missing = missingAt(writing.store, jobId, step);
     if (missing.length > 0)
       throw errors.READINGS_MISSING({
-        data: { features: missing.map((feature) => FEATURE_LABELS[feature]) },
+        data: { features: missing.map(missingWords) },
       });
-    const detail = detailOf(writing.store, step, input, errors);
     enter(writing, { jobId, key, outcome: 'passed', detail });
     return sheetOf(writing.store, jobId);
   }),

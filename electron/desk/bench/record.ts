@@ -21,7 +21,7 @@ import { suspicionOf } from '../../../shared/work/suspicion.ts';
 import { os } from '../implementer.ts';
 import { badInput, found } from '../refuse.ts';
 import { type Writing, write } from '../writing.ts';
-import { bookOf } from './sheet.ts';
+import { bookOf } from './book.ts';
 
 type BookUnit = (typeof SPECIFICATION_UNITS)[number];
 

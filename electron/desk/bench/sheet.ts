@@ -1,7 +1,6 @@
 import { earlierReadings, readingsOf } from '../../../db/queries/bench.ts';
-import { dossierOf } from '../../../db/queries/counter/jobs.ts';
 import { standingDecisions } from '../../../db/queries/decisions.ts';
-import { bookEntry, specificationsById } from '../../../db/queries/specbook.ts';
+import { specificationsById } from '../../../db/queries/specbook.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import type {
   BenchSheet,
@@ -10,7 +9,7 @@ import type {
   Reading,
 } from '../../../shared/contract/bench/index.ts';
 import { jobCode } from '../../../shared/contract/ids.ts';
-import type { EngineModel, Specification } from '../../../shared/contract/specbook.ts';
+import type { Specification } from '../../../shared/contract/specbook.ts';
 import { decidedLimits, decidedStep } from '../../../shared/work/decided-limits.ts';
 import {
   type DerivedValue,
@@ -28,43 +27,8 @@ import {
   placesOf,
 } from '../../../shared/work/features.ts';
 import { acceptedBand, limitsAt, verdictOn } from '../../../shared/work/reading-verdict.ts';
-import { found } from '../refuse.ts';
+import { bookOf } from './book.ts';
 import { holdPointsOnSheet } from './build-state.ts';
-
-/** The shape of an engine that the spec book doesn't know: the commonest, a four-stroke single. */
-const UNKNOWN_ENGINE: EngineShape = {
-  cycle: 'four-stroke',
-  cylinders: 1,
-  torqueStages: {},
-};
-
-/** What is measured on an engine, and in which torque stages. */
-const shapeOf = (
-  model: EngineModel | null,
-  specifications: readonly Specification[],
-): EngineShape =>
-  model === null
-    ? UNKNOWN_ENGINE
-    : {
-        cycle: model.cycle,
-        cylinders: model.cylinders,
-        torqueStages: Object.fromEntries(
-          specifications.flatMap(({ feature, fastener }) =>
-            fastener === null ? [] : [[feature, fastener.stages]],
-          ),
-        ),
-      };
-
-/** The engine's entry in the spec book with its latest specifications, and the shape that follows. */
-export function bookOf(store: ReadStore, jobId: string) {
-  const job = found(dossierOf(store, jobId), 'job');
-  const { engineModelId } = job.machineDetails.engine;
-  const { model, specifications } =
-    engineModelId === null
-      ? { model: null, specifications: [] }
-      : found(bookEntry(store, engineModelId), 'engine model');
-  return { job, model, specifications, shape: shapeOf(model, specifications) };
-}
 
 const forFeature = (specifications: readonly Specification[], feature: Feature) =>
   specifications.find((specification) => specification.feature === feature) ?? null;

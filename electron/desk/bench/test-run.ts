@@ -10,7 +10,7 @@ import { unsafeToPass } from '../../../shared/work/test-run-rules.ts';
 import { os } from '../implementer.ts';
 import { badInput, found } from '../refuse.ts';
 import { write } from '../writing.ts';
-import { bookOf } from './sheet.ts';
+import { bookOf } from './book.ts';
 
 function runsOf(store: ReadStore, jobId: string): TestRuns {
   const { job, specifications, shape } = bookOf(store, jobId);

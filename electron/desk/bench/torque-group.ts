@@ -17,7 +17,7 @@ import {
   ROUND_BEGUN,
   torqueWalk as walk,
 } from '../../../shared/work/torque-walk.ts';
-import { bookOf } from './sheet.ts';
+import { bookOf } from './book.ts';
 
 export interface Which {
   jobId: JobId;

@@ -74,7 +74,9 @@ export function DoStep({
         <StepPhotos jobId={jobId} subject={step.key} onCount={setPhotos} add />
       )}
       {step.run !== null && <RunLink standing={step.run} />}
-      {step.missing.length > 0 && <MissingReadings step={step.key} features={step.missing} />}
+      {step.missing.length > 0 && (
+        <MissingReadings step={step.key} features={step.missing} words={step.missingWords} />
+      )}
       <form onSubmit={submit} className={classes.page}>
         {step.kind === 'orientation' && step.note !== '' && (
           <div className={classes.way}>

@@ -1,6 +1,6 @@
 import { Button, Group, Text } from '@mantine/core';
 import { useNavigate } from 'react-router';
-import { FEATURE_LABELS, type MeasuredFeature } from '../../../shared/work/features.ts';
+import type { MeasuredFeature } from '../../../shared/work/features.ts';
 import { useJob } from '../../common/job.tsx';
 import { usePhase } from '../bench-habits.ts';
 
@@ -8,10 +8,13 @@ import { usePhase } from '../bench-habits.ts';
 export function MissingReadings({
   step,
   features,
+  words,
 }: {
   /** Where the way back leads. */
   readonly step: string;
   readonly features: readonly MeasuredFeature[];
+  /** What each of them is called, with the places that lack one. */
+  readonly words: readonly string[];
 }) {
   const { code } = useJob();
   const navigate = useNavigate();
@@ -22,7 +25,7 @@ export function MissingReadings({
         No final reading yet:
       </Text>
       <Group gap="xs">
-        {features.map((feature) => (
+        {features.map((feature, index) => (
           <Button
             key={feature}
             variant="light"
@@ -33,7 +36,7 @@ export function MissingReadings({
               navigate(`/job/${code}/bench?at=${feature}&step=${step}`);
             }}
           >
-            Measure {FEATURE_LABELS[feature].toLowerCase()}
+            Measure {(words[index] ?? feature).toLowerCase()}
           </Button>
         ))}
       </Group>

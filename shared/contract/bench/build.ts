@@ -62,8 +62,10 @@ export type BuildSheet = z.infer<typeof BuildSheet>;
 
 const StepOnBuild = BuildStep.extend({
   state: z.enum(['open', 'passed', 'overridden']),
-  /** Features that lack a final reading before it can be passed. */
+  /** Features that lack a final reading at some place before it can be passed. */
   missing: z.array(z.enum(MEASURED_FEATURES)),
+  /** The same in words, with the places where some of a feature's are there: `Coil air gap: leg 2`. */
+  missingWords: z.array(z.string()),
   /** Of a step that a test run passes: how the runs stand; null of every other. */
   run: z.enum(RUN_STANDINGS).nullable(),
   by: z.string(),

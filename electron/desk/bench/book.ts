@@ -1,0 +1,41 @@
+import { dossierOf } from '../../../db/queries/counter/jobs.ts';
+import { bookEntry } from '../../../db/queries/specbook.ts';
+import type { ReadStore } from '../../../db/store.ts';
+import type { EngineModel, Specification } from '../../../shared/contract/specbook.ts';
+import type { EngineShape } from '../../../shared/work/features.ts';
+import { found } from '../refuse.ts';
+
+/** The shape of an engine that the spec book doesn't know: the commonest, a four-stroke single. */
+const UNKNOWN_ENGINE: EngineShape = {
+  cycle: 'four-stroke',
+  cylinders: 1,
+  torqueStages: {},
+};
+
+/** What is measured on an engine, and in which torque stages. */
+const shapeOf = (
+  model: EngineModel | null,
+  specifications: readonly Specification[],
+): EngineShape =>
+  model === null
+    ? UNKNOWN_ENGINE
+    : {
+        cycle: model.cycle,
+        cylinders: model.cylinders,
+        torqueStages: Object.fromEntries(
+          specifications.flatMap(({ feature, fastener }) =>
+            fastener === null ? [] : [[feature, fastener.stages]],
+          ),
+        ),
+      };
+
+/** The engine's entry in the spec book with its latest specifications, and the shape that follows. */
+export function bookOf(store: ReadStore, jobId: string) {
+  const job = found(dossierOf(store, jobId), 'job');
+  const { engineModelId } = job.machineDetails.engine;
+  const { model, specifications } =
+    engineModelId === null
+      ? { model: null, specifications: [] }
+      : found(bookEntry(store, engineModelId), 'engine model');
+  return { job, model, specifications, shape: shapeOf(model, specifications) };
+}
