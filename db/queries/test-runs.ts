@@ -1,26 +1,42 @@
-import { desc, eq } from 'drizzle-orm';
+import { desc, eq, sql } from 'drizzle-orm';
 import { SpeedFound, type TestRun } from '../../shared/contract/bench/index.ts';
 import { GaugeId } from '../../shared/contract/ids.ts';
 import { staff, testRun } from '../schema/index.ts';
 import type { ReadStore } from '../store.ts';
 
-/** A job's test runs, the latest first. */
-export const testRunsOf = (store: ReadStore, jobId: string): TestRun[] =>
+const rows = (store: ReadStore) =>
   store
     .select({ run: testRun, byName: staff.name })
     .from(testRun)
-    .innerJoin(staff, eq(staff.id, testRun.by))
+    .innerJoin(staff, eq(staff.id, testRun.by));
+
+const asTestRun = ({
+  run: { id, findings, passed, at },
+  byName,
+}: ReturnType<ReturnType<typeof rows>['all']>[number]): TestRun => {
+  const { speeds = [], tachometer = null, ...found } = findings;
+  return {
+    id,
+    findings: { ...found, tachometer: tachometer === null ? null : GaugeId.parse(tachometer) },
+    speeds: speeds.map((speed) => SpeedFound.parse(speed)),
+    passed,
+    at,
+    by: byName,
+  };
+};
+
+/** A job's test runs, the latest first. */
+export const testRunsOf = (store: ReadStore, jobId: string): TestRun[] =>
+  rows(store)
     .where(eq(testRun.jobId, jobId))
     .orderBy(desc(testRun.at), desc(testRun.id))
     .all()
-    .map(({ run: { id, findings, passed, at }, byName }) => {
-      const { speeds = [], tachometer = null, ...found } = findings;
-      return {
-        id,
-        findings: { ...found, tachometer: tachometer === null ? null : GaugeId.parse(tachometer) },
-        speeds: speeds.map((speed) => SpeedFound.parse(speed)),
-        passed,
-        at,
-        by: byName,
-      };
-    });
+    .map(asTestRun);
+
+/** The runs whose speeds were read from this tachometer, the latest first, each with its job. */
+export const testRunsBy = (store: ReadStore, gaugeId: string): { jobId: string; run: TestRun }[] =>
+  rows(store)
+    .where(sql`json_extract(${testRun.findings}, '$.tachometer') = ${gaugeId}`)
+    .orderBy(desc(testRun.at), desc(testRun.id))
+    .all()
+    .map((row) => ({ jobId: row.run.jobId, run: asTestRun(row) }));

@@ -24,10 +24,11 @@ export function GaugeTouched({ gauge }: { readonly gauge: Gauge }) {
               {data.badOn === null ? 'Readings since its last good check' : 'Readings in doubt'}
             </Title>
             <Span data={data} />
-            {data.readings.length === 0 ? (
+            {data.runs.length > 0 && <TouchedRuns runs={data.runs} />}
+            {data.readings.length + data.runs.length === 0 ? (
               <Empty title="None" hint="Nothing was measured with this gauge in that time." />
             ) : (
-              <Touched data={data} />
+              data.readings.length > 0 && <Touched data={data} />
             )}
           </>
         )}
@@ -38,16 +39,25 @@ export function GaugeTouched({ gauge }: { readonly gauge: Gauge }) {
 
 function Span({ data }: { readonly data: GaugeReadings }) {
   const format = useFormat();
-  const jobs = new Set(data.readings.map(({ jobId }) => jobId)).size;
-  const handedOver = new Set(
-    data.readings.filter((reading) => reading.handedOver).map(({ jobId }) => jobId),
-  ).size;
+  const touched = [...data.readings, ...data.runs];
+  const jobs = new Set(touched.map(({ jobId }) => jobId)).size;
+  const handedOver = new Set(touched.filter((each) => each.handedOver).map(({ jobId }) => jobId))
+    .size;
+  const counted = [
+    data.readings.length > 0 || data.runs.length === 0
+      ? `${data.readings.length} ${data.readings.length === 1 ? 'reading' : 'readings'}`
+      : '',
+    data.runs.length > 0
+      ? `${data.runs.length} ${data.runs.length === 1 ? 'test run' : 'test runs'}`
+      : '',
+  ]
+    .filter(Boolean)
+    .join(' and ');
   const since = data.since === null ? 'from its first reading' : `from ${format.date(data.since)}`;
   const until = data.until === null ? '' : ` to ${format.date(data.until)}`;
   return (
     <Text c="dimmed" mb="xs">
-      {data.readings.length} {data.readings.length === 1 ? 'reading' : 'readings'} of {jobs}{' '}
-      {jobs === 1 ? 'job' : 'jobs'}, {since}
+      {counted} of {jobs} {jobs === 1 ? 'job' : 'jobs'}, {since}
       {until}
       {data.badOn !== null && handedOver > 0 && (
         <>
@@ -58,6 +68,32 @@ function Span({ data }: { readonly data: GaugeReadings }) {
         </>
       )}
     </Text>
+  );
+}
+
+/** Runs whose speeds were read from it. */
+function TouchedRuns({ runs }: { readonly runs: GaugeReadings['runs'] }) {
+  const format = useFormat();
+  return (
+    <ul className={classes.checks} aria-label="Test runs">
+      {runs.map((run) => (
+        <li key={run.id} className={classes.check}>
+          <Text fw={600}>
+            <Anchor component={Link} to={`/job/${run.jobCode}/bench/run`} inherit>
+              {run.jobCode}
+            </Anchor>{' '}
+            {run.machine}
+            {run.handedOver && ', handed over'}
+          </Text>
+          <Text size="sm">
+            {run.speeds.map(({ label, words }) => `${label} ${words}`).join('; ')}
+          </Text>
+          <Text size="sm" c="dimmed">
+            {run.passed ? 'Passed' : 'Not passed'}, {run.by}, {format.instant(run.at)}
+          </Text>
+        </li>
+      ))}
+    </ul>
   );
 }
 

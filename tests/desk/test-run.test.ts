@@ -161,6 +161,15 @@ describe('a test run', () => {
         gaugeRemark: 'calibration was due 2020-01-01',
       },
     ]);
+    // Found bad, it lists the runs that hang on it.
+    const touched = await desk.bench.gaugeReadings({ gaugeId: tachometer.id });
+    expect(touched.runs).toMatchObject([
+      {
+        jobId,
+        passed: true,
+        speeds: [{ label: 'Idle speed' }, { words: expect.stringContaining('too close to call') }],
+      },
+    ]);
     await expect(run({ topSpeed: 3900, tachometer: tachometer.id }, true)).rejects.toMatchObject({
       code: 'UNSAFE_TO_PASS',
       data: { because: [expect.stringContaining('is above the highest')] },

@@ -3,12 +3,18 @@ import { gaugeById, gaugeList, gaugeRow, readingsBy } from '../../../db/queries/
 import { dossierOf } from '../../../db/queries/counter/jobs.ts';
 import { checksOf } from '../../../db/queries/gauge-checks.ts';
 import { shopOf } from '../../../db/queries/office.ts';
+import { testRunsBy } from '../../../db/queries/test-runs.ts';
 import { gaugeCheck, gauge as gaugeTable } from '../../../db/schema/index.ts';
 import type { ReadStore } from '../../../db/store.ts';
-import type { GaugeRecord, TouchedReading } from '../../../shared/contract/bench/index.ts';
+import type {
+  GaugeRecord,
+  TouchedReading,
+  TouchedRun,
+} from '../../../shared/contract/bench/index.ts';
 import { dateIn } from '../../../shared/work/calendar.ts';
 import { FEATURE_LABELS } from '../../../shared/work/features.ts';
 import { calibrationOf, doubtfulSpans, inDoubt } from '../../../shared/work/gauge-checks.ts';
+import { speedWords } from '../../../shared/work/run-speed.ts';
 import { os } from '../implementer.ts';
 import { badInput, found } from '../refuse.ts';
 import { write } from '../writing.ts';
@@ -82,11 +88,12 @@ export const gaugeReadings = os.bench.gaugeReadings.handler(({ input, context })
     until: null,
   };
   const { timeZone } = shopOf(store);
-  const readings = readingsBy(store, input.gaugeId).filter(({ reading }) =>
-    inDoubt(dateIn(timeZone, reading.at), { ...span, badOn: span.badOn ?? '' }),
-  );
+  const inSpan = ({ at }: { at: string }) =>
+    inDoubt(dateIn(timeZone, at), { ...span, badOn: span.badOn ?? '' });
+  const readings = readingsBy(store, input.gaugeId).filter(({ reading }) => inSpan(reading));
+  const runs = testRunsBy(store, input.gaugeId).filter(({ run }) => inSpan(run));
   const cards = new Map(
-    [...new Set(readings.map(({ jobId }) => jobId))].map((id) => [
+    [...new Set([...readings, ...runs].map(({ jobId }) => jobId))].map((id) => [
       id,
       found(dossierOf(store, id), 'job'),
     ]),
@@ -102,6 +109,23 @@ export const gaugeReadings = os.bench.gaugeReadings.handler(({ input, context })
         machine: job.machine,
         featureLabel: FEATURE_LABELS[reading.feature],
         handedOver: job.state === 'handed-over',
+      };
+    }),
+    runs: runs.map(({ jobId, run }): TouchedRun => {
+      const job = found(cards.get(jobId), 'job');
+      return {
+        id: run.id,
+        jobId: job.id,
+        jobCode: job.code,
+        machine: job.machine,
+        handedOver: job.state === 'handed-over',
+        passed: run.passed,
+        speeds: run.speeds.map((speed) => ({
+          label: FEATURE_LABELS[speed.feature],
+          words: speedWords(speed),
+        })),
+        by: run.by,
+        at: run.at,
       };
     }),
   };

@@ -54,6 +54,21 @@ export const TouchedReading = Reading.extend({
 });
 export type TouchedReading = z.infer<typeof TouchedReading>;
 
+/** A test run whose speeds were read from a tachometer. */
+export const TouchedRun = z.object({
+  id: z.uuid(),
+  jobId: JobId,
+  jobCode: JobCode,
+  machine: z.string(),
+  handedOver: z.boolean(),
+  passed: z.boolean(),
+  /** Each speed in words, with what it was held against. */
+  speeds: z.array(z.object({ label: z.string(), words: z.string() })),
+  by: z.string(),
+  at: Instant,
+});
+export type TouchedRun = z.infer<typeof TouchedRun>;
+
 export const GaugeRecord = z.object({
   gauge: Gauge,
   /** Newest first. */
@@ -70,6 +85,8 @@ export const GaugeReadings = z.object({
   until: CalendarDate.nullable(),
   /** Newest first. */
   readings: z.array(TouchedReading),
+  /** Of a tachometer: test runs in the same span, newest first. */
+  runs: z.array(TouchedRun),
 });
 export type GaugeReadings = z.infer<typeof GaugeReadings>;
 
