@@ -1,5 +1,6 @@
 import {
   IconBuildingStore,
+  IconCoins,
   IconDatabase,
   IconFileText,
   IconInfoCircle,
@@ -16,6 +17,7 @@ const PAGES: readonly { to: string; label: string; icon: TablerIcon }[] = [
   { to: '/office/paper-texts', label: 'Words on papers', icon: IconFileText },
   { to: '/office/staff', label: 'Staff', icon: IconUsersGroup },
   { to: '/office/store', label: 'Back-up and journal', icon: IconDatabase },
+  { to: '/office/books', label: 'Books', icon: IconCoins },
   { to: '/office/about', label: 'About', icon: IconInfoCircle },
 ];
 
@@ -29,7 +31,7 @@ export function OfficeFrame() {
             key={page.to}
             to={page.to}
             className={classes.page}
-            aria-current={pathname === page.to ? 'page' : undefined}
+            aria-current={isHere(page.to, pathname) ? 'page' : undefined}
           >
             <page.icon size={20} stroke={1.7} aria-hidden />
             {page.label}
@@ -40,3 +42,7 @@ export function OfficeFrame() {
     </>
   );
 }
+
+/** The shop's own page is the room's address; a page with pages of its own is here on all of them. */
+const isHere = (to: string, pathname: string): boolean =>
+  pathname === to || (to !== '/office' && pathname.startsWith(`${to}/`));

@@ -1,5 +1,6 @@
 import type { RouteObject } from 'react-router';
 import { AboutPage } from './about-page.tsx';
+import { booksRoutes } from './books/routes.tsx';
 import { OfficeFrame } from './office-frame.tsx';
 import { PaperTextsPage } from './paper-texts-page.tsx';
 import { PricesPage } from './prices/prices-page.tsx';
@@ -17,6 +18,7 @@ export const officeRoutes: RouteObject[] = [
       { path: 'prices', element: <PricesPage /> },
       { path: 'staff', element: <StaffPage /> },
       { path: 'store', element: <StorePage /> },
+      booksRoutes,
       { path: 'about', element: <AboutPage /> },
     ],
   },

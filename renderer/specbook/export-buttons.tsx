@@ -5,7 +5,7 @@ import type { EngineModelId } from '../../shared/contract/ids.ts';
 import { MODEL_FILE_FORMS, type ModelFileForm } from '../../shared/contract/specbook-exchange.ts';
 import { desk } from '../common/desk.ts';
 import { RefusalAlert } from '../common/refusal.tsx';
-import { saveText } from './save-text.ts';
+import { saveFile } from '../common/save-file.ts';
 
 const FORM_LABELS: Record<ModelFileForm, string> = {
   json: 'Export as a file for Tappet (JSON)',
@@ -22,7 +22,7 @@ export function ExportButtons({ id }: { readonly id: EngineModelId }) {
   const hand = useMutation({
     mutationFn: async (format: ModelFileForm) => {
       const { fileName, text } = await desk.specbook.exportModel({ id, format });
-      saveText(fileName, text, MEDIA_TYPES[format]);
+      saveFile(fileName, text, MEDIA_TYPES[format]);
     },
   });
   return (

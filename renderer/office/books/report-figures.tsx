@@ -1,0 +1,90 @@
+import { Box, Table, Text } from '@mantine/core';
+import { Link } from 'react-router';
+import type { ReportTable } from '../../../shared/contract/till/index.ts';
+import { formatQuantity, formatRate } from '../../../shared/money/index.ts';
+import { useFormat } from '../../common/format.ts';
+import { useMoney, useShop } from '../../common/shop.tsx';
+import classes from './books.module.css';
+
+type ColumnKind = ReportTable['columns'][number]['as'];
+type Cell = ReportTable['rows'][number][number];
+
+const isFigure = (as: ColumnKind): boolean => as !== 'text' && as !== 'job' && as !== 'date';
+
+function useWords(): (value: Cell | undefined, as: ColumnKind) => string {
+  const money = useMoney();
+  const format = useFormat();
+  const { locale } = useShop();
+  return (value, as) => {
+    if (value === null || value === undefined) return '';
+    if (typeof value === 'string') return as === 'date' ? format.date(value) : value;
+    if (as === 'money') return money(value);
+    if (as === 'hours') return formatQuantity(value, locale);
+    return as === 'share' ? formatRate(value, locale) : String(value);
+  };
+}
+
+/** The figures of a report's table, as the office reads them. */
+export function ReportFigures({ table }: { table: ReportTable }) {
+  const words = useWords();
+  const { columns, rows, total, heading } = table;
+  if (rows.length === 0)
+    return (
+      <Text c="dimmed" px="md" pb="md">
+        Nothing in this time.
+      </Text>
+    );
+  return (
+    <Box
+      component="section"
+      className={classes.scroll}
+      aria-label={`${heading}, figures`}
+      tabIndex={0}
+    >
+      <Table verticalSpacing={6} highlightOnHover className={classes.figures}>
+        <Table.Thead>
+          <Table.Tr>
+            {columns.map(({ label, as }) => (
+              <Table.Th key={label} data-figure={isFigure(as) || undefined}>
+                {label}
+              </Table.Th>
+            ))}
+          </Table.Tr>
+        </Table.Thead>
+        <Table.Tbody>
+          {Object.entries(rows).map(([place, row]) => (
+            <Table.Tr key={place}>
+              {columns.map(({ label, as }, index) => (
+                <Table.Td
+                  key={label}
+                  data-figure={isFigure(as) || undefined}
+                  data-whole={as === 'date' || undefined}
+                >
+                  {as === 'job' ? (
+                    <Link to={`/job/${row[index]}/till`}>{row[index]}</Link>
+                  ) : (
+                    words(row[index], as)
+                  )}
+                </Table.Td>
+              ))}
+            </Table.Tr>
+          ))}
+        </Table.Tbody>
+        {total !== null && (
+          <Table.Tfoot>
+            <Table.Tr>
+              {columns.map(({ label, as }, index) => {
+                const sum = total[index];
+                return (
+                  <Table.Th key={label} data-figure={isFigure(as) || undefined}>
+                    {typeof sum === 'string' ? sum : words(sum, as)}
+                  </Table.Th>
+                );
+              })}
+            </Table.Tr>
+          </Table.Tfoot>
+        )}
+      </Table>
+    </Box>
+  );
+}
