@@ -16,8 +16,8 @@ const PAGES: readonly { to: string; label: string; icon: TablerIcon }[] = [
   { to: '/office/prices', label: 'Prices and limits', icon: IconTag },
   { to: '/office/paper-texts', label: 'Words on papers', icon: IconFileText },
   { to: '/office/staff', label: 'Staff', icon: IconUsersGroup },
-  { to: '/office/store', label: 'Back-up and journal', icon: IconDatabase },
   { to: '/office/books', label: 'Books', icon: IconCoins },
+  { to: '/office/store', label: 'Back-up and journal', icon: IconDatabase },
   { to: '/office/about', label: 'About', icon: IconInfoCircle },
 ];
 

@@ -1,4 +1,4 @@
-import { Box, Button, Table } from '@mantine/core';
+import { Anchor, Box, Button, Table } from '@mantine/core';
 import { IconFileText } from '@tabler/icons-react';
 import { useQuery } from '@tanstack/react-query';
 import { Link, useParams } from 'react-router';
@@ -49,7 +49,11 @@ function Account({ customerId }: { customerId: CustomerId }) {
   return (
     <Page
       title={name === undefined ? 'Customer’s account' : `Account of ${name}`}
-      description={<Link to={`/customer/${customerId}`}>Customer and machines</Link>}
+      description={
+        <Anchor inherit component={Link} to={`/customer/${customerId}`}>
+          Customer and machines
+        </Anchor>
+      }
       actions={
         <>
           {issue.data !== undefined && <PaperButton paper={issue.data} />}
@@ -114,7 +118,9 @@ function Ledger({ ledger }: { ledger: CustomerLedger }) {
                   <Table.Td>{LEDGER_LABELS[what]}</Table.Td>
                   <Table.Td data-whole>{number}</Table.Td>
                   <Table.Td>
-                    <Link to={`/job/${jobCode}/till`}>{jobCode}</Link>
+                    <Anchor inherit component={Link} to={`/job/${jobCode}/till`}>
+                      {jobCode}
+                    </Anchor>
                   </Table.Td>
                   <Table.Td data-figure>{amount >= 0 ? money(amount) : ''}</Table.Td>
                   <Table.Td data-figure>{amount < 0 ? money(-amount) : ''}</Table.Td>
@@ -167,7 +173,9 @@ function OpenInvoices({ ledger }: { ledger: CustomerLedger }) {
               <Table.Tr key={invoice.id}>
                 <Table.Td>{invoice.number}</Table.Td>
                 <Table.Td>
-                  <Link to={`/job/${invoice.jobCode}/till`}>{invoice.jobCode}</Link>
+                  <Anchor inherit component={Link} to={`/job/${invoice.jobCode}/till`}>
+                    {invoice.jobCode}
+                  </Anchor>
                 </Table.Td>
                 <Table.Td data-whole>{format.date(invoice.invoicedOn)}</Table.Td>
                 <Table.Td data-whole>{format.date(invoice.dueOn ?? invoice.invoicedOn)}</Table.Td>

@@ -75,7 +75,7 @@ export function CountForm({ drawer }: { drawer: DrawerDay }) {
       <form onSubmit={submit} className={classes.countForm}>
         <MoneyInput
           label="Cash when the day began"
-          description={left === null ? 'The drawer was never counted before.' : 'As counted last.'}
+          description={left === null ? 'Never counted before.' : 'As counted last.'}
           value={draft.opening}
           required
           onChange={(minor) => setDraft((before) => ({ ...before, opening: minor }))}

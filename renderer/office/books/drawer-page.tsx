@@ -1,4 +1,4 @@
-import { Box, Table, Text } from '@mantine/core';
+import { Anchor, Box, Table, Text } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from 'react-router';
 import type { CashUp, DrawerDay } from '../../../shared/contract/till/index.ts';
@@ -9,7 +9,7 @@ import { DateField } from '../../common/date-field.tsx';
 import { deskQuery } from '../../common/desk.ts';
 import { useFormat } from '../../common/format.ts';
 import { Page, QueryView } from '../../common/page.tsx';
-import { useMoney, useToday } from '../../common/shop.tsx';
+import { useMoney, useShop, useToday } from '../../common/shop.tsx';
 import classes from './books.module.css';
 import { CountForm } from './count-form.tsx';
 import { differenceWords } from './difference-words.ts';
@@ -78,7 +78,8 @@ function Counts({ cashUps }: { cashUps: readonly CashUp[] }) {
 
 function Moved({ drawer }: { drawer: DrawerDay }) {
   const money = useMoney();
-  const format = useFormat();
+  const { locale, timeZone } = useShop();
+  const time = new Intl.DateTimeFormat(locale, { timeStyle: 'short', timeZone });
   return (
     <Card title="What moved" flush>
       {drawer.moved.length === 0 ? (
@@ -105,13 +106,15 @@ function Moved({ drawer }: { drawer: DrawerDay }) {
             <Table.Tbody>
               {Object.entries(drawer.moved).map(([place, each]) => (
                 <Table.Tr key={place}>
-                  <Table.Td data-whole>{format.instant(each.at)}</Table.Td>
+                  <Table.Td data-whole>{time.format(new Date(each.at))}</Table.Td>
                   <Table.Td>
                     {LEDGER_LABELS[each.kind]}, {PAYMENT_METHOD_LABELS[each.method].toLowerCase()}
                   </Table.Td>
                   <Table.Td>{each.customerName}</Table.Td>
                   <Table.Td>
-                    <Link to={`/job/${each.jobCode}/till`}>{each.jobCode}</Link>
+                    <Anchor inherit component={Link} to={`/job/${each.jobCode}/till`}>
+                      {each.jobCode}
+                    </Anchor>
                   </Table.Td>
                   <Table.Td data-figure>
                     {money(each.kind === 'refund' ? -each.amount : each.amount)}

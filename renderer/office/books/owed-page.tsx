@@ -1,4 +1,4 @@
-import { Box, SegmentedControl, Table, Text } from '@mantine/core';
+import { Anchor, Box, SegmentedControl, Table, Text } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from 'react-router';
 import type { Receivables } from '../../../shared/contract/till/index.ts';
@@ -31,11 +31,12 @@ export function OwedPage() {
           onChange={(day) => day !== null && keep({ on: day })}
         />
         <div>
-          <Text component="span" id="age-basis" size="sm" fw={500}>
+          <Text component="span" id="age-basis" fw={500}>
             Age counts
           </Text>
           <SegmentedControl
             fullWidth
+            size="md"
             aria-labelledby="age-basis"
             data={AGE_BASES.map((value) => ({ value, label: BASIS_LABELS[value] }))}
             value={basis}
@@ -77,14 +78,16 @@ function Debtors({ owed }: { owed: Receivables }) {
               </Table.Th>
             ))}
             <Table.Th data-figure>Open</Table.Th>
-            <Table.Th data-figure>Not applied</Table.Th>
+            <Table.Th data-figure>Paid, not applied</Table.Th>
           </Table.Tr>
         </Table.Thead>
         <Table.Tbody>
           {owed.customers.map(({ customerId, name, phone, aged, open, unapplied }) => (
             <Table.Tr key={customerId}>
               <Table.Td>
-                <Link to={`/office/books/customer/${customerId}`}>{name}</Link>
+                <Anchor inherit component={Link} to={`/office/books/customer/${customerId}`}>
+                  {name}
+                </Anchor>
               </Table.Td>
               <Table.Td data-whole>{phone}</Table.Td>
               {AGES.map((age) => (

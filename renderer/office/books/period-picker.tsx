@@ -20,6 +20,7 @@ export function PeriodPicker(props: { value: Period; onChange: (period: Period) 
     <Group align="flex-start" gap="sm" className={classes.period}>
       <NativeSelect
         label="Time"
+        size="md"
         value={usualPeriod(value, today) ?? OTHER}
         data={[
           ...USUAL_PERIODS.map((usual) => ({ value: usual, label: PERIOD_LABELS[usual] })),

@@ -1,23 +1,27 @@
-import { Box, Table, Text } from '@mantine/core';
+import { Anchor, Box, Table, Text } from '@mantine/core';
 import { Link } from 'react-router';
 import type { ReportTable } from '../../../shared/contract/till/index.ts';
 import { formatQuantity, formatRate } from '../../../shared/money/index.ts';
-import { useFormat } from '../../common/format.ts';
 import { useMoney, useShop } from '../../common/shop.tsx';
 import classes from './books.module.css';
 
 type ColumnKind = ReportTable['columns'][number]['as'];
 type Cell = ReportTable['rows'][number][number];
 
+/** A table of more columns than this is set smaller. */
+const MANY = 7;
+
 const isFigure = (as: ColumnKind): boolean => as !== 'text' && as !== 'job' && as !== 'date';
 
 function useWords(): (value: Cell | undefined, as: ColumnKind) => string {
   const money = useMoney();
-  const format = useFormat();
   const { locale } = useShop();
+  // Without the day of the week: a table of many columns is wide enough.
+  const date = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone: 'UTC' });
   return (value, as) => {
     if (value === null || value === undefined) return '';
-    if (typeof value === 'string') return as === 'date' ? format.date(value) : value;
+    if (typeof value === 'string')
+      return as === 'date' ? date.format(new Date(`${value}T12:00:00Z`)) : value;
     if (as === 'money') return money(value);
     if (as === 'hours') return formatQuantity(value, locale);
     return as === 'share' ? formatRate(value, locale) : String(value);
@@ -41,7 +45,12 @@ export function ReportFigures({ table }: { table: ReportTable }) {
       aria-label={`${heading}, figures`}
       tabIndex={0}
     >
-      <Table verticalSpacing={6} highlightOnHover className={classes.figures}>
+      <Table
+        verticalSpacing={6}
+        highlightOnHover
+        className={classes.figures}
+        data-many={columns.length > MANY || undefined}
+      >
         <Table.Thead>
           <Table.Tr>
             {columns.map(({ label, as }) => (
@@ -61,7 +70,9 @@ export function ReportFigures({ table }: { table: ReportTable }) {
                   data-whole={as === 'date' || undefined}
                 >
                   {as === 'job' ? (
-                    <Link to={`/job/${row[index]}/till`}>{row[index]}</Link>
+                    <Anchor inherit component={Link} to={`/job/${row[index]}/till`}>
+                      {row[index]}
+                    </Anchor>
                   ) : (
                     words(row[index], as)
                   )}

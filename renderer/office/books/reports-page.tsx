@@ -83,11 +83,12 @@ export function ReportsPage() {
             )}
             {name === 'receivables' && (
               <div>
-                <Text component="span" id="report-age-basis" size="sm" fw={500}>
+                <Text component="span" id="report-age-basis" fw={500}>
                   Age counts
                 </Text>
                 <SegmentedControl
                   fullWidth
+                  size="md"
                   aria-labelledby="report-age-basis"
                   data={AGE_BASES.map((value) => ({ value, label: BASIS_LABELS[value] }))}
                   value={basis}
