@@ -7,6 +7,7 @@ import {
 } from '@tabler/icons-react';
 import { NavLink, Outlet } from 'react-router';
 import { useJob } from '../common/job.tsx';
+import { LimitBanner } from '../till/limit/limit-banner.tsx';
 import classes from './bench-frame.module.css';
 
 const STRETCHES: readonly { path: string; label: string; icon: TablerIcon }[] = [
@@ -18,7 +19,7 @@ const STRETCHES: readonly { path: string; label: string; icon: TablerIcon }[] = 
 
 /** The bench of a job: the strip between its stretches of work, in the order of the work. */
 export function BenchFrame() {
-  const { code } = useJob();
+  const { id, code } = useJob();
   return (
     <>
       <nav aria-label="At the bench of this job" className={classes.strip}>
@@ -34,6 +35,7 @@ export function BenchFrame() {
           </NavLink>
         ))}
       </nav>
+      <LimitBanner jobId={id} />
       <Outlet />
     </>
   );

@@ -3,6 +3,7 @@ import { ORPCError } from '@orpc/client';
 import { IconAlertTriangle } from '@tabler/icons-react';
 import { z } from 'zod';
 import { Issue } from '../../shared/contract/base.ts';
+import { useMoney } from './shop.tsx';
 
 /** Why the desk said no, in a sentence that says what to do next. */
 export interface Refusal {
@@ -75,6 +76,7 @@ export function RefusalAlert({ error, mb, brief = false }: RefusalAlertProps) {
       data-code={refusal.code}
       mb={mb}
     >
+      {refusal.code === 'OVER_APPROVAL' && <OverApproval data={refusal.data} />}
       {!brief && refusal.issues.length > 0 && (
         <List size="sm">
           {refusal.issues.map((issue) => (
@@ -90,6 +92,22 @@ export function RefusalAlert({ error, mb, brief = false }: RefusalAlertProps) {
         </List>
       )}
     </Alert>
+  );
+}
+
+const LimitPassed = z.object({ total: z.int(), limit: z.int(), over: z.int() });
+
+/** By how much the bill would pass what is approved. */
+function OverApproval({ data }: { data: unknown }) {
+  const money = useMoney();
+  const passed = LimitPassed.safeParse(data);
+  if (!passed.success) return null;
+  const { total, limit, over } = passed.data;
+  return (
+    <Text size="sm">
+      It would come to {money(total)}; without asking it may come to {money(limit)}. That is{' '}
+      {money(over)} too much.
+    </Text>
   );
 }
 

@@ -9,6 +9,7 @@ import { fieldErrors, RefusalAlert } from '../common/refusal.tsx';
 import { useShop } from '../common/shop.tsx';
 import { useBy } from '../common/station.tsx';
 import { useWrite } from '../common/use-write.ts';
+import { LimitBanner } from '../till/limit/limit-banner.tsx';
 import { JobField } from './job-field.tsx';
 import { QuantityInput } from './quantity-input.tsx';
 import { afterMovement, type MovementKind, NEEDS_JOB, NEEDS_REASON } from './stock.ts';
@@ -94,6 +95,7 @@ export function MovementForm({ part }: { part: Part }) {
             error={errors.jobId ?? (asked && jobId === null ? 'Say which job.' : undefined)}
           />
         )}
+        {kind === 'issued' && jobId !== null && <LimitBanner jobId={jobId} />}
         <TextInput
           label={needsReason ? 'Reason' : 'Reason or note'}
           required={needsReason}

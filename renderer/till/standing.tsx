@@ -3,6 +3,7 @@ import type { Account } from '../../shared/contract/till/index.ts';
 import { useMoney } from '../common/shop.tsx';
 import { BillBar } from './approval/bill-bar.tsx';
 import type { EstimateDraft } from './estimate/use-estimate-draft.ts';
+import { useBillAhead } from './limit/use-bill-ahead.ts';
 import classes from './standing.module.css';
 
 /** How the money of the job stands, in four figures and a bar. */
@@ -10,6 +11,7 @@ export function Standing({ account, draft }: { account: Account; draft: Estimate
   const money = useMoney();
   const { invoice, approvedLimit, paid, due } = account;
   const latest = account.estimates.at(-1);
+  const ahead = useBillAhead(account.jobId);
   const bill = currentBill();
   return (
     <Paper
@@ -32,8 +34,15 @@ export function Standing({ account, draft }: { account: Account; draft: Estimate
   function currentBill(): { label: string; total: number } {
     if (invoice !== null)
       return { label: `Invoice ${invoice.number}`, total: invoice.totals.total };
-    if (latest !== undefined && !draft.changed)
-      return { label: `Estimate, revision ${latest.revision}`, total: latest.totals.total };
+    if (!draft.changed && ahead !== undefined && ahead.beyond.length > 0)
+      return { label: 'Heading to', total: ahead.total };
+    if (latest !== undefined && !draft.changed) {
+      const option = ahead?.estimate?.option ?? '';
+      return {
+        label: `Estimate, revision ${latest.revision}${option === '' ? '' : `, ${option}`}`,
+        total: ahead?.estimate?.total ?? latest.totals.total,
+      };
+    }
     return { label: 'Lines as typed', total: draft.totals.total };
   }
 

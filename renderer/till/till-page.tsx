@@ -13,6 +13,7 @@ import { TotalsList } from './estimate/totals.tsx';
 import { useEstimateDraft } from './estimate/use-estimate-draft.ts';
 import { useFarField } from './far-field.ts';
 import { InvoiceCard } from './invoice/invoice-card.tsx';
+import { AskCustomer } from './limit/ask-customer.tsx';
 import { PaymentsCard } from './payments/payments-card.tsx';
 import { Standing } from './standing.tsx';
 import { useWantedField } from './use-wanted-field.ts';
@@ -48,6 +49,7 @@ function Till({ account, terms }: { account: Account; terms: BillTerms }) {
   const approval = (
     <ApprovalCard
       account={account}
+      terms={terms}
       unwritten={draft.changed}
       closed={closed}
       amountField={approvalAmount}
@@ -91,6 +93,7 @@ function Till({ account, terms }: { account: Account; terms: BillTerms }) {
         </>
       ) : (
         <>
+          <AskCustomer draft={draft} onTakeApproval={approvalAmount.focus} />
           <EstimateEditor account={account} draft={draft} />
           <SimpleGrid cols={{ base: 1, md: 2 }} spacing="md" style={{ alignItems: 'start' }}>
             {approval}

@@ -114,9 +114,12 @@ describe('a decision that adds a part', () => {
       stopped: true,
       estimate: { total: 16_000, approved: true },
     });
-    expect(ahead.beyond.map(({ because }) => because)).toContain('decided');
     expect(ahead.beyond).toContainEqual(
-      expect.objectContaining({ description: 'Piston, standard size, CV 170', amount: 6_000 }),
+      expect.objectContaining({
+        because: 'decided',
+        priceToSet: false,
+        line: expect.objectContaining({ partId: piston, amount: 6_000 }),
+      }),
     );
     const { total } = ahead;
     expect(total).toBe(22_000);
@@ -219,7 +222,9 @@ test('clocked time counts once it passes the hours estimated, running clocks too
   shop.setClock('2026-03-03T17:00:00.000Z');
   const ahead = await shop.desk.till.billAhead({ jobId });
   expect(ahead.stopped).toBe(true);
-  expect(ahead.beyond).toMatchObject([{ because: 'clocked', description: 'Rebuild', unit: 'h' }]);
+  expect(ahead.beyond).toMatchObject([
+    { because: 'clocked', line: { description: 'Rebuild', unit: 'h' } },
+  ]);
   await expect(pass()).rejects.toMatchObject({ code: 'OVER_APPROVAL' });
   await shop.desk.till.clockOff({ by: shop.by, entryId: id });
 });

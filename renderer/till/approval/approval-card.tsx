@@ -1,15 +1,16 @@
 import { Stack, Text } from '@mantine/core';
-import type { Account } from '../../../shared/contract/till/index.ts';
-import { APPROVAL_WAY_LABELS } from '../../../shared/work/vocabulary.ts';
+import type { Account, BillTerms } from '../../../shared/contract/till/index.ts';
 import { Card } from '../../common/card.tsx';
 import { useFormat } from '../../common/format.ts';
 import { useMoney } from '../../common/shop.tsx';
 import { EventList } from '../event-list.tsx';
 import type { FarField } from '../far-field.ts';
+import { approvalEvents } from './approval-events.ts';
 import { ApprovalForm } from './approval-form.tsx';
 
 interface ApprovalCardProps {
   account: Account;
+  terms: BillTerms;
   unwritten: boolean;
   /** The bill is closed: approvals are read, not taken. */
   closed: boolean;
@@ -18,7 +19,7 @@ interface ApprovalCardProps {
 
 /** What the customer agreed to, and where the next approval is taken. */
 export function ApprovalCard(props: ApprovalCardProps) {
-  const { account, unwritten, closed, amountField } = props;
+  const { account, terms, unwritten, closed, amountField } = props;
   const money = useMoney();
   const format = useFormat();
   const estimate = account.estimates.at(-1);
@@ -27,22 +28,7 @@ export function ApprovalCard(props: ApprovalCardProps) {
       <Stack gap="md">
         <EventList
           label="Approvals, newest first"
-          events={[
-            ...account.approvals.toReversed().map((approval) => ({
-              key: `${approval.at} ${approval.estimateNumber}`,
-              title: `Up to ${money(approval.amount)}`,
-              detail: `${approval.approvedBy}, ${APPROVAL_WAY_LABELS[approval.how].toLowerCase()}, ${approval.estimateNumber}. Taken by ${approval.takenBy}, ${format.instant(approval.at)}.`,
-            })),
-            ...(account.spendingLimit === null
-              ? []
-              : [
-                  {
-                    key: 'intake',
-                    title: `Up to ${money(account.spendingLimit)}`,
-                    detail: 'Spending limit agreed at intake.',
-                  },
-                ]),
-          ]}
+          events={approvalEvents(account, { money, instant: format.instant })}
           empty="Nothing is approved yet."
         />
         {!closed && estimate !== undefined && (
@@ -50,6 +36,7 @@ export function ApprovalCard(props: ApprovalCardProps) {
             key={estimate.id}
             account={account}
             estimate={estimate}
+            terms={terms}
             unwritten={unwritten}
             amountField={amountField}
           />

@@ -1,26 +1,39 @@
-import { Button, Input, SegmentedControl, Stack, Text, TextInput } from '@mantine/core';
-import { IconThumbUp } from '@tabler/icons-react';
+import {
+  Alert,
+  Button,
+  Input,
+  SegmentedControl,
+  Stack,
+  Text,
+  Textarea,
+  TextInput,
+} from '@mantine/core';
+import { IconCalendarOff, IconThumbUp } from '@tabler/icons-react';
 import { type FormEvent, useId, useState } from 'react';
-import type { Account, Estimate } from '../../../shared/contract/till/index.ts';
+import type { Account, BillTerms, Estimate } from '../../../shared/contract/till/index.ts';
+import { dateIn } from '../../../shared/work/calendar.ts';
 import {
   APPROVAL_WAY_LABELS,
   APPROVAL_WAYS,
   type ApprovalWay,
 } from '../../../shared/work/vocabulary.ts';
 import { deskQuery } from '../../common/desk.ts';
+import { useFormat } from '../../common/format.ts';
 import { useJob } from '../../common/job.tsx';
 import { MoneyInput } from '../../common/money-input.tsx';
 import { fieldErrors, RefusalAlert } from '../../common/refusal.tsx';
-import { useMoney } from '../../common/shop.tsx';
+import { useMoney, useShop } from '../../common/shop.tsx';
 import { SignatureField } from '../../common/signature-field.tsx';
 import { useBy } from '../../common/station.tsx';
 import { useWrite } from '../../common/use-write.ts';
 import type { FarField } from '../far-field.ts';
+import { OptionChoice, TakenLines } from './option-choice.tsx';
 import { useApprovalDraft } from './use-approval-draft.ts';
 
 interface ApprovalFormProps {
   account: Account;
   estimate: Estimate;
+  terms: BillTerms;
   /** Lines are typed that the customer would not hear of: the estimate is read out as it is written. */
   unwritten: boolean;
   amountField: FarField;
@@ -33,12 +46,14 @@ const WAYS = APPROVAL_WAYS.map((value) => ({ value, label: short(APPROVAL_WAY_LA
 
 /** Takes down what the customer agreed to: who, how, and up to what amount. */
 export function ApprovalForm(props: ApprovalFormProps) {
-  const { account, estimate, unwritten, amountField } = props;
+  const { account, estimate, terms, unwritten, amountField } = props;
   const by = useBy();
   const job = useJob();
   const money = useMoney();
   const howLabel = useId();
-  const draft = useApprovalDraft(job, estimate);
+  const format = useFormat();
+  const { timeZone } = useShop();
+  const draft = useApprovalDraft(job, estimate, terms);
   const [asked, setAsked] = useState(false);
   const approve = useWrite(
     deskQuery.till.approve.mutationOptions({
@@ -52,18 +67,26 @@ export function ApprovalForm(props: ApprovalFormProps) {
   const inPerson = draft.how === 'in-person';
   const unsigned = inPerson && (draft.signature === null || draft.signature.name.trim() === '');
   const nameless = draft.approvedBy.trim() === '';
+  const several = estimate.options.length > 1;
+  const { option, declined } = draft;
+  const nothingTaken = option !== null && declined.length === option.lines.length;
+  const { validUntil } = estimate;
+  const past = validUntil !== null && validUntil < dateIn(timeZone, new Date());
 
   const send = (event: FormEvent) => {
     event.preventDefault();
     setAsked(true);
-    if (draft.amount === null || unsigned || nameless) return;
+    if (draft.amount === null || option === null || nothingTaken || unsigned || nameless) return;
     approve.mutate({
       by,
       jobId: account.jobId,
       estimateId: estimate.id,
       how: draft.how,
       approvedBy: draft.approvedBy,
+      option: option.key,
+      declined,
       amount: draft.amount,
+      note: draft.note,
       signature: inPerson ? draft.signature : null,
     });
   };
@@ -76,6 +99,34 @@ export function ApprovalForm(props: ApprovalFormProps) {
             Revision {estimate.revision} is what is approved here. Lines typed since then are not in
             it: write them first if the customer hears of them.
           </Text>
+        )}
+        {past && (
+          <Alert
+            color="yellow"
+            icon={<IconCalendarOff aria-hidden />}
+            title={`Revision ${estimate.revision} was good until ${format.date(validUntil)}`}
+          >
+            <Text size="sm">
+              It can’t be approved any more. Look its prices over above and write the next revision.
+            </Text>
+          </Alert>
+        )}
+        {several && (
+          <OptionChoice
+            estimate={estimate}
+            option={option}
+            onChange={draft.setOption}
+            error={asked && option === null ? 'Say which option the customer takes.' : undefined}
+          />
+        )}
+        {option !== null && option.lines.length > 1 && (
+          <TakenLines
+            key={option.key}
+            option={option}
+            declined={declined}
+            onChange={draft.setDeclined}
+            error={nothingTaken ? 'Leave at least one line, or take no approval.' : undefined}
+          />
         )}
         <TextInput
           label="Approved by"
@@ -102,12 +153,21 @@ export function ApprovalForm(props: ApprovalFormProps) {
         <MoneyInput
           id={amountField.id}
           label="Up to"
-          description={`Revision ${estimate.revision} comes to ${money(estimate.totals.total)}`}
+          description={comesTo()}
           value={draft.amount}
           error={
             errors.amount ?? (asked && draft.amount === null ? 'Say up to what amount.' : undefined)
           }
           onChange={draft.setAmount}
+        />
+        <Textarea
+          label="Note on the approval"
+          autosize
+          minRows={1}
+          maxRows={4}
+          maxLength={500}
+          value={draft.note}
+          onChange={(event) => draft.setNote(event.currentTarget.value)}
         />
         {inPerson && (
           <SignatureField
@@ -129,4 +189,11 @@ export function ApprovalForm(props: ApprovalFormProps) {
       </Stack>
     </form>
   );
+
+  function comesTo(): string {
+    if (draft.total === null) return 'Choose the option first.';
+    const what = several ? option?.label : `Revision ${estimate.revision}`;
+    const without = declined.length === 0 ? '' : ' without what is declined';
+    return `${what}${without} comes to ${money(draft.total)}`;
+  }
 }

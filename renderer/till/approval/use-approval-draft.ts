@@ -1,5 +1,6 @@
 import type { JobDossier } from '../../../shared/contract/counter.ts';
-import type { Estimate } from '../../../shared/contract/till/index.ts';
+import type { BillTerms, Estimate, EstimateOption } from '../../../shared/contract/till/index.ts';
+import { drawUp } from '../../../shared/money/index.ts';
 import type { ApprovalWay } from '../../../shared/work/vocabulary.ts';
 import type { SignatureValue } from '../../common/signature-field.tsx';
 import { useDraft } from '../../common/use-draft.ts';
@@ -7,32 +8,62 @@ import { useDraft } from '../../common/use-draft.ts';
 interface KeptApproval {
   how: ApprovalWay | null;
   approvedBy: string | null;
+  /** Key of the option that the customer takes; null until somebody says. */
+  option: string | null;
+  /** Places of the lines that they don't take. */
+  declined: number[];
   /** Null is a field that was emptied; it counts once `amountTyped` is true. */
   amount: number | null;
   amountTyped: boolean;
+  note: string;
   signature: SignatureValue | null;
 }
 
 const UNTOUCHED: KeptApproval = {
   how: null,
   approvedBy: null,
+  option: null,
+  declined: [],
   amount: null,
   amountTyped: false,
+  note: '',
   signature: null,
 };
 
-/** An approval while it is taken: who, how, how much; what nobody typed follows job and estimate. */
-export function useApprovalDraft(job: JobDossier, estimate: Estimate) {
+/** What an option comes to without the lines that were declined. */
+export function totalWithout(
+  { lines, discount, totals }: EstimateOption,
+  declined: readonly number[],
+  terms: BillTerms,
+): number {
+  if (declined.length === 0) return totals.total;
+  const taken = lines.filter((_, place) => !declined.includes(place));
+  return drawUp({ lines: taken, discount }, terms).totals.total;
+}
+
+/** An approval while it is taken: who, how, what and how much; what nobody typed follows job and estimate. */
+export function useApprovalDraft(job: JobDossier, estimate: Estimate, terms: BillTerms) {
   const [kept, setKept, clear] = useDraft<KeptApproval>(`approval.${estimate.id}`, UNTOUCHED);
   const set = (change: Partial<KeptApproval>) => setKept((draft) => ({ ...draft, ...change }));
+  const { options } = estimate;
+  const option = options.length === 1 ? options[0] : options.find(({ key }) => key === kept.option);
+  const total = option === undefined ? null : totalWithout(option, kept.declined, terms);
   return {
     how: kept.how ?? job.reachBy,
     approvedBy: kept.approvedBy ?? job.customerName,
-    amount: kept.amountTyped ? kept.amount : estimate.totals.total,
+    option: option ?? null,
+    declined: kept.declined,
+    /** What the taken lines come to; null until an option is chosen. */
+    total,
+    amount: kept.amountTyped ? kept.amount : total,
+    note: kept.note,
     signature: kept.signature,
     setHow: (how: ApprovalWay) => set({ how }),
     setApprovedBy: (approvedBy: string) => set({ approvedBy }),
+    setOption: (key: string) => set({ option: key, declined: [] }),
+    setDeclined: (declined: number[]) => set({ declined }),
     setAmount: (amount: number | null) => set({ amount, amountTyped: true }),
+    setNote: (note: string) => set({ note }),
     setSignature: (signature: SignatureValue | null) => set({ signature }),
     clear,
   };

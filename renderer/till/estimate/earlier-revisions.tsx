@@ -1,4 +1,4 @@
-import { Accordion, Group, Text } from '@mantine/core';
+import { Accordion, Group, Text, Title } from '@mantine/core';
 import type { Estimate } from '../../../shared/contract/till/index.ts';
 import { Card } from '../../common/card.tsx';
 import { useFormat } from '../../common/format.ts';
@@ -26,30 +26,48 @@ export function EarlierRevisions(props: { title: string; estimates: readonly Est
                     {format.instant(estimate.writtenAt)}, {estimate.writtenBy}
                   </Text>
                 </div>
-                <Text fw={600}>{money(estimate.totals.total)}</Text>
+                <Text fw={600} ta="end">
+                  {estimate.options.map(({ totals }) => money(totals.total)).join(' / ')}
+                </Text>
               </Group>
             </Accordion.Control>
             <Accordion.Panel>
-              <BillLines
-                lines={estimate.lines}
-                caption={`Lines of revision ${estimate.revision}`}
-              />
-              <Group align="flex-start" gap="xl" mt="sm">
-                <div>
-                  {estimate.note !== '' && <Text size="sm">{estimate.note}</Text>}
-                  {estimate.validUntil !== null && (
-                    <Text size="sm" c="dimmed" mb="sm">
-                      Valid until {format.date(estimate.validUntil)}
-                    </Text>
-                  )}
-                  <PaperButton paper={estimate.paper} />
-                </div>
-                <TotalsList totals={estimate.totals} />
-              </Group>
+              {estimate.options.map((option) => (
+                <OptionAsWritten key={option.key} estimate={estimate} option={option} />
+              ))}
+              {estimate.note !== '' && <Text size="sm">{estimate.note}</Text>}
+              {estimate.validUntil !== null && (
+                <Text size="sm" c="dimmed" mb="sm">
+                  Valid until {format.date(estimate.validUntil)}
+                </Text>
+              )}
+              <PaperButton paper={estimate.paper} />
             </Accordion.Panel>
           </Accordion.Item>
         ))}
       </Accordion>
     </Card>
+  );
+}
+
+function OptionAsWritten(props: { estimate: Estimate; option: Estimate['options'][number] }) {
+  const { revision, options } = props.estimate;
+  const { label, lines, totals } = props.option;
+  const named = options.length > 1;
+  return (
+    <>
+      {named && (
+        <Title order={4} mt="sm">
+          {label}
+        </Title>
+      )}
+      <BillLines
+        lines={lines}
+        caption={`Lines of revision ${revision}${named ? `, ${label}` : ''}`}
+      />
+      <Group justify="flex-end" mt="sm" mb="md">
+        <TotalsList totals={totals} />
+      </Group>
+    </>
   );
 }

@@ -13,6 +13,7 @@ import { DiscountInput } from '../lines/discount-input.tsx';
 import { LinesGrid } from '../lines/lines-grid.tsx';
 import { MarginNote } from '../lines/margin-note.tsx';
 import { useMoneyRules } from '../lines/use-money-rules.ts';
+import { Options } from './options.tsx';
 import classes from './totals.module.css';
 import { TotalsList } from './totals.tsx';
 import type { EstimateDraft } from './use-estimate-draft.ts';
@@ -39,12 +40,11 @@ export function EstimateEditor({ account, draft }: { account: Account; draft: Es
 
   const send = () => {
     setShowMissing(true);
-    if (draft.ready === null) return;
+    if (draft.written === null) return;
     write.mutate({
       by,
       jobId: account.jobId,
-      lines: draft.ready,
-      discount: draft.discount,
+      ...draft.written,
       note: draft.note,
       validUntil: draft.validUntil,
     });
@@ -56,14 +56,17 @@ export function EstimateEditor({ account, draft }: { account: Account; draft: Es
       aside={latest !== undefined && <PaperButton paper={latest.paper} />}
     >
       {draft.overtaken && <Overtaken draft={draft} />}
-      <LinesGrid
-        lines={draft.lines}
-        readings={draft.readings}
-        rules={rules}
-        showMissing={showMissing}
-        onChange={draft.setLines}
-        onDone={() => writeButton.current?.focus()}
-      />
+      <Options draft={draft} showMissing={showMissing}>
+        <LinesGrid
+          key={draft.shown}
+          lines={draft.lines}
+          readings={draft.readings}
+          rules={rules}
+          showMissing={showMissing}
+          onChange={draft.setLines}
+          onDone={() => writeButton.current?.focus()}
+        />
+      </Options>
       <Group align="flex-start" gap="xl" mt="md">
         <div style={{ flex: '1 1 20rem' }}>
           <Textarea
@@ -122,8 +125,8 @@ export function EstimateEditor({ account, draft }: { account: Account; draft: Es
 }
 
 function statusWords(revision: number | undefined, draft: EstimateDraft, asked: boolean): string {
-  if (asked && draft.ready === null)
-    return 'Not written yet: mend the lines marked above, or add one.';
+  if (asked && draft.written === null)
+    return 'Not written yet: mend what is marked above, or add a line.';
   if (revision === undefined) return draft.changed ? 'Kept on this machine until written.' : '';
   return draft.changed
     ? `Changed since revision ${revision}; kept on this machine until written.`

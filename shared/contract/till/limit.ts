@@ -2,14 +2,16 @@ import { z } from 'zod';
 import { BEYOND_BECAUSE } from '../../work/bill-ahead.ts';
 import { reads, writes } from '../base.ts';
 import { Minor, text } from '../fields.ts';
-import { JobId, StaffId } from '../ids.ts';
+import { JobCode, JobId, StaffId } from '../ids.ts';
 import { Account } from './account.ts';
+import { Line } from './lines.ts';
 import { ALREADY_INVOICED, JOB_CLOSED, OWNER_WANTED } from './refusals.ts';
 
 /** The approved amount as a limit: what the bill is heading to, and what may pass it. */
 
 export const BillAhead = z.object({
   jobId: JobId,
+  jobCode: JobCode,
   /** What the bill is heading to, taxes included; of an issued invoice its total. */
   total: z.int(),
   /** What the customer approved, or the spending limit of intake. */
@@ -35,12 +37,9 @@ export const BillAhead = z.object({
   beyond: z.array(
     z.object({
       because: z.enum(BEYOND_BECAUSE),
-      description: z.string(),
-      /** Thousandths. */
-      quantity: z.int(),
-      unit: z.string(),
-      /** Null while its price is to be set: the bill comes to more than `total`. */
-      amount: z.int().nullable(),
+      line: Line,
+      /** The line stands at nothing: the bill comes to more than `total`. */
+      priceToSet: z.boolean(),
     }),
   ),
 });

@@ -1,3 +1,4 @@
+import { jobRowById } from '../../../../db/queries/counter/jobs.ts';
 import { standingDecisions } from '../../../../db/queries/decisions.ts';
 import { shopOf } from '../../../../db/queries/office.ts';
 import { issuedTo } from '../../../../db/queries/parts/movements.ts';
@@ -5,6 +6,7 @@ import { accountOf } from '../../../../db/queries/till/account.ts';
 import { clockedOn } from '../../../../db/queries/till/clock.ts';
 import { billTermsOf } from '../../../../db/queries/till/terms.ts';
 import type { ReadStore } from '../../../../db/store.ts';
+import { jobCode } from '../../../../shared/contract/ids.ts';
 import type { Part } from '../../../../shared/contract/parts/index.ts';
 import type { Account, BillAhead, LineInput } from '../../../../shared/contract/till/index.ts';
 import { overApproval } from '../../../../shared/work/approval.ts';
@@ -50,6 +52,7 @@ export function billAheadOf(
   const asked = work !== null || spendingLimit !== null || since.decided.length > 0;
   return {
     jobId: account.jobId,
+    jobCode: jobCode(found(jobRowById(store, jobId), 'job').number),
     total,
     approved,
     limit,
@@ -62,13 +65,10 @@ export function billAheadOf(
         .total,
       approved: work.approval !== null,
     },
-    beyond: beyond.map(({ line, because, priceToSet }, index) => ({
-      because,
-      description: line.description,
-      quantity: line.quantity,
-      unit: line.unit,
-      amount: priceToSet ? null : (bill?.lines[estimated.length + index]?.amount ?? null),
-    })),
+    beyond: beyond.flatMap(({ because, priceToSet }, index) => {
+      const line = bill?.lines[estimated.length + index];
+      return line === undefined ? [] : [{ because, line, priceToSet }];
+    }),
   };
 }
 

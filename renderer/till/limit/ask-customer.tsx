@@ -1,0 +1,160 @@
+import { Alert, Anchor, Button, CopyButton, Group, Stack, Text } from '@mantine/core';
+import { IconCopy, IconHandStop, IconListCheck, IconPlus } from '@tabler/icons-react';
+import { useEffect, useRef, useState } from 'react';
+import { useLocation } from 'react-router';
+import type { BillAhead } from '../../../shared/contract/till/index.ts';
+import { REACH_BY_LABELS } from '../../../shared/work/vocabulary.ts';
+import { useJob } from '../../common/job.tsx';
+import { useMoney, useShop } from '../../common/shop.tsx';
+import { useStation } from '../../common/station.tsx';
+import type { EstimateDraft } from '../estimate/use-estimate-draft.ts';
+import { useMoneyRules } from '../lines/use-money-rules.ts';
+import { BeyondList } from './beyond-list.tsx';
+import classes from './limit.module.css';
+import { stoppedWords, whatToSay } from './limit-words.ts';
+import { OverrideForm } from './override-form.tsx';
+import { useBillAhead } from './use-bill-ahead.ts';
+import { missingBeyond, withBeyond } from './with-beyond.ts';
+
+interface AskCustomerProps {
+  draft: EstimateDraft;
+  onTakeApproval: () => void;
+}
+
+/** What came to the bill that nobody approved, and the way to the next approval; nothing while it fits. */
+export function AskCustomer({ draft, onTakeApproval }: AskCustomerProps) {
+  const { id } = useJob();
+  const ahead = useBillAhead(id);
+  if (ahead === undefined || (!ahead.stopped && ahead.beyond.length === 0)) return null;
+  return <Ask ahead={ahead} draft={draft} onTakeApproval={onTakeApproval} />;
+}
+
+function Ask({ ahead, draft, onTakeApproval }: AskCustomerProps & { ahead: BillAhead }) {
+  const money = useMoney();
+  const { staff } = useStation();
+  const { hash } = useLocation();
+  const card = useRef<HTMLDivElement>(null);
+  const [overriding, setOverriding] = useState(false);
+  const { stopped, beyond, total } = ahead;
+
+  useEffect(() => {
+    if (hash === '#ask') card.current?.focus();
+  }, [hash]);
+
+  return (
+    <Alert
+      ref={card}
+      id="ask"
+      tabIndex={-1}
+      color={stopped ? 'red' : 'yellow'}
+      variant="light"
+      icon={stopped ? <IconHandStop aria-hidden /> : <IconListCheck aria-hidden />}
+      title={
+        stopped
+          ? stoppedWords(ahead, money)
+          : `With what came since the estimate the bill is heading to ${money(total)}`
+      }
+    >
+      {stopped && (
+        <Text size="sm">
+          Steps of the build, torque, parts and clocks wait for another approval.
+        </Text>
+      )}
+      {beyond.length > 0 && <BeyondList ahead={ahead} />}
+      <ol className={classes.steps}>
+        {beyond.length > 0 && <PutIntoEstimate ahead={ahead} draft={draft} />}
+        {stopped && <ReadOut ahead={ahead} />}
+        {stopped && (
+          <li>
+            <Stack gap={6} align="flex-start">
+              <Text size="sm">Take down what they say.</Text>
+              <Button size="sm" variant="default" onClick={onTakeApproval}>
+                Take another approval
+              </Button>
+            </Stack>
+          </li>
+        )}
+      </ol>
+      {stopped && staff?.role === 'owner' && (
+        <Button variant="subtle" size="sm" color="gray" onClick={() => setOverriding(true)}>
+          Or let it pass without asking…
+        </Button>
+      )}
+      {overriding && <OverrideForm ahead={ahead} onClose={() => setOverriding(false)} />}
+    </Alert>
+  );
+}
+
+function PutIntoEstimate({ ahead, draft }: { ahead: BillAhead; draft: EstimateDraft }) {
+  const rules = useMoneyRules();
+  const missing = missingBeyond(draft.lines, ahead.beyond, rules);
+  return (
+    <li>
+      <Stack gap={6} align="flex-start">
+        <Text size="sm">
+          {missing.length === 0
+            ? 'It is in the lines below: set what prices are wanted, and write the revision.'
+            : 'Put it into the estimate, and write that as the next revision.'}
+        </Text>
+        {missing.length > 0 && (
+          <Button
+            size="sm"
+            leftSection={<IconPlus size={18} aria-hidden />}
+            onClick={() => draft.setLines((lines) => withBeyond(lines, ahead.beyond, rules))}
+          >
+            Put {missing.length} {missing.length === 1 ? 'line' : 'lines'} into the estimate
+          </Button>
+        )}
+      </Stack>
+    </li>
+  );
+}
+
+function ReadOut({ ahead }: { ahead: BillAhead }) {
+  const money = useMoney();
+  const job = useJob();
+  const { name: shopName } = useShop();
+  const { phone, phoneInternational, email } = job.customer;
+  const words = whatToSay(ahead, { machine: job.machine, shopName }, money);
+  return (
+    <li>
+      <Stack gap={6} align="flex-start">
+        <Text size="sm">
+          Ask {job.customerName}, by {REACH_BY_LABELS[job.reachBy].toLowerCase()} as they wished
+          {phone !== '' && (
+            <>
+              : <Anchor href={`tel:${phoneInternational || phone}`}>{phone}</Anchor>
+            </>
+          )}
+          {email !== '' && (
+            <>
+              {phone === '' ? ': ' : ', '}
+              <Anchor href={`mailto:${email}`}>{email}</Anchor>
+            </>
+          )}
+          .
+        </Text>
+        <Group gap="sm">
+          <CopyButton value={words}>
+            {({ copied, copy }) => (
+              <Button
+                size="sm"
+                variant="default"
+                leftSection={<IconCopy size={18} aria-hidden />}
+                onClick={copy}
+              >
+                {copied ? 'Copied' : 'Copy what to write'}
+              </Button>
+            )}
+          </CopyButton>
+          <details>
+            <summary>What to say</summary>
+            <Text size="sm" style={{ whiteSpace: 'pre-line' }}>
+              {words}
+            </Text>
+          </details>
+        </Group>
+      </Stack>
+    </li>
+  );
+}

@@ -1,0 +1,42 @@
+import type { BillAhead } from '../../../shared/contract/till/index.ts';
+import { editableQuantity } from '../../../shared/money/index.ts';
+import { type DraftLine, draftOf, isBlank, type MoneyRules } from '../lines/draft-line.ts';
+
+type BeyondLine = BillAhead['beyond'][number];
+
+/** What came to the bill since the estimate and has no line in the draft yet. */
+export const missingBeyond = (
+  lines: readonly DraftLine[],
+  beyond: readonly BeyondLine[],
+  rules: MoneyRules,
+): BeyondLine[] =>
+  beyond.filter(
+    ({ line }) =>
+      !lines.some(
+        (typed) =>
+          (line.partId === null
+            ? typed.description.trim() === line.description
+            : typed.partId === line.partId) &&
+          typed.quantity === editableQuantity(line.quantity, rules.locale),
+      ),
+  );
+
+/** The draft with those lines below; a price that is to be set stays empty, so that it can't be forgotten. */
+export function withBeyond(
+  lines: readonly DraftLine[],
+  beyond: readonly BeyondLine[],
+  rules: MoneyRules,
+): DraftLine[] {
+  const filled = lines.filter((line) => !isBlank(line, rules));
+  const highest = filled.reduce((most, { key }) => Math.max(most, key), 0);
+  const missing = missingBeyond(filled, beyond, rules);
+  const added = draftOf(
+    missing.map(({ line }) => line),
+    rules,
+  ).map((line, index) => ({
+    ...line,
+    key: highest + 1 + index,
+    unitPrice: missing[index]?.priceToSet ? '' : line.unitPrice,
+  }));
+  return [...filled, ...added];
+}
