@@ -66,12 +66,9 @@ function Ask({ ahead, draft, onTakeApproval }: AskCustomerProps & { ahead: BillA
         {stopped && <ReadOut ahead={ahead} />}
         {stopped && (
           <li>
-            <Stack gap={6} align="flex-start">
-              <Text size="sm">Take down what they say.</Text>
-              <Button size="sm" variant="default" onClick={onTakeApproval}>
-                Take another approval
-              </Button>
-            </Stack>
+            <Button size="sm" variant="default" onClick={onTakeApproval}>
+              Take down their answer
+            </Button>
           </li>
         )}
       </ol>
