@@ -3,31 +3,45 @@ import { part } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 
 /**
- * The parts that took each other's place, this one among them: those that went out first at the head, the
- * current one at the end. UNION, and not UNION ALL, so that even a loop in the store would end.
+ * Parts that took each other's place. UNION, and not UNION ALL, in these: even a loop in the store would
+ * come to an end.
  */
-export const chainOf = (store: ReadStore, partId: string): string[] =>
+
+const idsFrom = (store: ReadStore, query: ReturnType<typeof sql>): string[] =>
   store
     .select({ id: sql<string>`id` })
-    .from(
-      sql`(
-        WITH RECURSIVE
-          up(id) AS (
-            SELECT ${partId}
-            UNION SELECT ${part.supersededBy} FROM up JOIN ${part} ON ${part.id} = up.id
-              WHERE ${part.supersededBy} IS NOT NULL
-          ),
-          down(id, depth) AS (
-            SELECT ${part.id}, 0 FROM up JOIN ${part} ON ${part.id} = up.id
-              WHERE ${part.supersededBy} IS NULL
-            UNION SELECT ${part.id}, depth + 1 FROM down JOIN ${part} ON ${part.supersededBy} = down.id
-          )
-        SELECT id FROM down ORDER BY depth DESC, id
-      )`,
-    )
+    .from(sql`(${query})`)
     .all()
     .map(({ id }) => id);
 
-/** The part that a chain ends in: the one that is bought today. */
+/** The part and those that took its place, each after the one that it replaced. */
+export const laterOf = (store: ReadStore, partId: string): string[] =>
+  idsFrom(
+    store,
+    sql`WITH RECURSIVE up(id, depth) AS (
+      SELECT ${partId}, 0
+      UNION SELECT ${part.supersededBy}, depth + 1 FROM up JOIN ${part} ON ${part.id} = up.id
+        WHERE ${part.supersededBy} IS NOT NULL AND depth < 1000
+    ) SELECT id FROM up ORDER BY depth`,
+  );
+
+/** The parts whose place a part took, directly or by others; those that went out last at the head. */
+export const formerOf = (store: ReadStore, partId: string): string[] =>
+  idsFrom(
+    store,
+    sql`WITH RECURSIVE down(id, depth) AS (
+      SELECT ${partId}, 0
+      UNION SELECT ${part.id}, depth + 1 FROM down JOIN ${part} ON ${part.supersededBy} = down.id
+        WHERE depth < 1000
+    ) SELECT id FROM down WHERE depth > 0 ORDER BY depth, id`,
+  );
+
+/** The part that is bought today in a part's place; itself while it is current. */
 export const currentOf = (store: ReadStore, partId: string): string =>
-  chainOf(store, partId).at(-1) ?? partId;
+  laterOf(store, partId).at(-1) ?? partId;
+
+/** All that took each other's place, a part among them: those that went out first at the head, the current one last. */
+export function chainOf(store: ReadStore, partId: string): string[] {
+  const current = currentOf(store, partId);
+  return [...formerOf(store, current).reverse(), current];
+}

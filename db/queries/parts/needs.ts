@@ -105,6 +105,10 @@ export const needsOfJob = (store: ReadStore, jobId: string): Map<string, number>
   needs(store, { works: eq(job.id, jobId), specials: eq(job.id, jobId) }).at(0)?.needed ??
   new Map();
 
+/** What every open job needs, the one approved first at the head. */
+export const openNeeds = (store: ReadStore): JobNeeds[] =>
+  needs(store, { works: undefined, specials: undefined });
+
 /** The open jobs that need one of some parts, the one approved first at the head. */
 export const jobsNeeding = (store: ReadStore, partIds: readonly string[]): JobNeeds[] =>
   needs(store, {

@@ -42,10 +42,10 @@ export function partById(store: ReadStore, id: string): Part | undefined {
   return row && pricing(store)(row);
 }
 
-export function partByKey(store: ReadStore, numberKey: string): Part | undefined {
-  const row = rows(store).where(eq(part.numberKey, numberKey)).get();
-  return row && pricing(store)(row);
-}
+export const partIdByKey = (store: ReadStore, numberKey: string): PartId | undefined => {
+  const row = store.select({ id: part.id }).from(part).where(eq(part.numberKey, numberKey)).get();
+  return row && PartId.parse(row.id);
+};
 
 /** What one costs the shop as it is known, minor units. */
 export const unitCostOf = (store: ReadStore, partId: string): number | undefined =>

@@ -1,5 +1,22 @@
-import { move } from './move.ts';
+import { setFits } from './fits.ts';
+import { jobsParts } from './job-parts.ts';
+import { kits } from './kits.ts';
+import { move, putRight } from './move.ts';
+import { numbers } from './numbers.ts';
 import { shelf } from './part.ts';
+import { partPhotos } from './photos.ts';
 import { reprice } from './pricing.ts';
+import { standing } from './standing.ts';
 
-export const parts = { ...shelf, reprice, move };
+export const parts = {
+  ...shelf,
+  reprice,
+  move,
+  putRight,
+  ...numbers,
+  setFits,
+  ...kits,
+  ...partPhotos,
+  ...standing,
+  ...jobsParts,
+};

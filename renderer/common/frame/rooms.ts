@@ -37,7 +37,7 @@ export const RAIL: readonly { name: string; entries: readonly RailEntry[] }[] = 
   {
     name: 'Stores and office',
     entries: [
-      { to: '/parts', label: 'Parts', icon: IconPackages, also: ['/part/'] },
+      { to: '/parts', label: 'Parts', icon: IconPackages, also: ['/part/', '/parts/'] },
       { to: '/office', label: 'Office', icon: IconBuildingStore, also: ['/office/'] },
     ],
   },

@@ -25,18 +25,22 @@ export const PhotoCard = z.object({
 });
 export type PhotoCard = z.infer<typeof PhotoCard>;
 
+export const PHOTO_TOO_LARGE = {
+  status: 413,
+  message: 'A photo here is 8 MB at most. Take it at a smaller size and add that one.',
+} as const;
+
+export const NOT_A_PHOTO = {
+  status: 422,
+  message: 'That file is no JPEG, PNG or WebP picture. Choose another file.',
+} as const;
+
 export const photos = {
   addPhoto: writes
     .errors({
       JOB_CLOSED,
-      PHOTO_TOO_LARGE: {
-        status: 413,
-        message: 'A photo here is 8 MB at most. Take it at a smaller size and add that one.',
-      },
-      NOT_A_PHOTO: {
-        status: 422,
-        message: 'That file is no JPEG, PNG or WebP picture. Choose another file.',
-      },
+      PHOTO_TOO_LARGE,
+      NOT_A_PHOTO,
     })
     .input(
       z.strictObject({

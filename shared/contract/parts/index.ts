@@ -1,10 +1,33 @@
+import { fits } from './fits.ts';
+import { jobParts } from './job-parts.ts';
+import { kits } from './kits.ts';
 import { movements } from './movements.ts';
+import { numbers } from './numbers.ts';
+import { partPhotos } from './part-photos.ts';
 import { pricing } from './pricing.ts';
 import { shelf } from './shelf.ts';
+import { standing } from './standing.ts';
 
+export * from './fits.ts';
+export * from './job-parts.ts';
+export * from './kits.ts';
 export * from './movements.ts';
+export * from './numbers.ts';
 export * from './part.ts';
+export * from './part-photos.ts';
 export * from './refusals.ts';
+export * from './shelf.ts';
+export * from './standing.ts';
 
 /** The parts room: what is on the shelf, promised and on order. Quantities are whole thousandths of a part's unit. */
-export const parts = { ...shelf, ...pricing, ...movements };
+export const parts = {
+  ...shelf,
+  ...pricing,
+  ...movements,
+  ...numbers,
+  ...fits,
+  ...kits,
+  ...partPhotos,
+  ...standing,
+  ...jobParts,
+};
