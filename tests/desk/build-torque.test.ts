@@ -263,6 +263,38 @@ test('rod bolts in stages are walked as head bolts are, and each stage is a read
   ]);
 });
 
+test('a reading stays on the sheet when the book no longer has its place', async () => {
+  const { desk, by } = shop;
+  await pullInOrder(8);
+  const { engineModel, features } = await desk.bench.sheet({ jobId });
+  const held = features.find((each) => each.feature === feature)?.specification;
+  if (!held || engineModel === null) throw new Error('The book has no head bolts.');
+  const { low, high, aim, unit, source, page, fastener } = held;
+  const revise = (stages: number[]) =>
+    desk.specbook.addSpecification({
+      by,
+      engineModelId: engineModel.id,
+      feature,
+      low,
+      high,
+      aim,
+      unit,
+      page,
+      sourceId: source.id,
+      fastener: fastener && { ...fastener, stages },
+    });
+  await revise([1]);
+  const places = (await desk.bench.sheet({ jobId })).features.find(
+    (each) => each.feature === feature,
+  )?.places;
+  // The final torque was stage 2 then: it is shown as that, by the share that it was held against.
+  expect(places).toMatchObject([
+    { label: 'stage 1 of 1', share: 1, readings: [{ text: '11.5' }] },
+    { label: 'stage 2 of 2, as it was then', share: 1, readings: [{ text: '23' }] },
+  ]);
+  await revise([0.5, 1]);
+});
+
 test('without a pattern in the book nothing is walked', async () => {
   for (const call of [
     shop.desk.bench.torqueWalk({ jobId, feature: 'plug-gap' }),

@@ -23,12 +23,14 @@ import {
   FEATURE_LABELS,
   FEATURE_UNITS,
   type Feature,
+  MEASURED_FEATURES,
   measuredFeaturesOf,
   placesOf,
 } from '../../../shared/work/features.ts';
 import { acceptedBand, limitsAt, verdictOn } from '../../../shared/work/reading-verdict.ts';
 import { bookOf } from './book.ts';
 import { holdPointsOnSheet } from './build-state.ts';
+import { formerPlaces } from './former-places.ts';
 
 const forFeature = (specifications: readonly Specification[], feature: Feature) =>
   specifications.find((specification) => specification.feature === feature) ?? null;
@@ -86,9 +88,13 @@ export function sheetOf(store: ReadStore, jobId: string): BenchSheet {
     earlierReadings(store, job.machineDetails.engine.id, jobId),
     ({ feature, place }) => `${feature} ${place}`,
   );
-  const features = measuredFeaturesOf(shape).map((feature): FeatureOnSheet => {
+  const measured = new Set(readings.map(({ feature }) => feature));
+  const own = measuredFeaturesOf(shape);
+  const listed = MEASURED_FEATURES.filter((each) => own.includes(each) || measured.has(each));
+  const features = listed.map((feature): FeatureOnSheet => {
     const specification =
       forFeature(specifications, feature) ?? used.find((old) => old.feature === feature) ?? null;
+    const present = own.includes(feature) ? placesOf(feature, shape) : [];
     return {
       feature,
       label: FEATURE_LABELS[feature],
@@ -99,7 +105,7 @@ export function sheetOf(store: ReadStore, jobId: string): BenchSheet {
         readings.some((reading) => reading.feature === feature),
       specification,
       unit: specification?.unit ?? FEATURE_UNITS[feature],
-      places: placesOf(feature, shape).map((place) => ({
+      places: [...present, ...formerPlaces(feature, present, readings, used)].map((place) => ({
         ...place,
         ...limitsAt(specification, place.share),
         decided: decidedLimits(
