@@ -55,7 +55,7 @@ const DONE: Record<string, string> = {
   'till.creditInvoice': 'Issued a credit note',
   'till.takePayment': 'Took a payment',
   'till.takeAccountPayment': 'Took a payment over several jobs',
-  'till.useCredit': 'Set what was left over of one job against another',
+  'till.spendCredit': 'Set what was left over of one job against another',
   'till.clockOn': 'Clocked on',
   'till.clockOff': 'Clocked off',
   'till.enterHours': 'Entered hours',

@@ -4,8 +4,8 @@ import { openStore } from '../../db/store.ts';
 import { desk, deskInterceptors } from '../../electron/desk/index.ts';
 
 /**
- * Run as a program of its own, and killed by the test while it works: takes machines in, estimates, bills
- * and takes money, without end. It says a line on stdout for each invoice that it was told is issued.
+ * Run as a program of its own, and killed by the test while it works: takes machines in, estimates, bills, takes
+ * money and credits, without end. It says a line on stdout for each invoice that it was told is issued.
  */
 const [folder] = process.argv.slice(2);
 if (folder === undefined) throw new Error('Say which data folder.');
@@ -44,6 +44,14 @@ for (;;) {
   });
   const { invoice } = await client.till.issueInvoice({ by, jobId });
   process.stdout.write(`${invoice?.number}\n`);
+  if (invoice === null) throw new Error('The invoice that was issued is not there.');
+  await client.till.takePayment({ by, jobId, kind: 'payment', method: 'card', amount: 7_500 });
+  await client.till.creditInvoice({
+    by,
+    invoiceId: invoice.id,
+    lines: [{ line: 0, amount: 1_000 }],
+    reason: 'Took longer than promised',
+  });
   // Calls in process never wait for the outside world: without this nothing said is ever sent, and a
   // closed pipe is never noticed.
   await breath();

@@ -6,12 +6,20 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
-import { asc } from 'drizzle-orm';
+import { asc, eq } from 'drizzle-orm';
 import { afterAll, expect, test } from 'vitest';
 import { verifyJournal } from '../../db/journal.ts';
 import { papersOf } from '../../db/queries/office.ts';
 import { invoiceNumber } from '../../db/queries/till/invoices.ts';
-import { invoice, issuedPaper, job } from '../../db/schema/index.ts';
+import {
+  application,
+  creditNote,
+  invoice,
+  issuedPaper,
+  job,
+  payment,
+  receipt,
+} from '../../db/schema/index.ts';
 import { openStore } from '../../db/store.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'tappet-crash-'));
@@ -54,6 +62,26 @@ test.each([
     // What was told is kept, and the numbers run on without a gap.
     expect(bills.map(({ number }) => invoiceNumber(number))).toEqual(expect.arrayContaining(said));
     expect(bills.map(({ number }) => number)).toEqual(bills.map((_, index) => index + 1));
+    const upTo = (rows: unknown[]) => rows.map((_, index) => index + 1);
+    const credits = read.select().from(creditNote).orderBy(asc(creditNote.number)).all();
+    expect(credits.map(({ number }) => number)).toEqual(upTo(credits));
+    const receipts = read.select().from(receipt).orderBy(asc(receipt.number)).all();
+    expect(receipts.map(({ number }) => number)).toEqual(upTo(receipts));
+    // Each receipt has its payment, and what was set against bills is what they were paid.
+    const payments = read.select().from(payment).all();
+    expect(payments.map(({ receiptId }) => receiptId).sort()).toEqual(
+      receipts.map(({ id }) => id).sort(),
+    );
+    for (const { id, jobId, total } of bills) {
+      const of = <Row extends { amount: number }>(rows: Row[]) =>
+        rows.reduce((sum, { amount }) => sum + amount, 0);
+      const paid = of(payments.filter((each) => each.jobId === jobId));
+      const credited = credits.find(({ invoiceId }) => invoiceId === id)?.total ?? 0;
+      const applied = of(
+        read.select().from(application).where(eq(application.invoiceId, id)).all(),
+      );
+      expect(applied).toBe(Math.min(paid, total - credited));
+    }
     // No job is there by halves: each has its ticket and its tag.
     const jobs = read.select().from(job).orderBy(asc(job.number)).all();
     expect(jobs.map(({ number }) => number)).toEqual(jobs.map((_, index) => index + 1));

@@ -172,10 +172,10 @@ describe('several jobs of one customer', () => {
     const { customerId, first, second } = await twoBilled();
     jobId = first;
     await pay(9_000, { keepOver: true });
-    expect(await desk.till.useCredit({ by, jobId: second })).toMatchObject({ due: 1_000 });
+    expect(await desk.till.spendCredit({ by, jobId: second })).toMatchObject({ due: 1_000 });
     expect(await desk.till.account({ jobId: first })).toMatchObject({ due: 0, unapplied: 0 });
     expect(await desk.till.customerMoney({ customerId })).toMatchObject({ owed: 1_000 });
-    await expect(desk.till.useCredit({ by, jobId: second })).rejects.toMatchObject({
+    await expect(desk.till.spendCredit({ by, jobId: second })).rejects.toMatchObject({
       code: 'NO_CREDIT',
     });
   });

@@ -56,11 +56,18 @@ export function customerMoney(store: ReadStore, customerId: string): CustomerMon
       }),
     )
     .filter((each) => each.open !== 0);
-  const held = [...paidBy(store, customerId)]
-    .map(([jobId, { paid, jobNumber }]) => ({
-      jobId: JobId.parse(jobId),
-      jobCode: jobCode(jobNumber),
-      amount: paid - (appliedFrom.get(jobId) ?? 0),
+  const paid = paidBy(store, customerId);
+  // A bill that came to less than nothing holds money of the customer on a job that nobody paid for.
+  const held = store
+    .select({ id: job.id, number: job.number })
+    .from(job)
+    .where(ofCustomer)
+    .orderBy(asc(job.number))
+    .all()
+    .map(({ id, number }) => ({
+      jobId: JobId.parse(id),
+      jobCode: jobCode(number),
+      amount: (paid.get(id) ?? 0) - (appliedFrom.get(id) ?? 0),
     }))
     .filter(({ amount }) => amount !== 0);
   return {
@@ -74,23 +81,19 @@ export function customerMoney(store: ReadStore, customerId: string): CustomerMon
 const amounts = (rows: readonly { of: string; amount: number }[]): Map<string, number> =>
   new Map(rows.map(({ of, amount }) => [of, amount]));
 
-/** Money in less money out, by job, oldest job first. */
-function paidBy(
-  store: ReadStore,
-  customerId: string,
-): Map<string, { paid: number; jobNumber: number }> {
-  const byJob = new Map<string, { paid: number; jobNumber: number }>();
+/** Money in less money out, by job. */
+function paidBy(store: ReadStore, customerId: string): Map<string, number> {
+  const byJob = new Map<string, number>();
   const rows = store
-    .select({ payment, jobNumber: job.number })
+    .select({ payment })
     .from(payment)
     .innerJoin(job, eq(job.id, payment.jobId))
     .where(eq(job.customerId, customerId))
-    .orderBy(asc(job.number))
     .all();
-  for (const { payment: row, jobNumber } of rows) {
-    const before = byJob.get(row.jobId)?.paid ?? 0;
-    const paid = before + (row.kind === 'refund' ? -row.amount : row.amount);
-    byJob.set(row.jobId, { paid, jobNumber });
-  }
+  for (const { payment: row } of rows)
+    byJob.set(
+      row.jobId,
+      (byJob.get(row.jobId) ?? 0) + (row.kind === 'refund' ? -row.amount : row.amount),
+    );
   return byJob;
 }

@@ -56,7 +56,7 @@ function byJob(shares: readonly Share[]): Share[] {
   return [...sums].flatMap(([jobId, amount]) => (amount === 0 ? [] : [{ jobId, amount }]));
 }
 
-export const useCredit = os.till.useCredit.handler(({ input, context, errors, path }) =>
+export const spendCredit = os.till.spendCredit.handler(({ input, context, errors, path }) =>
   write(context, path, input.by, (writing) => {
     const { store } = writing;
     const { jobId } = input;

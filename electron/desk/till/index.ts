@@ -7,7 +7,7 @@ import { dateIn } from '../../../shared/work/calendar.ts';
 import type { DeskContext } from '../context.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
-import { customerMoney, takeAccountPayment, useCredit } from './account-payments.ts';
+import { customerMoney, spendCredit, takeAccountPayment } from './account-payments.ts';
 import { approve } from './approvals.ts';
 import { billOf } from './bill.ts';
 import { books } from './books/index.ts';
@@ -55,7 +55,7 @@ export const till = {
   takePayment,
   customerMoney,
   takeAccountPayment,
-  useCredit,
+  spendCredit,
   ...clock,
   ...storage,
   ...warranty,

@@ -73,7 +73,7 @@ export const payments = {
    * Sets what is left over on other jobs of the customer, whose bills are issued, against the open invoices
    * of this job.
    */
-  useCredit: writes
+  spendCredit: writes
     .errors({
       NO_CREDIT: {
         status: 409,
