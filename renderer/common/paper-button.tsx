@@ -35,6 +35,7 @@ export function PaperButton({ paper }: { paper: PaperCard }) {
     <Group gap={2} wrap="nowrap">
       <Button
         variant="default"
+        mih={44}
         leftSection={<IconFileText size={18} aria-hidden />}
         loading={act.isPending}
         onClick={() => act.mutate(opens ? openPaperFile : printPaperFile)}
@@ -43,7 +44,7 @@ export function PaperButton({ paper }: { paper: PaperCard }) {
       </Button>
       <Menu position="bottom-end">
         <Menu.Target>
-          <ActionIcon variant="default" size={36} aria-label={`${name}: print or save`}>
+          <ActionIcon variant="default" size={44} aria-label={`${name}: print or save`}>
             <IconChevronDown size={18} aria-hidden />
           </ActionIcon>
         </Menu.Target>
