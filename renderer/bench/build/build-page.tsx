@@ -31,7 +31,8 @@ function summaryOf({ steps, origin }: Build): string {
   const open = steps.filter(({ state }) => state === 'open');
   const held = open.filter(({ hold }) => hold).length;
   const done = `${steps.length - open.length} of ${steps.length} steps done`;
-  const still = held === 0 ? 'no hold point is open' : `${held} hold points open`;
+  const still =
+    held === 0 ? 'no hold point is open' : `${held} hold point${held === 1 ? '' : 's'} open`;
   return `${done}, ${still}; ${ORIGIN_WORDS[origin]}.`;
 }
 
