@@ -14,6 +14,7 @@ import { describe, expect, test } from 'vitest';
 import {
   allocate,
   billTotals,
+  discountOn,
   divideRounded,
   lineAmount,
   marginPpm,
@@ -43,6 +44,26 @@ describe.each(ROUNDINGS)('dinero.js 2.0.2 rounds %s as we do', (rounding) => {
         const rule = { name: 'Tax', ratePpm, kinds: ['part'] };
         const totals = billTotals([line], [rule], { rounding, basis: 'invoice' });
         expect(totals.taxes[0]?.amount).toBe(toCents(tax));
+      }),
+    );
+  });
+
+  test('a discount by share', () => {
+    const shares = fc.integer({ min: 1, max: 1_000_000 });
+    fc.assert(
+      fc.property(fc.nat({ max: 10 ** 11 }), shares, (amount, ppm) => {
+        const off = multiply(usd(amount), { amount: BigInt(ppm), scale: 6n });
+        expect(discountOn(amount, { by: 'share', ppm }, rounding)).toBe(toCents(off));
+      }),
+    );
+  });
+
+  test('a markup on cost', () => {
+    const markups = fc.nat({ max: 10_000_000 });
+    fc.assert(
+      fc.property(fc.nat({ max: 10 ** 10 }), markups, (cost, ppm) => {
+        const price = multiply(usd(cost), { amount: BigInt(1_000_000 + ppm), scale: 6n });
+        expect(priceAtMarkup(cost, ppm, rounding)).toBe(toCents(price));
       }),
     );
   });
@@ -148,4 +169,38 @@ test('markup on cost, and the margin that it leaves', () => {
   const price = priceAtMarkup(4_000, 500_000, 'half-up');
   expect(price).toBe(6_000);
   expect(marginPpm(price, 4_000, 'half-up')).toBe(333_333);
+});
+
+/**
+ * HM Revenue & Customs, internal manual VAT Traders' Records, VATREC12010 (gov.uk), read there: tax worked
+ * out line by line is rounded to the nearest penny (or half penny, or down to a tenth of one), and never
+ * down to the whole penny. That the total of an invoice may be rounded down is a concession, which is not
+ * taken here. The rule was read; the figures are worked out from it.
+ */
+describe('HMRC VATREC12010, tax worked out on each line', () => {
+  const vat = (amounts: number[]) =>
+    billTotals(
+      amounts.map((amount) => ({ kind: 'part', amount })),
+      [{ name: 'VAT', ratePpm: 200_000, kinds: ['part'] }],
+      { rounding: 'half-up', basis: 'line' },
+    ).taxes[0]?.amount;
+
+  test('goes to the nearest penny, up as well as down', () => {
+    // 20 % of £1.99, £1.98, £1.97, £1.96: 39.8 p, 39.6 p, 39.4 p, 39.2 p.
+    expect([199, 198, 197, 196].map((amount) => vat([amount]))).toEqual([40, 40, 39, 39]);
+    expect(vat([199, 198, 197, 196])).toBe(158);
+  });
+});
+
+/**
+ * Tax within a price: the tax is rate / (100 + rate) of it, which is how every VAT notice words it; for
+ * 20 % one sixth. From memory, no edition at hand.
+ */
+test('the tax within £6.00 at 20 % is one sixth, £1.00', () => {
+  const { taxes, total } = billTotals(
+    [{ kind: 'part', amount: 600 }],
+    [{ name: 'VAT', ratePpm: 200_000, kinds: ['part'] }],
+    { rounding: 'half-up', basis: 'invoice', pricesIncludeTax: true },
+  );
+  expect([taxes[0]?.amount, total]).toEqual([100, 600]);
 });
