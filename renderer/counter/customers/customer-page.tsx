@@ -13,6 +13,7 @@ import { CustomerFacts } from './customer-facts.tsx';
 import classes from './customers.module.css';
 import { MachineList } from './machine-list.tsx';
 import { ReviseCustomer } from './revise-customer.tsx';
+import { TermsCard } from './terms-card.tsx';
 
 /** One customer: how to reach them, their machines, and every job. */
 export function CustomerPage() {
@@ -67,6 +68,7 @@ function KnownCustomer({ id }: { id: CustomerId }) {
               <Card title="How to reach them">
                 <CustomerFacts customer={customer} />
               </Card>
+              <TermsCard customer={customer} />
               <Card title="Machines" flush aside={<Text fw={700}>{machines.length}</Text>}>
                 <MachineList machines={machines} />
               </Card>
