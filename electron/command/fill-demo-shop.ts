@@ -4,6 +4,7 @@ import { DEMO_SHOP } from '../../db/demo/shop.ts';
 import { staffList } from '../../db/queries/office.ts';
 import type { DeskContext } from '../desk/index.ts';
 import { deskClient } from './demo-shop/client.ts';
+import { agreeTerms, setPrices } from './demo-shop/prices.ts';
 import { ALL_STOCK, markAsDemo, openDemoShop } from './demo-shop/set-up.ts';
 import { StoryClock } from './demo-shop/story-clock.ts';
 import { tellGaugeCheck } from './demo-shop/tell-gauge-check.ts';
@@ -23,6 +24,7 @@ export async function fillDemoShop(context: DeskContext): Promise<void> {
   const clock = new StoryClock(context.now(), DEMO_SHOP.timeZone, OPENED);
   const desk = deskClient({ ...context, now: clock.now });
   const shop = await openDemoShop(desk, clock, ALL_STOCK);
+  await setPrices(shop);
   const known = { customers: new Map<string, string>(), machines: new Map<string, string>() };
   const happenings = [
     ...DEMO_JOBS.flatMap((story) => tellJob(shop, known, story)),
@@ -32,5 +34,6 @@ export async function fillDemoShop(context: DeskContext): Promise<void> {
     clock.goTo(at, pace);
     await happens();
   }
+  await agreeTerms(shop, known.customers);
   markAsDemo(context);
 }

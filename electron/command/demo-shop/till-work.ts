@@ -1,5 +1,6 @@
 import type { StoryLine } from '../../../db/demo/jobs/index.ts';
 import { demoPart } from '../../../db/demo/parts.ts';
+import { DEMO_RULES } from '../../../db/demo/prices.ts';
 import { DEMO_SHOP } from '../../../db/demo/shop.ts';
 import { type OpenShop, partId } from './set-up.ts';
 
@@ -16,9 +17,11 @@ export const billLines = (shop: OpenShop, lines: readonly StoryLine[]) =>
           quantity: Math.round(line.hours * ONE),
           unit: 'h',
           unitPrice: DEMO_SHOP.labourRate,
+          unitCost: DEMO_RULES.labourCost ?? null,
+          priceFrom: 'labour-rate' as const,
         };
       case 'part': {
-        const { description, price } = demoPart(line.number);
+        const { description, price, cost } = demoPart(line.number);
         return {
           kind: line.kind,
           description,
@@ -26,6 +29,8 @@ export const billLines = (shop: OpenShop, lines: readonly StoryLine[]) =>
           quantity: line.count * ONE,
           unit: 'pc',
           unitPrice: price,
+          unitCost: cost,
+          priceFrom: 'shelf-price' as const,
         };
       }
       default:
