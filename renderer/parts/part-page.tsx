@@ -1,9 +1,11 @@
-import { Anchor, Paper, SimpleGrid, Table, Title } from '@mantine/core';
+import { Anchor, Button, Paper, SimpleGrid, Table, Title } from '@mantine/core';
+import { useDisclosure } from '@mantine/hooks';
 import { useQuery } from '@tanstack/react-query';
 import { Link, useParams } from 'react-router';
 import type { Movement, Part } from '../../shared/contract/parts/index.ts';
 import { formatQuantity } from '../../shared/money/index.ts';
 import { MOVEMENT_KIND_LABELS } from '../../shared/work/stock-words.ts';
+import { PRICE_ORIGIN_LABELS } from '../../shared/work/vocabulary.ts';
 import { Card } from '../common/card.tsx';
 import { deskQuery } from '../common/desk.ts';
 import { useFormat } from '../common/format.ts';
@@ -12,6 +14,7 @@ import { useMoney, useShop } from '../common/shop.tsx';
 import { MarginText } from './margin-text.tsx';
 import { MovementForm } from './movement-form.tsx';
 import classes from './part-page.module.css';
+import { PriceDialog } from './price-dialog.tsx';
 import { ShelfBadge } from './shelf-badge.tsx';
 
 /** One part: what it is, what is on the shelf, and how it came to that. */
@@ -48,9 +51,11 @@ export function PartPage() {
 function Facts({ part }: { part: Part }) {
   const money = useMoney();
   const { locale } = useShop();
+  const [pricing, dialog] = useDisclosure(false);
   const facts = [
     ['Bin', part.bin],
-    ['Price', money(part.price)],
+    ['Sells at', `${money(part.sellsAt)}, ${PRICE_ORIGIN_LABELS[part.sellsBy].toLowerCase()}`],
+    ['Core charge', part.coreCharge === 0 ? '' : money(part.coreCharge)],
     ['Cost', part.cost === 0 ? '' : money(part.cost)],
     ['Supplier', part.supplier],
     ['Barcode', part.barcode],
@@ -73,7 +78,11 @@ function Facts({ part }: { part: Part }) {
           </div>
         ))}
       </dl>
-      <MarginText price={part.price} cost={part.cost} />
+      <MarginText price={part.sellsAt} cost={part.cost} />
+      <Button variant="default" size="sm" mt="sm" onClick={dialog.open}>
+        Change the price
+      </Button>
+      {pricing && <PriceDialog part={part} onClose={dialog.close} />}
     </Paper>
   );
 

@@ -54,7 +54,7 @@ export function PartsTable({ parts, list, onKey }: PartsTableProps) {
             <Table.Td>
               <ShelfBadge part={part} />
             </Table.Td>
-            <Table.Td className={classes.figure}>{money(part.price)}</Table.Td>
+            <Table.Td className={classes.figure}>{money(part.sellsAt)}</Table.Td>
           </Table.Tr>
         ))}
       </Table.Tbody>
