@@ -13,6 +13,7 @@ import { officeRoutes } from './office/routes.tsx';
 import { partsRoutes } from './parts/routes.tsx';
 import { specbookRoutes } from './specbook/routes.tsx';
 import { cssVariables, theme } from './theme.ts';
+import { tillRoutes } from './till/routes.tsx';
 
 const makeRouter = () =>
   createBrowserRouter([
@@ -28,6 +29,7 @@ const makeRouter = () =>
             ...benchRoutes,
             ...specbookRoutes,
             ...partsRoutes,
+            ...tillRoutes,
             ...officeRoutes,
             { path: '*', element: <NoSuchPage /> },
           ],

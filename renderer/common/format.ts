@@ -12,6 +12,10 @@ export interface Format {
   instant: (iso: string) => string;
   /** The day of an instant in the shop's time zone: `Nov 25, 2026`. */
   day: (iso: string) => string;
+  /** The time of an instant in the shop's time zone: `3:20 AM`. */
+  time: (iso: string) => string;
+  /** A time of the day, `15:20`, as the locale writes it: `3:20 PM`. */
+  wallTime: (time: string) => string;
   /** How long ago an instant was, in the largest unit that fits: `3 days ago`. */
   ago: (iso: string) => string;
   /** How long something has lasted since an instant, in words: `3 days`. */
@@ -51,6 +55,8 @@ export function makeFormat(locale: string, timeZone: string, today: string): For
     timeStyle: 'short',
     timeZone,
   });
+  const time = new Intl.DateTimeFormat(locale, { timeStyle: 'short', timeZone });
+  const wallTime = new Intl.DateTimeFormat(locale, { timeStyle: 'short', timeZone: 'UTC' });
   // The sentences around these words are English, so they are, too.
   const relative = new Intl.RelativeTimeFormat('en', { numeric: 'auto' });
   const noon = (isoDate: string): Date => new Date(`${isoDate}T12:00:00Z`);
@@ -59,6 +65,8 @@ export function makeFormat(locale: string, timeZone: string, today: string): For
     shortDate: (isoDate) => short.format(noon(isoDate)),
     instant: (iso) => moment.format(new Date(iso)),
     day: (iso) => day.format(new Date(iso)),
+    time: (iso) => time.format(new Date(iso)),
+    wallTime: (text) => wallTime.format(new Date(`2000-01-01T${text}:00Z`)),
     ago: (iso) => {
       const { unit, count } = lasted(iso);
       return unit === 'minute' && count < 1 ? 'just now' : relative.format(-count, unit);

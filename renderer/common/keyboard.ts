@@ -26,6 +26,7 @@ export const GO_KEYS = [
   { key: 's', to: '/spec-book', does: 'Spec book' },
   { key: 'u', to: '/gauges', does: 'Gauges' },
   { key: 'p', to: '/parts', does: 'Parts' },
+  { key: 'w', to: '/hours', does: 'Hours worked' },
   { key: 'o', to: '/office', does: 'Office' },
 ] as const;
 

@@ -11,6 +11,7 @@ import type { JobDossier } from '../../shared/contract/counter.ts';
 import { StateBadge } from '../common/badges.tsx';
 import { useFormat } from '../common/format.ts';
 import { Promised } from '../common/promised.tsx';
+import { JobClock } from './job-clock.tsx';
 import classes from './job-header.module.css';
 import { MoveMenu } from './move-menu.tsx';
 
@@ -63,20 +64,23 @@ export function JobHeader({ job }: { job: JobDossier }) {
         <MoveMenu job={job} />
       </div>
       {job.stateNote !== '' && <p className={classes.note}>{job.stateNote}</p>}
-      <nav aria-label="Pages of this job" className={classes.pages}>
-        {PAGES.map((page) => (
-          <Link
-            key={page.path}
-            to={base + page.path}
-            className={classes.page}
-            title={page.key}
-            aria-current={currentness(pathname, base, page.path)}
-          >
-            <page.icon size={20} stroke={1.7} aria-hidden />
-            {page.label}
-          </Link>
-        ))}
-      </nav>
+      <div className={classes.bar}>
+        <nav aria-label="Pages of this job" className={classes.pages}>
+          {PAGES.map((page) => (
+            <Link
+              key={page.path}
+              to={base + page.path}
+              className={classes.page}
+              title={page.key}
+              aria-current={currentness(pathname, base, page.path)}
+            >
+              <page.icon size={20} stroke={1.7} aria-hidden />
+              {page.label}
+            </Link>
+          ))}
+        </nav>
+        <JobClock job={job} />
+      </div>
     </section>
   );
 }

@@ -1,6 +1,6 @@
 import { Box, SimpleGrid, Stack, Text } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
-import type { Account, BillTerms } from '../../shared/contract/till/index.ts';
+import type { Account, BillTerms, LineInput } from '../../shared/contract/till/index.ts';
 import { Card } from '../common/card.tsx';
 import { deskQuery } from '../common/desk.ts';
 import { useJob } from '../common/job.tsx';
@@ -12,10 +12,14 @@ import { EstimateEditor } from './estimate/estimate-editor.tsx';
 import { TotalsList } from './estimate/totals.tsx';
 import { useEstimateDraft } from './estimate/use-estimate-draft.ts';
 import { useFarField } from './far-field.ts';
+import { TimeCard } from './hours/time-card.tsx';
 import { InvoiceCard } from './invoice/invoice-card.tsx';
 import { AskCustomer } from './limit/ask-customer.tsx';
+import { takeLines } from './lines/take-lines.ts';
+import { useMoneyRules } from './lines/use-money-rules.ts';
 import { PaymentsCard } from './payments/payments-card.tsx';
 import { Standing } from './standing.tsx';
+import { StorageCard } from './storage/storage-card.tsx';
 import { useWantedField } from './use-wanted-field.ts';
 import { WithBillTerms } from './with-bill-terms.tsx';
 
@@ -39,6 +43,7 @@ export function TillPage() {
 function Till({ account, terms }: { account: Account; terms: BillTerms }) {
   const job = useJob();
   const draft = useEstimateDraft(account, terms);
+  const rules = useMoneyRules();
   const approvalAmount = useFarField();
   const { invoice, estimates } = account;
   const handedOver = job.state === 'handed-over';
@@ -65,6 +70,15 @@ function Till({ account, terms }: { account: Account; terms: BillTerms }) {
     />
   );
   const payments = <PaymentsCard account={account} amountField={paymentAmount} />;
+  const onTake = closed
+    ? null
+    : (taken: readonly LineInput[]) => draft.setLines((lines) => takeLines(lines, taken, rules));
+  const besides = (
+    <>
+      <StorageCard onTake={onTake} />
+      <TimeCard onTake={onTake} />
+    </>
+  );
 
   return (
     <Stack gap="md" ref={page}>
@@ -79,6 +93,7 @@ function Till({ account, terms }: { account: Account; terms: BillTerms }) {
             <Stack gap="md">
               {bill}
               {approval}
+              {besides}
             </Stack>
           </SimpleGrid>
           {invoice !== null && (
@@ -96,7 +111,10 @@ function Till({ account, terms }: { account: Account; terms: BillTerms }) {
           <AskCustomer draft={draft} onTakeApproval={approvalAmount.focus} />
           <EstimateEditor account={account} draft={draft} />
           <SimpleGrid cols={{ base: 1, md: 2 }} spacing="md" style={{ alignItems: 'start' }}>
-            {approval}
+            <Stack gap="md">
+              {approval}
+              {besides}
+            </Stack>
             <Stack gap="md">
               {bill}
               {payments}

@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react';
 import { Outlet } from 'react-router';
+import { ForgottenClock } from '../clock/forgotten-clock.tsx';
 import { SearchDialog } from '../search/search-dialog.tsx';
 import { useStation } from '../station.tsx';
 import { ChoosePersonDialog, ChoosePersonPage } from './choose-person.tsx';
@@ -42,6 +43,7 @@ function FrameAroundPage() {
       <TopBar actions={actions} />
       <main id="page" tabIndex={-1} className={classes.main}>
         <ConnectionBanner />
+        <ForgottenClock />
         <Outlet />
       </main>
       <SearchDialog opened={sheet === 'search'} onClose={close} />

@@ -3,6 +3,7 @@ import {
   IconBuildingStore,
   IconCalendarEvent,
   IconClipboardList,
+  IconClock,
   IconPackages,
   IconRulerMeasure,
   IconUsers,
@@ -38,6 +39,7 @@ export const RAIL: readonly { name: string; entries: readonly RailEntry[] }[] = 
     name: 'Stores and office',
     entries: [
       { to: '/parts', label: 'Parts', icon: IconPackages, also: ['/part/', '/parts/'] },
+      { to: '/hours', label: 'Hours', icon: IconClock, also: [] },
       { to: '/office', label: 'Office', icon: IconBuildingStore, also: ['/office/'] },
     ],
   },

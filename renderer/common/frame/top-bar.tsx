@@ -1,6 +1,7 @@
 import { ActionIcon, Button, Kbd, Tooltip } from '@mantine/core';
 import { IconHelp, IconPlus, IconSearch } from '@tabler/icons-react';
 import { Link } from 'react-router';
+import { ClockChip } from '../clock/clock-chip.tsx';
 import { MOD } from '../keyboard.ts';
 import { useStation } from '../station.tsx';
 import classes from './frame.module.css';
@@ -27,12 +28,14 @@ export function TopBar({ actions }: { actions: FrameActions }) {
       <Button
         component={Link}
         to="/take-in"
+        flex="none"
         leftSection={<IconPlus size={20} aria-hidden />}
         aria-keyshortcuts="F2"
         title="F2"
       >
         Take in
       </Button>
+      <ClockChip />
       {staff !== null && (
         <button
           type="button"

@@ -10,6 +10,7 @@ import { daySentence } from './day-sentence.ts';
 import { Figures } from './figures.tsx';
 import { PromisedList } from './promised-list.tsx';
 import type { Day } from './types.ts';
+import { UncollectedCard } from './uncollected-card.tsx';
 import { WaitingOn } from './waiting-on.tsx';
 import { WeekStrip } from './week-strip.tsx';
 
@@ -86,6 +87,7 @@ function DayView({ day }: { day: Day }) {
             .map((group) => (
               <WaitingOn key={group.on} on={group.on} jobs={group.jobs} />
             ))}
+          <UncollectedCard />
         </SimpleGrid>
       </div>
     </>
