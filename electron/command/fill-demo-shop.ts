@@ -4,6 +4,7 @@ import { DEMO_SHOP } from '../../db/demo/shop.ts';
 import { staffList } from '../../db/queries/office.ts';
 import type { DeskContext } from '../desk/index.ts';
 import { deskClient } from './demo-shop/client.ts';
+import { someoneAtWork } from './demo-shop/clocked.ts';
 import { agreeTerms, setPrices } from './demo-shop/prices.ts';
 import { ALL_STOCK, markAsDemo, openDemoShop } from './demo-shop/set-up.ts';
 import { StoryClock } from './demo-shop/story-clock.ts';
@@ -12,6 +13,9 @@ import { tellJob } from './demo-shop/tell-job.ts';
 
 /** Days before today on which the invented shop opened: a little more than eight months. */
 const OPENED = 246;
+
+/** How long somebody has been at work when the shop is opened, milliseconds. */
+const AT_WORK_FOR = 47 * 60_000;
 
 /**
  * Fills a new store with the invented shop. Everything goes through the contract, as a screen would do it:
@@ -35,5 +39,7 @@ export async function fillDemoShop(context: DeskContext): Promise<void> {
     await happens();
   }
   await agreeTerms(shop, known.customers);
+  clock.goTo(new Date(context.now().getTime() - AT_WORK_FOR));
+  await someoneAtWork(shop, 'wren');
   markAsDemo(context);
 }

@@ -6,6 +6,7 @@ import { demoPart } from '../../../db/demo/parts.ts';
 import { scribble, typedName } from '../../../db/demo/scribble.ts';
 import { DEMO_STAFF } from '../../../db/demo/staff.ts';
 import { type BenchJob, build, measureAsReceived } from './bench-work.ts';
+import { BUILT_AT, clockOff, clockOn, workBegins } from './clocked.ts';
 import { runEngine } from './run-work.ts';
 import { idOf, type OpenShop, partId } from './set-up.ts';
 import { billLines, issueParts } from './till-work.ts';
@@ -117,11 +118,15 @@ export function tellJob(shop: OpenShop, known: Known, story: JobStory): Happenin
       seed: `${story.machine} ${story.takenIn}`,
     });
     on(bench.day, '13:00', () => toBench(job()));
+    const readyDay = bench.readyDay ?? bench.day + 1;
+    const begins = workBegins(lines, job().seed);
+    if (begins !== null) on(readyDay, begins, () => clockOn(shop, job()));
     on(bench.day, '13:10', () => measureAsReceived(shop, job(), bench), 75);
     on(
-      bench.readyDay ?? bench.day + 1,
-      '13:30',
+      readyDay,
+      BUILT_AT,
       async () => {
+        await clockOff(shop, job(), clock.instant(readyDay - story.takenIn, BUILT_AT));
         await toBench(job());
         await issueParts(shop, job().by, jobId, lines);
         await build(shop, job(), bench);
