@@ -10,6 +10,9 @@ const OPENS_AT = 8 * 60 + 5;
 /** Room that a job must have left for somebody to be found at work on it, minutes. */
 const ROOM = 120;
 
+/** One of the shop's kinds of work. */
+const BENCH_WORK = 'Bench work';
+
 const minutesOf = (time: string): number => Number(time.slice(0, 2)) * 60 + Number(time.slice(3));
 
 /**
@@ -31,7 +34,7 @@ interface Worker {
 
 /** Clocks somebody on to a job; whoever is on another one goes over. */
 export async function clockOn({ desk }: OpenShop, { jobId, by }: Worker): Promise<void> {
-  await desk.till.clockOn({ by, staffId: by, jobId, goesOver: true });
+  await desk.till.clockOn({ by, staffId: by, jobId, workKind: BENCH_WORK, goesOver: true });
 }
 
 /** Clocks somebody off a job as of a time of that day, unless they have gone over to another one. */
