@@ -89,7 +89,7 @@ export function StepPanel({ build, step, due, onDone, onGo }: StepPanelProps) {
           {!build.closed && (
             <div className={classes.actions}>
               {due !== null && (
-                <Button size="lg" className={classes.big} onClick={onDone}>
+                <Button size="lg" h="auto" className={classes.big} onClick={onDone}>
                   Go on with “{due.label}”
                 </Button>
               )}
