@@ -53,7 +53,7 @@ export function ApprovalForm(props: ApprovalFormProps) {
   const howLabel = useId();
   const format = useFormat();
   const { timeZone } = useShop();
-  const draft = useApprovalDraft(job, estimate, terms);
+  const draft = useApprovalDraft(job, { estimate, approvals: account.approvals }, terms);
   const [asked, setAsked] = useState(false);
   const approve = useWrite(
     deskQuery.till.approve.mutationOptions({

@@ -1,5 +1,10 @@
 import type { JobDossier } from '../../../shared/contract/counter.ts';
-import type { BillTerms, Estimate, EstimateOption } from '../../../shared/contract/till/index.ts';
+import type {
+  Account,
+  BillTerms,
+  Estimate,
+  EstimateOption,
+} from '../../../shared/contract/till/index.ts';
 import { drawUp } from '../../../shared/money/index.ts';
 import type { ApprovalWay } from '../../../shared/work/vocabulary.ts';
 import type { SignatureValue } from '../../common/signature-field.tsx';
@@ -10,8 +15,8 @@ interface KeptApproval {
   approvedBy: string | null;
   /** Key of the option that the customer takes; null until somebody says. */
   option: string | null;
-  /** Places of the lines that they don't take. */
-  declined: number[];
+  /** Places of the lines that they don't take; null until somebody says: what they declined before. */
+  declined: number[] | null;
   /** Null is a field that was emptied; it counts once `amountTyped` is true. */
   amount: number | null;
   amountTyped: boolean;
@@ -23,7 +28,7 @@ const UNTOUCHED: KeptApproval = {
   how: null,
   approvedBy: null,
   option: null,
-  declined: [],
+  declined: null,
   amount: null,
   amountTyped: false,
   note: '',
@@ -41,18 +46,33 @@ export function totalWithout(
   return drawUp({ lines: taken, discount }, terms).totals.total;
 }
 
+/** Lines that the customer declined when they were asked last, by their words; all but never the whole of it. */
+export function declinedBefore(
+  lines: readonly { readonly description: string }[],
+  approvals: readonly Pick<Account['approvals'][number], 'declined'>[],
+): number[] {
+  const words = new Set(approvals.at(-1)?.declined.map(({ description }) => description));
+  const places = lines.flatMap(({ description }, place) => (words.has(description) ? [place] : []));
+  return places.length < lines.length ? places : [];
+}
+
 /** An approval while it is taken: who, how, what and how much; what nobody typed follows job and estimate. */
-export function useApprovalDraft(job: JobDossier, estimate: Estimate, terms: BillTerms) {
+export function useApprovalDraft(
+  job: JobDossier,
+  { estimate, approvals }: { estimate: Estimate; approvals: Account['approvals'] },
+  terms: BillTerms,
+) {
   const [kept, setKept, clear] = useDraft<KeptApproval>(`approval.${estimate.id}`, UNTOUCHED);
   const set = (change: Partial<KeptApproval>) => setKept((draft) => ({ ...draft, ...change }));
   const { options } = estimate;
   const option = options.length === 1 ? options[0] : options.find(({ key }) => key === kept.option);
-  const total = option === undefined ? null : totalWithout(option, kept.declined, terms);
+  const declined = kept.declined ?? declinedBefore(option?.lines ?? [], approvals);
+  const total = option === undefined ? null : totalWithout(option, declined, terms);
   return {
     how: kept.how ?? job.reachBy,
     approvedBy: kept.approvedBy ?? job.customerName,
     option: option ?? null,
-    declined: kept.declined,
+    declined,
     /** What the taken lines come to; null until an option is chosen. */
     total,
     amount: kept.amountTyped ? kept.amount : total,
@@ -60,7 +80,7 @@ export function useApprovalDraft(job: JobDossier, estimate: Estimate, terms: Bil
     signature: kept.signature,
     setHow: (how: ApprovalWay) => set({ how }),
     setApprovedBy: (approvedBy: string) => set({ approvedBy }),
-    setOption: (key: string) => set({ option: key, declined: [] }),
+    setOption: (key: string) => set({ option: key, declined: null }),
     setDeclined: (declined: number[]) => set({ declined }),
     setAmount: (amount: number | null) => set({ amount, amountTyped: true }),
     setNote: (note: string) => set({ note }),

@@ -1,0 +1,164 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, type Page } from '@playwright/test';
+import { type TaxedShop, test } from './taxed-shop.ts';
+
+/** Three options, one of them taken by telephone for less, stopped by a decision, and approved again. */
+
+const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+
+async function engineOnTheBench({ desk, by }: TaxedShop) {
+  const { id: engineModelId } = await desk.specbook.addModel({
+    by,
+    make: 'Halvard',
+    model: 'H 212',
+    cycle: 'four-stroke',
+    cylinders: 1,
+    bore: 68,
+    stroke: 46,
+  });
+  await desk.parts.add({
+    by,
+    number: 'HP 212',
+    description: 'Piston, standard, H 212',
+    price: 6_000,
+  });
+  await desk.parts.add({
+    by,
+    number: 'HG 212',
+    description: 'Gasket set, complete, H 212',
+    price: 2_000,
+  });
+  return desk.counter.takeIn({
+    by,
+    customer: { which: 'new', name: 'Odalys Brandt', phone: '(312) 555-0177' },
+    machine: {
+      which: 'new',
+      kind: 'tiller',
+      make: 'Ruddock',
+      model: 'RT 7',
+      serial: 'RT7-0042',
+      engine: { make: 'Halvard', model: 'H 212', engineModelId },
+    },
+    complaint: 'Knocks.',
+    signature: { name: 'Odalys Brandt' },
+  });
+}
+
+async function looks(page: Page, name: string) {
+  const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
+  expect(violations).toEqual([]);
+  const overflow = await page.evaluate(
+    () => document.documentElement.scrollWidth - window.innerWidth,
+  );
+  expect(overflow).toBeLessThanOrEqual(0);
+  if (process.env.LOOK === undefined) return;
+  for (const colorScheme of ['light', 'dark'] as const)
+    for (const [width, height] of [
+      [1280, 800],
+      [900, 1200],
+    ] as const) {
+      await page.emulateMedia({ colorScheme });
+      await page.setViewportSize({ width, height });
+      await page.waitForTimeout(200);
+      await page.screenshot({
+        path: `${process.env.LOOK}/${name}-${width}-${colorScheme}.png`,
+        fullPage: true,
+      });
+    }
+  await page.setViewportSize({ width: 1280, height: 800 });
+}
+
+test('options, declined work, and the stop that a decision brings until it is approved', async ({
+  page,
+  taxed,
+}) => {
+  test.setTimeout(process.env.LOOK === undefined ? 60_000 : 180_000);
+  const { desk, by } = taxed;
+  const { code, jobId } = await engineOnTheBench(taxed);
+  const line = (position: number, what: string) =>
+    page.getByRole('textbox', { name: `Line ${position}, ${what}` });
+  const fill = async (position: number, description: string, price: string) => {
+    await line(position, 'description').fill(description);
+    await page.keyboard.press('Escape');
+    await line(position, 'unit price').fill(price);
+  };
+
+  await test.step('three options side by side', async () => {
+    await page.goto(`/job/${code}/till`);
+    await fill(1, 'Decarbonize', '90');
+    await page.getByRole('button', { name: 'Put another option beside this' }).click();
+    await page.getByRole('menuitem', { name: 'Empty' }).click();
+    await expect(page.getByRole('tab', { name: /^Rebuild/ })).toHaveAttribute(
+      'aria-selected',
+      'true',
+    );
+    await fill(1, 'Strip and build', '85');
+    await line(1, 'quantity').fill('2');
+    await page.getByRole('button', { name: 'Add a line' }).click();
+    await fill(2, 'Recoil rope', '15');
+    await page.getByRole('button', { name: 'Put another beside these' }).click();
+    await page.getByRole('menuitem', { name: 'Empty' }).click();
+    await fill(1, 'Short engine, fitted', '700');
+    await expect(page.getByRole('tab')).toHaveText([
+      'Repair$90.00',
+      'Rebuild$185.00',
+      'Replace the engine$700.00',
+    ]);
+    await looks(page, '1-options');
+    await page.getByRole('button', { name: 'Write the estimate' }).click();
+    await expect(page.getByText('Revision 1 is written and stays as it is.')).toBeVisible();
+  });
+
+  const approval = page.getByRole('form', { name: 'Take an approval' });
+  await test.step('one is taken, less a line that is declined', async () => {
+    await approval.getByRole('radio', { name: 'Rebuild: $185.00' }).check();
+    await approval.getByText('All 2 lines are taken; decline some…').click();
+    await approval.getByRole('checkbox', { name: /^Recoil rope/ }).uncheck();
+    await expect(approval.getByRole('textbox', { name: 'Up to' })).toHaveValue('170.00');
+    await looks(page, '2-approval');
+    await approval.getByRole('button', { name: 'Take the approval' }).click();
+    await expect(page.getByText(/Declined: Recoil rope \(\$15\.00\)/)).toBeVisible();
+  });
+
+  await test.step('a decision adds a piston: the bench waits', async () => {
+    await desk.bench.decide({
+      by,
+      jobId,
+      subject: 'piston',
+      cylinder: 1,
+      choice: 'replace',
+      reason: 'Scored.',
+    });
+    await page.goto(`/job/${code}/bench/build`);
+    // 170 of work, 80 of parts, 7 % of tax on those.
+    await expect(
+      page.getByText('The bill is heading to $255.60, and $170.00 is approved: $85.60 too much'),
+    ).toBeVisible();
+    await looks(page, '3-bench');
+    await page.getByRole('button', { name: 'Let it pass…' }).click();
+    await looks(page, '4-override');
+    await page.getByRole('button', { name: 'Leave it stopped' }).click();
+  });
+
+  await test.step('asked again, it goes on', async () => {
+    await page.getByRole('link', { name: 'Ask the customer' }).click();
+    await expect(page.locator('#ask')).toBeFocused();
+    await page.getByText('What to say', { exact: true }).click();
+    await expect(page.getByText('- Piston, standard, H 212: $60.00')).toBeVisible();
+    await looks(page, '5-ask');
+    await page.getByRole('button', { name: 'Put 2 lines into the estimate' }).click();
+    await expect(page.getByRole('tab', { name: /^Rebuild/ })).toContainText('$270.60');
+    await page.getByRole('button', { name: 'Write revision 2' }).click();
+    await expect(page.getByText('Revision 2 is written and stays as it is.')).toBeVisible();
+    await page.getByRole('button', { name: 'Take down their answer' }).click();
+    await approval.getByRole('radio', { name: 'Rebuild: $270.60' }).check();
+    // What was declined before is declined again.
+    await expect(approval.getByRole('textbox', { name: 'Up to' })).toHaveValue('255.60');
+    await approval.getByRole('button', { name: 'Take the approval' }).click();
+    await expect(page.getByText('$255.60 is exactly what is approved.')).toBeVisible();
+    expect(await desk.till.billAhead({ jobId })).toMatchObject({ total: 25_560, stopped: false });
+    await page.goto(`/job/${code}/bench/build`);
+    await expect(page.getByRole('region', { name: 'Step at hand' })).toBeVisible();
+    await expect(page.getByText(/The bill is heading to/)).toBeHidden();
+  });
+});
