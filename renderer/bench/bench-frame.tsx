@@ -1,3 +1,4 @@
+import { Box } from '@mantine/core';
 import {
   IconChecklist,
   IconEngine,
@@ -35,7 +36,9 @@ export function BenchFrame() {
           </NavLink>
         ))}
       </nav>
-      <LimitBanner jobId={id} />
+      <Box mx="lg" mt="sm">
+        <LimitBanner jobId={id} />
+      </Box>
       <Outlet />
     </>
   );

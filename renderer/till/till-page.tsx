@@ -108,7 +108,7 @@ function Till({ account, terms }: { account: Account; terms: BillTerms }) {
         </>
       ) : (
         <>
-          <AskCustomer draft={draft} onTakeApproval={approvalAmount.focus} />
+          <AskCustomer account={account} draft={draft} onTakeApproval={approvalAmount.focus} />
           <EstimateEditor account={account} draft={draft} />
           <SimpleGrid cols={{ base: 1, md: 2 }} spacing="md" style={{ alignItems: 'start' }}>
             <Stack gap="md">

@@ -27,6 +27,7 @@ import { SignatureField } from '../../common/signature-field.tsx';
 import { useBy } from '../../common/station.tsx';
 import { useWrite } from '../../common/use-write.ts';
 import type { FarField } from '../far-field.ts';
+import { useBillAhead } from '../limit/use-bill-ahead.ts';
 import { OptionChoice, TakenLines } from './option-choice.tsx';
 import { useApprovalDraft } from './use-approval-draft.ts';
 
@@ -53,7 +54,8 @@ export function ApprovalForm(props: ApprovalFormProps) {
   const howLabel = useId();
   const format = useFormat();
   const { timeZone } = useShop();
-  const draft = useApprovalDraft(job, { estimate, approvals: account.approvals }, terms);
+  const ahead = useBillAhead(account.jobId);
+  const draft = useApprovalDraft(job, { account, estimate, ahead }, terms);
   const [asked, setAsked] = useState(false);
   const approve = useWrite(
     deskQuery.till.approve.mutationOptions({
@@ -192,6 +194,8 @@ export function ApprovalForm(props: ApprovalFormProps) {
 
   function comesTo(): string {
     if (draft.total === null) return 'Choose the option first.';
+    if (draft.ahead !== null)
+      return `With what came since the estimate it comes to ${money(draft.ahead)}`;
     const what = several ? option?.label : `Revision ${estimate.revision}`;
     const without = declined.length === 0 ? '' : ' without what is declined';
     return `${what}${without} comes to ${money(draft.total)}`;

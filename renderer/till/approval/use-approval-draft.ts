@@ -1,12 +1,14 @@
 import type { JobDossier } from '../../../shared/contract/counter.ts';
 import type {
   Account,
+  BillAhead,
   BillTerms,
   Estimate,
   EstimateOption,
 } from '../../../shared/contract/till/index.ts';
 import { drawUp } from '../../../shared/money/index.ts';
 import type { ApprovalWay } from '../../../shared/work/vocabulary.ts';
+import { workToBill } from '../../../shared/work/work-to-bill.ts';
 import type { SignatureValue } from '../../common/signature-field.tsx';
 import { useDraft } from '../../common/use-draft.ts';
 
@@ -56,18 +58,33 @@ export function declinedBefore(
   return places.length < lines.length ? places : [];
 }
 
+/** Where the customer was asked before, the option that is expected to go on. */
+const takenBefore = (account: Account): string | null =>
+  account.approvals.length === 0 ? null : (workToBill(account)?.option.key ?? null);
+
 /** An approval while it is taken: who, how, what and how much; what nobody typed follows job and estimate. */
 export function useApprovalDraft(
   job: JobDossier,
-  { estimate, approvals }: { estimate: Estimate; approvals: Account['approvals'] },
+  {
+    account,
+    estimate,
+    ahead,
+  }: { account: Account; estimate: Estimate; ahead: BillAhead | undefined },
   terms: BillTerms,
 ) {
+  const { approvals } = account;
   const [kept, setKept, clear] = useDraft<KeptApproval>(`approval.${estimate.id}`, UNTOUCHED);
   const set = (change: Partial<KeptApproval>) => setKept((draft) => ({ ...draft, ...change }));
   const { options } = estimate;
-  const option = options.length === 1 ? options[0] : options.find(({ key }) => key === kept.option);
+  const option =
+    options.length === 1
+      ? options[0]
+      : options.find(({ key }) => key === (kept.option ?? takenBefore(account)));
   const declined = kept.declined ?? declinedBefore(option?.lines ?? [], approvals);
   const total = option === undefined ? null : totalWithout(option, declined, terms);
+  const again =
+    approvals.at(-1)?.estimateId === estimate.id && approvals.at(-1)?.option === option?.key;
+  const beyond = again && ahead !== undefined && ahead.beyond.length > 0 ? ahead.total : null;
   return {
     how: kept.how ?? job.reachBy,
     approvedBy: kept.approvedBy ?? job.customerName,
@@ -75,7 +92,9 @@ export function useApprovalDraft(
     declined,
     /** What the taken lines come to; null until an option is chosen. */
     total,
-    amount: kept.amountTyped ? kept.amount : total,
+    /** With what came since the estimate, where this very option was approved before; else null. */
+    ahead: beyond,
+    amount: kept.amountTyped ? kept.amount : (beyond ?? total),
     note: kept.note,
     signature: kept.signature,
     setHow: (how: ApprovalWay) => set({ how }),

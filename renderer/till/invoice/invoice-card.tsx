@@ -12,6 +12,7 @@ import { useBy } from '../../common/station.tsx';
 import { useDraft } from '../../common/use-draft.ts';
 import { useWrite } from '../../common/use-write.ts';
 import type { EstimateDraft } from '../estimate/use-estimate-draft.ts';
+import { useBillAhead } from '../limit/use-bill-ahead.ts';
 
 interface InvoiceCardProps {
   account: Account;
@@ -65,6 +66,7 @@ function IssueForm({ account, draft, onIssued, onAskAgain }: InvoiceCardProps) {
   const [kept, setKept, clear] = useDraft(`invoice.${account.jobId}`, UNTOUCHED);
   const [confirming, setConfirming] = useState(false);
   const latest = account.estimates.at(-1);
+  const ahead = useBillAhead(account.jobId);
   const issue = useWrite(
     deskQuery.till.issueInvoice.mutationOptions({
       onSuccess: () => {
@@ -78,7 +80,8 @@ function IssueForm({ account, draft, onIssued, onAskAgain }: InvoiceCardProps) {
   if (latest === undefined) return null;
   const typed = draft.changed && draft.ready !== null;
   const billed: BilledLines = typed ? kept.billed : 'written';
-  const total = billed === 'typed' ? draft.totals.total : latest.totals.total;
+  const written = ahead?.estimate?.total ?? latest.totals.total;
+  const total = billed === 'typed' ? draft.totals.total : written;
   const over = Math.max(0, total - account.approvedLimit);
   const overRefused = issue.error !== null && refusalOf(issue.error).code === 'OVER_APPROVAL';
   // Once there is another approval, or the bill is less, the refusal of before is no news any more.
@@ -98,7 +101,7 @@ function IssueForm({ account, draft, onIssued, onAskAgain }: InvoiceCardProps) {
             <Radio value="typed" label={`The lines as typed above: ${money(draft.totals.total)}`} />
             <Radio
               value="written"
-              label={`Revision ${latest.revision} as written: ${money(latest.totals.total)}`}
+              label={`Revision ${latest.revision} as written: ${money(written)}`}
             />
           </Stack>
         </Radio.Group>

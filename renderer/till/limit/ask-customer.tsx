@@ -1,8 +1,8 @@
-import { Alert, Anchor, Button, CopyButton, Group, Stack, Text } from '@mantine/core';
+import { Alert, Anchor, Button, CopyButton, Stack, Text } from '@mantine/core';
 import { IconCopy, IconHandStop, IconListCheck, IconPlus } from '@tabler/icons-react';
 import { useEffect, useRef, useState } from 'react';
 import { useLocation } from 'react-router';
-import type { BillAhead } from '../../../shared/contract/till/index.ts';
+import type { Account, BillAhead } from '../../../shared/contract/till/index.ts';
 import { REACH_BY_LABELS } from '../../../shared/work/vocabulary.ts';
 import { useJob } from '../../common/job.tsx';
 import { useMoney, useShop } from '../../common/shop.tsx';
@@ -11,31 +11,32 @@ import type { EstimateDraft } from '../estimate/use-estimate-draft.ts';
 import { useMoneyRules } from '../lines/use-money-rules.ts';
 import { BeyondList } from './beyond-list.tsx';
 import classes from './limit.module.css';
-import { stoppedWords, whatToSay } from './limit-words.ts';
+import { isFirstAsking, stoppedWords, whatToSay } from './limit-words.ts';
 import { OverrideForm } from './override-form.tsx';
 import { useBillAhead } from './use-bill-ahead.ts';
 import { missingBeyond, withBeyond } from './with-beyond.ts';
 
 interface AskCustomerProps {
+  account: Account;
   draft: EstimateDraft;
   onTakeApproval: () => void;
 }
 
 /** What came to the bill that nobody approved, and the way to the next approval; nothing while it fits. */
-export function AskCustomer({ draft, onTakeApproval }: AskCustomerProps) {
-  const { id } = useJob();
-  const ahead = useBillAhead(id);
+export function AskCustomer(props: AskCustomerProps) {
+  const ahead = useBillAhead(props.account.jobId);
   if (ahead === undefined || (!ahead.stopped && ahead.beyond.length === 0)) return null;
-  return <Ask ahead={ahead} draft={draft} onTakeApproval={onTakeApproval} />;
+  return <Ask ahead={ahead} {...props} />;
 }
 
-function Ask({ ahead, draft, onTakeApproval }: AskCustomerProps & { ahead: BillAhead }) {
+function Ask({ ahead, account, draft, onTakeApproval }: AskCustomerProps & { ahead: BillAhead }) {
   const money = useMoney();
   const { staff } = useStation();
   const { hash } = useLocation();
   const card = useRef<HTMLDivElement>(null);
   const [overriding, setOverriding] = useState(false);
   const { stopped, beyond, total } = ahead;
+  const alarming = stopped && !isFirstAsking(ahead);
 
   useEffect(() => {
     if (hash === '#ask') card.current?.focus();
@@ -46,7 +47,7 @@ function Ask({ ahead, draft, onTakeApproval }: AskCustomerProps & { ahead: BillA
       ref={card}
       id="ask"
       tabIndex={-1}
-      color={stopped ? 'red' : 'yellow'}
+      color={alarming ? 'red' : 'yellow'}
       variant="light"
       icon={stopped ? <IconHandStop aria-hidden /> : <IconListCheck aria-hidden />}
       title={
@@ -63,7 +64,7 @@ function Ask({ ahead, draft, onTakeApproval }: AskCustomerProps & { ahead: BillA
       {beyond.length > 0 && <BeyondList ahead={ahead} />}
       <ol className={classes.steps}>
         {beyond.length > 0 && <PutIntoEstimate ahead={ahead} draft={draft} />}
-        {stopped && <ReadOut ahead={ahead} />}
+        {stopped && <ReadOut ahead={ahead} account={account} />}
         {stopped && (
           <li>
             <Button size="sm" variant="default" onClick={onTakeApproval}>
@@ -107,12 +108,13 @@ function PutIntoEstimate({ ahead, draft }: { ahead: BillAhead; draft: EstimateDr
   );
 }
 
-function ReadOut({ ahead }: { ahead: BillAhead }) {
+function ReadOut({ ahead, account }: { ahead: BillAhead; account: Account }) {
   const money = useMoney();
   const job = useJob();
   const { name: shopName } = useShop();
   const { phone, phoneInternational, email } = job.customer;
-  const words = whatToSay(ahead, { machine: job.machine, shopName }, money);
+  const options = account.estimates.at(-1)?.options ?? [];
+  const words = whatToSay(ahead, { machine: job.machine, shopName, options }, money);
   return (
     <li>
       <Stack gap={6} align="flex-start">
@@ -131,26 +133,24 @@ function ReadOut({ ahead }: { ahead: BillAhead }) {
           )}
           .
         </Text>
-        <Group gap="sm">
-          <CopyButton value={words}>
-            {({ copied, copy }) => (
-              <Button
-                size="sm"
-                variant="default"
-                leftSection={<IconCopy size={18} aria-hidden />}
-                onClick={copy}
-              >
-                {copied ? 'Copied' : 'Copy what to write'}
-              </Button>
-            )}
-          </CopyButton>
-          <details>
-            <summary>What to say</summary>
-            <Text size="sm" style={{ whiteSpace: 'pre-line' }}>
-              {words}
-            </Text>
-          </details>
-        </Group>
+        <CopyButton value={words}>
+          {({ copied, copy }) => (
+            <Button
+              size="sm"
+              variant="default"
+              leftSection={<IconCopy size={18} aria-hidden />}
+              onClick={copy}
+            >
+              {copied ? 'Copied' : 'Copy what to write'}
+            </Button>
+          )}
+        </CopyButton>
+        <details>
+          <summary>What to say</summary>
+          <Text size="sm" style={{ whiteSpace: 'pre-line' }}>
+            {words}
+          </Text>
+        </details>
       </Stack>
     </li>
   );

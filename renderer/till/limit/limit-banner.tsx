@@ -6,7 +6,7 @@ import type { JobId } from '../../../shared/contract/ids.ts';
 import { useMoney } from '../../common/shop.tsx';
 import { useStation } from '../../common/station.tsx';
 import { BeyondList } from './beyond-list.tsx';
-import { stoppedWords } from './limit-words.ts';
+import { isFirstAsking, stoppedWords } from './limit-words.ts';
 import { OverrideForm } from './override-form.tsx';
 import { useBillAhead } from './use-bill-ahead.ts';
 
@@ -19,9 +19,8 @@ export function LimitBanner({ jobId }: { jobId: JobId }) {
   if (ahead === undefined || !ahead.stopped) return null;
   return (
     <Alert
-      color="red"
+      color={isFirstAsking(ahead) ? 'yellow' : 'red'}
       variant="light"
-      mb="md"
       icon={<IconHandStop aria-hidden />}
       title={stoppedWords(ahead, money)}
     >

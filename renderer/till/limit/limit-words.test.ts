@@ -39,6 +39,10 @@ test('says what it comes to, what is approved, and by how much that is passed', 
   expect(stoppedWords({ ...AHEAD, approved: 0, limit: 0, over: 22_000 }, money)).toContain(
     'nothing is approved',
   );
+  const estimate = { number: 'E-1', option: '', total: 22_000, approved: false };
+  expect(
+    stoppedWords({ ...AHEAD, estimate, beyond: [], approved: 0, limit: 0, over: 22_000 }, money),
+  ).toBe('The estimate is not approved yet: the bill would come to $220.00');
   expect(stoppedWords({ ...AHEAD, limit: 17_000, over: 5_000 }, money)).toContain(
     '$160.00 is approved and $170.00 let pass: $50.00 too much',
   );
@@ -50,6 +54,17 @@ test('does not pretend to know a price that is to be set', () => {
   expect(stoppedWords(unknown, money)).toContain('$220.00 or more');
   const said = whatToSay(unknown, { machine: 'tiller', shopName: 'Millbrook' }, money);
   expect(said).toContain('- Piston: price to be set');
+});
+
+test('reads the options out where the customer has to choose', () => {
+  const options = [
+    { label: 'Repair', totals: { total: 9_000 } },
+    { label: 'Rebuild', totals: { total: 18_500 } },
+  ];
+  const facts = { machine: 'tiller', shopName: 'Millbrook', options };
+  expect(whatToSay({ ...AHEAD, approved: 0, beyond: [] }, facts, money)).toContain(
+    '- Repair: $90.00\n- Rebuild: $185.00\nWhich do you take',
+  );
 });
 
 test('tells the customer why, how much, and asks up to what amount', () => {

@@ -2,9 +2,16 @@ import type { BillAhead } from '../../../shared/contract/till/index.ts';
 
 type Money = (minor: number) => string;
 
+/** Nobody has said yes to anything yet: that is no alarm, but the customer's turn. */
+export const isFirstAsking = ({ limit, estimate, beyond }: BillAhead): boolean =>
+  limit === 0 && estimate !== null && beyond.length === 0;
+
 /** What the bill is heading to against what is approved, in a sentence. */
-export function stoppedWords({ total, approved, limit, over, beyond }: BillAhead, money: Money) {
+export function stoppedWords(ahead: BillAhead, money: Money): string {
+  const { total, approved, limit, over, beyond } = ahead;
   const more = beyond.some(({ priceToSet }) => priceToSet) ? ' or more' : '';
+  if (isFirstAsking(ahead))
+    return `The estimate is not approved yet: the bill would come to ${money(total)}`;
   const allowed =
     limit === 0
       ? 'nothing is approved'
@@ -14,10 +21,17 @@ export function stoppedWords({ total, approved, limit, over, beyond }: BillAhead
   return `The bill is heading to ${money(total)}${more}, and ${allowed}: ${money(over)} too much`;
 }
 
+interface Facts {
+  machine: string;
+  shopName: string;
+  /** Of the newest estimate. */
+  options?: readonly { readonly label: string; readonly totals: { readonly total: number } }[];
+}
+
 /** What is read out or written to the customer: why, how much, and what is asked of them. */
 export function whatToSay(
   { total, approved, beyond }: BillAhead,
-  { machine, shopName }: { machine: string; shopName: string },
+  { machine, shopName, options = [] }: Facts,
   money: Money,
 ): string {
   const lines = beyond.map(({ line, priceToSet }) =>
@@ -25,6 +39,13 @@ export function whatToSay(
       ? `- ${line.description}: price to be set`
       : `- ${line.description}: ${money(line.amount)}`,
   );
+  if (approved === 0 && beyond.length === 0 && options.length > 1)
+    return [
+      `${shopName}, about your ${machine}:`,
+      'You can choose what we do:',
+      ...options.map((option) => `- ${option.label}: ${money(option.totals.total)}`),
+      'Which do you take, and up to what amount may the bill come?',
+    ].join('\n');
   return [
     `${shopName}, about your ${machine}:`,
     ...(lines.length === 0 ? [] : ['We found more that it needs, before tax:', ...lines]),
