@@ -51,6 +51,58 @@ export interface BookedFor {
 const ofCustomer = (customerId: string | null): SQL | undefined =>
   customerId === null ? undefined : eq(job.customerId, customerId);
 
+/** Invoices without their lines: what there is to sum over years. */
+export const invoiceHeads = (store: ReadStore, { span, customerId }: Whose) =>
+  store
+    .select({
+      id: invoice.id,
+      number: invoice.number,
+      sort: invoice.sort,
+      total: invoice.total,
+      dueOn: invoice.dueOn,
+      at: invoice.at,
+      ...party,
+    })
+    .from(invoice)
+    .innerJoin(job, eq(job.id, invoice.jobId))
+    .innerJoin(customer, eq(customer.id, job.customerId))
+    .where(and(within(invoice.at, span), ofCustomer(customerId)))
+    .orderBy(asc(invoice.number))
+    .all()
+    .map(({ id, number, sort, total, dueOn, at, ...rest }) => ({
+      ...asParty(rest),
+      id: InvoiceId.parse(id),
+      number: invoiceNumber(number),
+      sort,
+      total,
+      dueOn,
+      at,
+    }));
+
+/** Credit notes without their lines. */
+export const creditNoteHeads = (store: ReadStore, { span, customerId }: Whose) =>
+  store
+    .select({
+      invoiceId: creditNote.invoiceId,
+      number: creditNote.number,
+      amount: creditNote.total,
+      at: creditNote.at,
+      ...party,
+    })
+    .from(creditNote)
+    .innerJoin(job, eq(job.id, creditNote.jobId))
+    .innerJoin(customer, eq(customer.id, job.customerId))
+    .where(and(within(creditNote.at, span), ofCustomer(customerId)))
+    .orderBy(asc(creditNote.number))
+    .all()
+    .map(({ invoiceId, number, amount, at, ...rest }) => ({
+      ...asParty(rest),
+      invoiceId,
+      number: creditNoteNumber(number),
+      amount,
+      at,
+    }));
+
 export type BookedInvoice = ReturnType<typeof bookedInvoices>[number];
 
 export const bookedInvoices = (store: ReadStore, { span, customerId }: Whose) =>

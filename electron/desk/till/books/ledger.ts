@@ -1,7 +1,7 @@
 import {
-  bookedCreditNotes,
-  bookedInvoices,
   bookedPayments,
+  creditNoteHeads,
+  invoiceHeads,
   type Whose,
 } from '../../../../db/queries/till/books/booked.ts';
 import type { ReadStore } from '../../../../db/store.ts';
@@ -16,18 +16,18 @@ type Booked = Omit<LedgerEntry, 'on' | 'balance'> & { at: string };
 
 /** All that changed what a customer owes, oldest first; at one instant the bill comes before the money. */
 function bookedOn(store: ReadStore, whose: Whose): Booked[] {
-  const invoices = bookedInvoices(store, whose).map(({ number, jobCode, totals, at }) => ({
+  const invoices = invoiceHeads(store, whose).map(({ number, jobCode, total, at }) => ({
     what: 'invoice' as const,
     number,
     jobCode,
-    amount: totals.total,
+    amount: total,
     at,
   }));
-  const creditNotes = bookedCreditNotes(store, whose).map(({ number, jobCode, totals, at }) => ({
+  const creditNotes = creditNoteHeads(store, whose).map(({ number, jobCode, amount, at }) => ({
     what: 'credit-note' as const,
     number,
     jobCode,
-    amount: 0 - totals.total,
+    amount: 0 - amount,
     at,
   }));
   const payments = bookedPayments(store, whose).map(({ kind, number, jobCode, amount, at }) => ({

@@ -1,8 +1,8 @@
 import {
   bookedApplications,
-  bookedCreditNotes,
-  bookedInvoices,
   bookedPayments,
+  creditNoteHeads,
+  invoiceHeads,
 } from '../../../../db/queries/till/books/booked.ts';
 import type { ReadStore } from '../../../../db/store.ts';
 import type { CustomerId } from '../../../../shared/contract/ids.ts';
@@ -37,27 +37,20 @@ const sums = <Row extends { amount: number }>(
 export function openInvoices(store: ReadStore, moment: Moment): Owed[] {
   const { timeZone, on, basis, customerId } = moment;
   const whose = { span: spanOfDays(timeZone, null, on), customerId };
-  const credited = sums(
-    bookedCreditNotes(store, whose).map(({ invoiceId, totals }) => ({
-      invoiceId,
-      amount: totals.total,
-    })),
-    ({ invoiceId }) => invoiceId,
-  );
+  const credited = sums(creditNoteHeads(store, whose), ({ invoiceId }) => invoiceId);
   const applied = sums(bookedApplications(store, whose), ({ invoiceId }) => invoiceId);
-  return bookedInvoices(store, whose)
+  return invoiceHeads(store, whose)
     .map((invoice) => {
-      const open =
-        invoice.totals.total - (credited.get(invoice.id) ?? 0) - (applied.get(invoice.id) ?? 0);
+      const open = invoice.total - (credited.get(invoice.id) ?? 0) - (applied.get(invoice.id) ?? 0);
       const item = { invoicedOn: dateIn(timeZone, invoice.at), dueOn: invoice.dueOn, open };
-      const { id, number, jobCode, totals } = invoice;
+      const { id, number, jobCode, total } = invoice;
       return {
         ...item,
         id,
         number,
         jobCode,
         customerId: invoice.customerId,
-        total: totals.total,
+        total,
         age: ageOf(item, basis, on),
         days: daysOld(item, basis, on),
       };

@@ -3,7 +3,7 @@ import {
   type LatestEstimate,
   latestEstimates,
 } from '../../../../../db/queries/till/books/asked-work.ts';
-import { bookedCreditNotes, bookedInvoices } from '../../../../../db/queries/till/books/booked.ts';
+import { creditNoteHeads, invoiceHeads } from '../../../../../db/queries/till/books/booked.ts';
 import { ALWAYS } from '../../../../../db/queries/till/books/span.ts';
 import type { ReadStore } from '../../../../../db/store.ts';
 import type { ReportTable } from '../../../../../shared/contract/till/index.ts';
@@ -60,10 +60,10 @@ export function openEstimateTables(
 /** Jobs whose work is billed; a bill that was credited whole makes way for another. */
 function jobsWithBill(store: ReadStore): Set<string> {
   const all = { span: ALWAYS, customerId: null };
-  const credits = Map.groupBy(bookedCreditNotes(store, all), ({ invoiceId }) => invoiceId);
-  const stands = bookedInvoices(store, all).filter(({ id, sort, totals }) => {
-    const credited = (credits.get(id) ?? []).reduce((sum, note) => sum + note.totals.total, 0);
-    return sort !== 'storage' && (totals.total === 0 || credited < totals.total);
+  const credits = Map.groupBy(creditNoteHeads(store, all), ({ invoiceId }) => invoiceId);
+  const stands = invoiceHeads(store, all).filter(({ id, sort, total }) => {
+    const credited = (credits.get(id) ?? []).reduce((sum, note) => sum + note.amount, 0);
+    return sort !== 'storage' && (total === 0 || credited < total);
   });
   return new Set(stands.map(({ jobId }) => jobId));
 }

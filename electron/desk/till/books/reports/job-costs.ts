@@ -1,4 +1,8 @@
-import { bookedCreditNotes, bookedInvoices } from '../../../../../db/queries/till/books/booked.ts';
+import {
+  bookedCreditNotes,
+  bookedInvoices,
+  invoiceHeads,
+} from '../../../../../db/queries/till/books/booked.ts';
 import { type ClockedSpan, clockedSpans } from '../../../../../db/queries/till/books/clocked.ts';
 import { ALWAYS } from '../../../../../db/queries/till/books/span.ts';
 import type { ReadStore } from '../../../../../db/store.ts';
@@ -50,7 +54,7 @@ export function costedWork(store: ReadStore, { shop, from, to }: Asked): CostedW
   const invoices = bookedInvoices(store, whose);
   const creditNotes = bookedCreditNotes(store, whose);
   const firstBills = new Map(
-    bookedInvoices(store, { span: ALWAYS, customerId: null })
+    invoiceHeads(store, { span: ALWAYS, customerId: null })
       .filter(({ sort }) => sort !== 'storage')
       .toReversed()
       .map(({ jobId, id }) => [jobId, id]),
