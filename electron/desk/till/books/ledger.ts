@@ -8,9 +8,9 @@ import type { ReadStore } from '../../../../db/store.ts';
 import type { Customer } from '../../../../shared/contract/counter.ts';
 import type { CustomerLedger, LedgerEntry } from '../../../../shared/contract/till/index.ts';
 import { ageing } from '../../../../shared/money/books/index.ts';
-import { dateIn } from '../../../../shared/work/calendar.ts';
+import { addDays, dateIn } from '../../../../shared/work/calendar.ts';
 import { openInvoices, unappliedMoney } from './owed.ts';
-import { spanBefore, spanOfDays } from './span-of-days.ts';
+import { spanOfDays, spanUntil } from './span-of-days.ts';
 
 type Booked = Omit<LedgerEntry, 'on' | 'balance'> & { at: string };
 
@@ -49,7 +49,7 @@ export function ledgerOf(
   { timeZone, from, to }: { timeZone: string; from: string; to: string },
 ): CustomerLedger {
   const customerId = customer.id;
-  const before = bookedOn(store, { span: spanBefore(timeZone, from), customerId });
+  const before = bookedOn(store, { span: spanUntil(timeZone, addDays(from, -1)), customerId });
   const opening = before.reduce((sum, { amount }) => sum + amount, 0);
   let balance = opening;
   const entries = bookedOn(store, { span: spanOfDays(timeZone, from, to), customerId }).map(

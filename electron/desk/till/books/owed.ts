@@ -9,7 +9,7 @@ import type { CustomerId } from '../../../../shared/contract/ids.ts';
 import type { OpenInvoice } from '../../../../shared/contract/till/index.ts';
 import { type AgeBasis, ageOf, daysOld } from '../../../../shared/money/books/index.ts';
 import { dateIn } from '../../../../shared/work/calendar.ts';
-import { spanOfDays } from './span-of-days.ts';
+import { spanUntil } from './span-of-days.ts';
 
 export interface Moment {
   readonly timeZone: string;
@@ -36,7 +36,7 @@ const sums = <Row extends { amount: number }>(
 /** Invoices that were open at the end of a day, the oldest first. */
 export function openInvoices(store: ReadStore, moment: Moment): Owed[] {
   const { timeZone, on, basis, customerId } = moment;
-  const whose = { span: spanOfDays(timeZone, null, on), customerId };
+  const whose = { span: spanUntil(timeZone, on), customerId };
   const credited = sums(creditNoteHeads(store, whose), ({ invoiceId }) => invoiceId);
   const applied = sums(bookedApplications(store, whose), ({ invoiceId }) => invoiceId);
   return invoiceHeads(store, whose)
@@ -61,7 +61,7 @@ export function openInvoices(store: ReadStore, moment: Moment): Owed[] {
 
 /** What was paid and not applied at the end of a day, by job; jobs without any left out. */
 export function unappliedMoney(store: ReadStore, { timeZone, on, customerId }: Moment) {
-  const whose = { span: spanOfDays(timeZone, null, on), customerId };
+  const whose = { span: spanUntil(timeZone, on), customerId };
   const payments = bookedPayments(store, whose);
   const applied = sums(bookedApplications(store, whose), ({ jobId }) => jobId);
   const jobs = Map.groupBy(payments, ({ jobId }) => jobId);

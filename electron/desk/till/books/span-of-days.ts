@@ -1,14 +1,19 @@
 import type { Span } from '../../../../db/queries/till/books/span.ts';
-import { addDays, dayBegins } from '../../../../shared/work/calendar.ts';
+import { addDays } from '../../../../shared/work/calendar.ts';
+import { dayBegins } from '../../../../shared/work/clock.ts';
 
-/** From the beginning of one day, or from ever, to the end of another, as the shop's wall shows them. */
-export const spanOfDays = (timeZone: string, from: string | null, to: string): Span => ({
-  from: from === null ? null : dayBegins(timeZone, from),
-  until: dayBegins(timeZone, addDays(to, 1)),
+/** As the store keeps instants. */
+const begins = (timeZone: string, day: string): string =>
+  new Date(dayBegins(day, timeZone)).toISOString();
+
+/** From the beginning of one day to the end of another, as the shop's wall shows them. */
+export const spanOfDays = (timeZone: string, from: string, to: string) => ({
+  from: begins(timeZone, from),
+  until: begins(timeZone, addDays(to, 1)),
 });
 
-/** All that was before a day. */
-export const spanBefore = (timeZone: string, day: string): Span => ({
+/** All up to the end of a day. */
+export const spanUntil = (timeZone: string, day: string): Span => ({
   from: null,
-  until: dayBegins(timeZone, day),
+  until: begins(timeZone, addDays(day, 1)),
 });

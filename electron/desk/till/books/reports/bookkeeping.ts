@@ -17,7 +17,7 @@ import {
   paymentPostings,
 } from '../../../../../shared/money/books/index.ts';
 import { dateIn } from '../../../../../shared/work/calendar.ts';
-import { spanOfDays } from '../span-of-days.ts';
+import { spanUntil } from '../span-of-days.ts';
 import { type Asked, kindsTaxedBy, reportTable } from './table.ts';
 
 interface BookEntry extends BookedFor {
@@ -32,7 +32,7 @@ const MONEY_WORDS = { deposit: 'Deposit', payment: 'Payment', refund: 'Refund' }
 
 /** All that was booked up to the end of a day, oldest first; what comes to nothing is left out. */
 function entriesUntil(store: ReadStore, { shop, to }: Asked): BookEntry[] {
-  const whose = { span: spanOfDays(shop.timeZone, null, to), customerId: null };
+  const whose = { span: spanUntil(shop.timeZone, to), customerId: null };
   const kindsTaxed = kindsTaxedBy(shop);
   const invoices = bookedInvoices(store, whose).map((bill) => ({
     ...bill,

@@ -1,18 +1,14 @@
+import { staffList } from '../../../../../db/queries/office.ts';
 import { bookedCreditNotes, bookedInvoices } from '../../../../../db/queries/till/books/booked.ts';
-import { clockedSpans } from '../../../../../db/queries/till/books/clocked.ts';
 import type { ReadStore } from '../../../../../db/store.ts';
 import type { Line, ReportTable } from '../../../../../shared/contract/till/index.ts';
 import { divideRounded, sumMinor } from '../../../../../shared/money/index.ts';
-import { dateIn } from '../../../../../shared/work/calendar.ts';
+import { hoursOf } from '../../../../../shared/work/clock.ts';
 import { spanOfDays } from '../span-of-days.ts';
 import { type Asked, reportTable } from './table.ts';
+import { type WorkedTime, workedBetween } from './worked-time.ts';
 
-const MILLISECONDS_OF_THOUSANDTH = 3600n;
 const WHOLE = 1_000_000n;
-
-/** Thousandths of an hour; rounded once, so hand in a sum. */
-const hoursOf = (milliseconds: number): number =>
-  Number(divideRounded(BigInt(milliseconds), MILLISECONDS_OF_THOUSANDTH, 'half-up'));
 
 const share = (sold: number, worked: number): number | null =>
   worked <= 0 ? null : Number(divideRounded(BigInt(sold) * WHOLE, BigInt(worked), 'half-up'));
@@ -33,35 +29,29 @@ export function hoursTables(store: ReadStore, { shop, from, to }: Asked): Report
       .flatMap(({ lines }) => hourly(lines, 1)),
     ...bookedCreditNotes(store, whose).flatMap(({ lines }) => hourly(lines, -1)),
   ];
-  const worked = clockedSpans(store).filter(({ startedAt }) => {
-    const day = dateIn(timeZone, startedAt);
-    return from <= day && day <= to;
-  });
+  const worked = workedBetween(store, { timeZone, from, to });
+  const hours = (times: readonly WorkedTime[]) =>
+    hoursOf(sumMinor(times.map(({ minutes }) => minutes)), shop.rounding);
+  const names = new Map<string, string>(staffList(store).map(({ id, name }) => [id, name]));
   const kinds = [
     ...new Set([...sold.map(({ kind }) => kind), ...worked.map(({ workKind }) => plain(workKind))]),
   ];
   const rows = kinds.map((kind) => ({
     kind,
     sold: sumMinor(sold.filter((each) => each.kind === kind).map(({ hours }) => hours)),
-    worked: hoursOf(
-      sumMinor(
-        worked
-          .filter(({ workKind }) => plain(workKind) === kind)
-          .map(({ milliseconds }) => milliseconds),
-      ),
-    ),
+    worked: hours(worked.filter(({ workKind }) => plain(workKind) === kind)),
   }));
-  const people = [...Map.groupBy(worked, ({ person }) => person)].map(([person, spans]) => ({
-    person,
-    jobs: new Set(spans.map(({ jobId }) => jobId)).size,
-    hours: hoursOf(sumMinor(spans.map(({ milliseconds }) => milliseconds))),
+  const people = [...Map.groupBy(worked, ({ staffId }) => staffId)].map(([staffId, times]) => ({
+    person: names.get(staffId) ?? '',
+    jobs: new Set(times.map(({ jobId }) => jobId)).size,
+    worked: hours(times),
   }));
   return [
     reportTable(
       {
         key: 'kinds',
         heading: 'By kind of work',
-        note: 'Sold: hours on invoices of these days, less those credited. Labour at a flat price and warranty work have none. Worked: clocks that were started on these days and are off.',
+        note: 'Sold: hours on invoices of these days, less those credited. Labour at a flat price and warranty work have none. Worked: what was clocked on these days and is off.',
       },
       [
         { label: 'Kind', as: 'text', of: ({ kind }) => kind, total: 'In all' },
@@ -88,7 +78,7 @@ export function hoursTables(store: ReadStore, { shop, from, to }: Asked): Report
       [
         { label: 'Person', as: 'text', of: ({ person }) => person, total: 'In all' },
         { label: 'Jobs', as: 'count', of: ({ jobs }) => jobs },
-        { label: 'Worked', as: 'hours', of: ({ hours }) => hours, total: 'sum' },
+        { label: 'Worked', as: 'hours', of: (row) => row.worked, total: 'sum' },
       ],
       people,
     ),

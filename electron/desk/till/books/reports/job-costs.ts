@@ -3,7 +3,6 @@ import {
   bookedInvoices,
   invoiceHeads,
 } from '../../../../../db/queries/till/books/booked.ts';
-import { type ClockedSpan, clockedSpans } from '../../../../../db/queries/till/books/clocked.ts';
 import { ALWAYS } from '../../../../../db/queries/till/books/span.ts';
 import type { ReadStore } from '../../../../../db/store.ts';
 import type { Line } from '../../../../../shared/contract/till/index.ts';
@@ -12,6 +11,7 @@ import { divideRounded, lineAmount, type Rounding } from '../../../../../shared/
 import { LINE_KIND_LABELS } from '../../../../../shared/work/vocabulary.ts';
 import { spanOfDays } from '../span-of-days.ts';
 import { type Asked, kindsTaxedBy } from './table.ts';
+import { costedTime } from './worked-time.ts';
 
 /** What one kind of work on one job brought and cost. Money: integer minor units. */
 export interface CostedWork {
@@ -31,16 +31,10 @@ const isCore = ({ kind }: Line): boolean => kind === 'core-charge' || kind === '
 const kindOf = (line: Line): string =>
   line.kind === 'labour' && line.workKind !== '' ? line.workKind : LINE_KIND_LABELS[line.kind];
 
-const MILLISECONDS_OF_HOUR = 3_600_000n;
-
-const costOfTime = (span: ClockedSpan, rounding: Rounding): number =>
-  Number(
-    divideRounded(
-      BigInt(span.milliseconds) * BigInt(span.hourlyCost),
-      MILLISECONDS_OF_HOUR,
-      rounding,
-    ),
-  );
+const costOfTime = (
+  { minutes, hourlyCost }: { minutes: number; hourlyCost: number },
+  rounding: Rounding,
+): number => Number(divideRounded(BigInt(minutes) * BigInt(hourlyCost), 60n, rounding));
 
 /**
  * What was invoiced in a time, less what was credited, beside what it cost. Where time was clocked on a job
@@ -59,16 +53,12 @@ export function costedWork(store: ReadStore, { shop, from, to }: Asked): CostedW
       .toReversed()
       .map(({ jobId, id }) => [jobId, id]),
   );
-  const clocked = Map.groupBy(
-    clockedSpans(store).filter(({ hourlyCost }) => hourlyCost > 0),
-    ({ jobId }) => jobId,
-  );
 
   const found: CostedWork[] = [];
   for (const invoice of invoices) {
     const { jobId, jobCode, customerName, lines } = invoice;
     const about = { jobId, jobCode, customerName };
-    const time = clocked.get(jobId) ?? [];
+    const time = costedTime(store, jobId);
     const net = netByLine(invoice, kindsTaxed);
     for (const [index, line] of lines.entries()) {
       if (isCore(line)) continue;
