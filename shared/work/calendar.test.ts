@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { addDays, dateIn, daysFrom, weekBegins } from './calendar.ts';
+import { addDays, dateIn, dayBegins, daysFrom, weekBegins } from './calendar.ts';
 import { internationalPhone } from './phone.ts';
 
 test('the date is the one on the shop’s wall', () => {
@@ -26,4 +26,11 @@ test('a telephone number is read in the shop’s country, and what is none is le
 test('counts days over a leap day and back', () => {
   expect(daysFrom('2028-02-28', '2028-03-01')).toBe(2);
   expect(daysFrom('2026-03-01', '2026-02-27')).toBe(-2);
+});
+
+test('a day begins at midnight of the wall, or at one o’clock where the clock skips midnight', () => {
+  expect(dayBegins('America/Chicago', '2026-03-08')).toBe('2026-03-08T06:00:00.000Z');
+  expect(dayBegins('America/Chicago', '2026-03-09')).toBe('2026-03-09T05:00:00.000Z');
+  // Africa/Cairo, 24 April 2026: summer time begins at midnight, which is one o'clock at once.
+  expect(dateIn('Africa/Cairo', dayBegins('Africa/Cairo', '2026-04-24'))).toBe('2026-04-24');
 });

@@ -20,3 +20,9 @@ export const weekBegins = (date: string): string =>
 /** Whole days from one date to another; negative when the second is earlier. */
 export const daysFrom = (from: string, to: string): number =>
   Temporal.PlainDate.from(from).until(to, { largestUnit: 'day' }).days;
+
+/** The instant at which a date begins in a time zone: UTC, ISO 8601 with milliseconds, as the store keeps them. */
+export const dayBegins = (timeZone: string, date: string): string =>
+  new Date(
+    Temporal.PlainDate.from(date).toZonedDateTime({ timeZone }).epochMilliseconds,
+  ).toISOString();
