@@ -1,10 +1,13 @@
-import { Text } from '@mantine/core';
+import { Box, Text } from '@mantine/core';
+import type { ReactNode } from 'react';
 import classes from './event-list.module.css';
 
 interface Event {
   key: string;
   title: string;
   detail: string;
+  /** Below it: its paper. */
+  paper?: ReactNode;
 }
 
 /** What happened, one below the other: approvals, payments. */
@@ -24,6 +27,7 @@ export function EventList(props: { label: string; events: readonly Event[]; empt
           <Text size="sm" c="dimmed">
             {event.detail}
           </Text>
+          {event.paper !== undefined && <Box mt={6}>{event.paper}</Box>}
         </li>
       ))}
     </ul>

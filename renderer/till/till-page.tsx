@@ -64,6 +64,7 @@ function Till({ account, terms }: { account: Account; terms: BillTerms }) {
     <InvoiceCard
       account={account}
       draft={draft}
+      terms={terms}
       closed={closed}
       onIssued={expectPayment}
       onAskAgain={approvalAmount.focus}

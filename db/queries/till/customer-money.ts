@@ -36,13 +36,19 @@ export function customerMoney(store: ReadStore, customerId: string): CustomerMon
       .groupBy(application.jobId)
       .all(),
   );
-  const open = store
+  const invoices = store
     .select({ invoice, jobNumber: job.number })
     .from(invoice)
     .innerJoin(job, eq(job.id, invoice.jobId))
     .where(ofCustomer)
     .orderBy(asc(invoice.number))
-    .all()
+    .all();
+  const billed = new Set(
+    invoices.flatMap(({ invoice: { id, jobId, sort, total } }) =>
+      sort === 'storage' || (total > 0 && (credited.get(id) ?? 0) >= total) ? [] : [jobId],
+    ),
+  );
+  const open = invoices
     .map(
       ({ invoice: row, jobNumber }): UnpaidInvoice => ({
         id: InvoiceId.parse(row.id),
@@ -68,6 +74,7 @@ export function customerMoney(store: ReadStore, customerId: string): CustomerMon
       jobId: JobId.parse(id),
       jobCode: jobCode(number),
       amount: (paid.get(id) ?? 0) - (appliedFrom.get(id) ?? 0),
+      billed: billed.has(id),
     }))
     .filter(({ amount }) => amount !== 0);
   return {

@@ -62,8 +62,7 @@ export const spendCredit = os.till.spendCredit.handler(({ input, context, errors
     const { jobId } = input;
     const { customerId, invoices } = found(accountOf(store, jobId), 'job');
     const lenders = moneyOf(store, customerId).held.filter(
-      ({ jobId: of, amount }) =>
-        of !== jobId && amount > 0 && accountOf(store, of)?.invoice !== null,
+      ({ jobId: of, amount, billed }) => of !== jobId && amount > 0 && billed,
     );
     let open = invoices.map((each) => each.open);
     let used = 0;

@@ -21,7 +21,15 @@ export const CustomerMoney = z.object({
   /** Oldest first. */
   open: z.array(UnpaidInvoice),
   /** Their money that is set against no invoice, by job. */
-  held: z.array(z.object({ jobId: JobId, jobCode: JobCode, amount: z.int() })),
+  held: z.array(
+    z.object({
+      jobId: JobId,
+      jobCode: JobCode,
+      amount: z.int(),
+      /** The job has its bill: what it holds is left over, and no deposit. */
+      billed: z.boolean(),
+    }),
+  ),
   owed: z.int(),
   unapplied: z.int(),
 });
