@@ -15,12 +15,13 @@ import { useFarField } from './far-field.ts';
 import { TimeCard } from './hours/time-card.tsx';
 import { InvoiceCard } from './invoice/invoice-card.tsx';
 import { AskCustomer } from './limit/ask-customer.tsx';
-import { takeLines } from './lines/take-lines.ts';
+import { type TakenInstead, takeLines } from './lines/take-lines.ts';
 import { useMoneyRules } from './lines/use-money-rules.ts';
 import { PaymentsCard } from './payments/payments-card.tsx';
 import { Standing } from './standing.tsx';
 import { StorageCard } from './storage/storage-card.tsx';
 import { useWantedField } from './use-wanted-field.ts';
+import { WarrantyCard } from './warranty/warranty-card.tsx';
 import { WithBillTerms } from './with-bill-terms.tsx';
 
 /** The money side of a job: estimate, approval, invoice, payments. */
@@ -73,11 +74,13 @@ function Till({ account, terms }: { account: Account; terms: BillTerms }) {
   const payments = <PaymentsCard account={account} amountField={paymentAmount} />;
   const onTake = closed
     ? null
-    : (taken: readonly LineInput[]) => draft.setLines((lines) => takeLines(lines, taken, rules));
+    : (taken: readonly LineInput[], instead?: TakenInstead) =>
+        draft.setLines((lines) => takeLines(lines, taken, rules, instead));
   const besides = (
     <>
       <StorageCard onTake={onTake} />
       <TimeCard onTake={onTake} />
+      <WarrantyCard account={account} draft={draft} closed={closed} onIssued={expectPayment} />
     </>
   );
 

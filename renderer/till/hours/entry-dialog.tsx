@@ -116,6 +116,7 @@ export function EntryDialog({ entry, onClose }: EntryDialogProps) {
               <Button
                 variant="default"
                 size="sm"
+                flex="none"
                 onClick={() => {
                   setJobId(null);
                   setOtherJob(true);

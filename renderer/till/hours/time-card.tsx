@@ -1,4 +1,4 @@
-import { Button, Group, Text } from '@mantine/core';
+import { Box, Button, Group, Text } from '@mantine/core';
 import { IconClock, IconRowInsertBottom } from '@tabler/icons-react';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
@@ -13,13 +13,14 @@ import { useJob } from '../../common/job.tsx';
 import { QueryView } from '../../common/page.tsx';
 import { useMoney, useShop } from '../../common/shop.tsx';
 import { EventList } from '../event-list.tsx';
+import type { TakenInstead } from '../lines/take-lines.ts';
 
 /** As many as are read at a glance; all of them stand on the page of hours. */
 const SHOWN = 5;
 
 interface TimeCardProps {
   /** Puts the clocked time on the bill that is typed; null once there is nothing to type. */
-  onTake: ((lines: readonly LineInput[]) => void) | null;
+  onTake: ((lines: readonly LineInput[], instead: TakenInstead) => void) | null;
 }
 
 /** What was clocked on the job against what the bill holds, and the way to take it over. */
@@ -41,6 +42,10 @@ function ClockedTime({ time, onTake }: TimeCardProps & { time: ClockedOnJob }) {
   const { entries, byKind, minutes, billedHours, lines } = time;
   const standing = entries.filter(({ struckOut }) => !struckOut);
   const hours = (thousandths: number) => `${formatQuantity(thousandths, locale)} h`;
+  const take = (instead: TakenInstead) => {
+    onTake?.(lines, instead);
+    setTaken(true);
+  };
   if (standing.length === 0)
     return (
       <Text size="sm" c="dimmed">
@@ -62,16 +67,18 @@ function ClockedTime({ time, onTake }: TimeCardProps & { time: ClockedOnJob }) {
           <Button
             variant="default"
             leftSection={<IconRowInsertBottom size={18} aria-hidden />}
-            onClick={() => {
-              onTake(lines);
-              setTaken(true);
-            }}
+            onClick={() => take('nothing')}
           >
             Put clocked time on the bill
           </Button>
+          {billedHours > 0 && (
+            <Button variant="default" onClick={() => take('hourly-labour')}>
+              In place of the labour there
+            </Button>
+          )}
           <Text size="sm" role="status" flex="1 1 14rem">
             {taken
-              ? 'It stands in the lines above. Delete the labour that it takes the place of.'
+              ? 'It stands in the lines above.'
               : lines
                   .map(
                     ({ quantity, unitPrice }) =>
@@ -81,20 +88,22 @@ function ClockedTime({ time, onTake }: TimeCardProps & { time: ClockedOnJob }) {
           </Text>
         </Group>
       )}
-      <EventList
-        label="Clocked time, newest first"
-        events={standing
-          .toReversed()
-          .slice(0, SHOWN)
-          .map((entry) => ({
-            key: entry.id,
-            title: `${entry.staffName}, ${lastedWords(entry.minutes)}`,
-            detail: `${[entry.workKind, format.instant(entry.startedAt)].filter(Boolean).join(', ')} ${
-              entry.endedAt === null ? 'and still on it' : `to ${format.time(entry.endedAt)}`
-            }.`,
-          }))}
-        empty=""
-      />
+      <Box mt="sm">
+        <EventList
+          label="Clocked time, newest first"
+          events={standing
+            .toReversed()
+            .slice(0, SHOWN)
+            .map((entry) => ({
+              key: entry.id,
+              title: `${entry.staffName}, ${lastedWords(entry.minutes)}`,
+              detail: `${[entry.workKind, format.instant(entry.startedAt)].filter(Boolean).join(', ')} ${
+                entry.endedAt === null ? 'and still on it' : `to ${format.time(entry.endedAt)}`
+              }.`,
+            }))}
+          empty=""
+        />
+      </Box>
       {standing.length > SHOWN && (
         <Text size="sm" c="dimmed">
           and {standing.length - SHOWN} more

@@ -46,6 +46,13 @@ test('clocked time comes below what is typed, and again in the place where it st
   expect(new Set(again.map(({ key }) => key)).size).toBe(3);
 });
 
+test('it can take the place of the labour by the hour; flat labour stays', () => {
+  const hourly = { ...emptyLine([], 'labour', RULES), description: 'Rebuild', quantity: '4' };
+  const flat = { ...hourly, key: 2, description: 'Valve job', unit: 'pc' };
+  const lines = takeLines([hourly, flat], [clocked(1500)], RULES, 'hourly-labour');
+  expect(lines.map(({ description }) => description)).toEqual(['Valve job', 'Labour']);
+});
+
 test('the empty line that a new bill begins with makes way, and what is taken can be sent as it is', () => {
   const [line, ...none] = takeLines([emptyLine([], 'labour', RULES)], [clocked(333)], RULES);
   expect(none).toEqual([]);

@@ -4,6 +4,9 @@ import { type DraftLine, emptyLine, isBlank, type MoneyRules } from './draft-lin
 
 type TakenLine = Pick<LineInput, 'priceFrom' | 'workKind'>;
 
+/** What makes way for the lines that are taken: nothing, or all labour by the hour. */
+export type TakenInstead = 'nothing' | 'hourly-labour';
+
 /** Clocked time of one kind of work, and storage, stand on a bill once. */
 const stands = (line: DraftLine, taken: TakenLine): boolean =>
   line.behind.priceFrom === taken.priceFrom && line.behind.workKind === taken.workKind;
@@ -16,8 +19,14 @@ export function takeLines(
   lines: readonly DraftLine[],
   taken: readonly LineInput[],
   rules: MoneyRules,
+  instead: TakenInstead = 'nothing',
 ): DraftLine[] {
-  const all = lines.filter((line) => !isBlank(line, rules));
+  const stays = (line: DraftLine): boolean =>
+    instead === 'nothing' ||
+    line.kind !== 'labour' ||
+    line.unit !== 'h' ||
+    taken.some((each) => stands(line, each));
+  const all = lines.filter((line) => !isBlank(line, rules) && stays(line));
   for (const { description, unit, unitPrice, quantity, kind, ...behind } of taken) {
     const at = all.findIndex((line) => stands(line, behind));
     const empty = emptyLine(all, kind, rules);
