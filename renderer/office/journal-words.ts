@@ -44,6 +44,8 @@ const DONE: Record<string, string> = {
   'parts.takeBack': 'Took an unused part back',
   'parts.moveByParts': 'Moved a job because of its parts',
   'parts.reprice': 'Changed a part’s price',
+  'parts.addSupplier': 'Added a supplier',
+  'parts.reviseSupplier': 'Changed a supplier',
   'till.setRules': 'Changed prices and limits',
   'till.setCustomerTerms': 'Changed a customer’s terms',
   'till.saveBundle': 'Kept a bundle of lines',

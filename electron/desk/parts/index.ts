@@ -7,6 +7,7 @@ import { shelf } from './part.ts';
 import { partPhotos } from './photos.ts';
 import { reprice } from './pricing.ts';
 import { standing } from './standing.ts';
+import { suppliers } from './suppliers.ts';
 
 export const parts = {
   ...shelf,
@@ -19,4 +20,5 @@ export const parts = {
   ...partPhotos,
   ...standing,
   ...jobsParts,
+  ...suppliers,
 };

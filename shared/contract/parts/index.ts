@@ -7,6 +7,7 @@ import { partPhotos } from './part-photos.ts';
 import { pricing } from './pricing.ts';
 import { shelf } from './shelf.ts';
 import { standing } from './standing.ts';
+import { suppliers } from './suppliers.ts';
 
 export * from './fits.ts';
 export * from './job-parts.ts';
@@ -18,6 +19,7 @@ export * from './part-photos.ts';
 export * from './refusals.ts';
 export * from './shelf.ts';
 export * from './standing.ts';
+export * from './suppliers.ts';
 
 /** The parts room: what is on the shelf, promised and on order. Quantities are whole thousandths of a part's unit. */
 export const parts = {
@@ -30,4 +32,5 @@ export const parts = {
   ...partPhotos,
   ...standing,
   ...jobParts,
+  ...suppliers,
 };
