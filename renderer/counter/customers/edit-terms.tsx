@@ -50,6 +50,7 @@ export function EditTerms({ customer, terms, onClose }: EditTermsProps) {
       <form onSubmit={send}>
         <Stack gap="sm">
           <Autocomplete
+            size="md"
             label="Taxed in"
             description="A place that a tax of the shop names; empty for the taxes that hold everywhere"
             data={places}

@@ -44,26 +44,32 @@ export function TermsCard({ customer }: { customer: Customer }) {
   );
 }
 
+function taxedWords(place: string, exempt: boolean): string {
+  if (exempt) return 'not at all';
+  return place === '' ? 'as everybody here' : `in ${place}`;
+}
+
 function TermFacts({ terms }: { terms: CustomerTerms }) {
   const money = useMoney();
   const format = useFormat();
   const today = useToday();
   const { exemptCertificate, exemptUntil } = terms;
+  const exempt = exemptionOn(terms, today) !== '';
   return (
     <dl className={classes.facts}>
       <dt>Taxed</dt>
-      <dd>{terms.taxPlace === '' ? 'as everybody here' : `in ${terms.taxPlace}`}</dd>
+      <dd>{taxedWords(terms.taxPlace, exempt)}</dd>
       {exemptCertificate !== '' && (
         <>
           <dt>Certificate</dt>
           <dd>
             {exemptCertificate}
             <span className={classes.small}>
-              {exemptionOn(terms, today) === ''
-                ? `Ran out on ${format.day(exemptUntil ?? today)}: tax is charged again`
+              {!exempt
+                ? `Ran out on ${format.date(exemptUntil ?? today)}: tax is charged again`
                 : exemptUntil === null
                   ? 'No tax, without an end'
-                  : `No tax until ${format.day(exemptUntil)}`}
+                  : `No tax until ${format.date(exemptUntil)}`}
             </span>
           </dd>
         </>

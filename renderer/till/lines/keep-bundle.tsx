@@ -41,6 +41,7 @@ export function KeepBundle({ lines, bundles, onClose }: KeepBundleProps) {
             parts from the shelf come back at the prices of the day.
           </Text>
           <Autocomplete
+            size="md"
             label="Name"
             data-autofocus
             required
