@@ -178,6 +178,8 @@ export interface Estimate extends JobPaper {
   validUntil: string | null;
   /** Ways to do it, of which the customer takes one; the only one has no label. */
   options: { label: string; lines: PaperLine[]; totals: Totals }[];
+  /** What the customer declined before and is in none of the options. */
+  declined: { description: string; amount: number }[];
   note: string;
   terms: string[];
 }

@@ -1,5 +1,6 @@
 import type { Estimate } from './content.ts';
 import type { TextStyle } from './fonts/typesetter.ts';
+import { declined } from './furniture/beside-approval.ts';
 import { billLines, totalsBlock } from './furniture/bill.ts';
 import { fullPages } from './furniture/full-page.ts';
 import { STYLE } from './furniture/ink.ts';
@@ -9,6 +10,9 @@ import type { Block, Sheet } from './furniture/sheet.ts';
 import { signatureBoxes } from './furniture/signatures.ts';
 import { table } from './furniture/table.ts';
 import { cell } from './furniture/table-rows.ts';
+
+/** An option of no more lines than these is not parted between two pages. */
+const FEW_LINES = 12;
 
 /** What the work would cost, to be approved before it is done. */
 export function drawEstimate(content: Estimate, fingerprint: string): Uint8Array {
@@ -28,9 +32,10 @@ export function drawEstimate(content: Estimate, fingerprint: string): Uint8Array
           sheet,
           several ? `Option ${index + 1}: ${label}` : 'Work and parts',
           [billLines(sheet, lines), totalsBlock(sheet, totals)],
-          several ? {} : { aside: until },
+          several ? { together: lines.length <= FEW_LINES } : { aside: until },
         ),
       ),
+      ...declined(sheet, content),
       ...(content.note.trim() === ''
         ? []
         : [section(sheet, 'Note', [paragraph(sheet, content.note)])]),
@@ -67,7 +72,9 @@ function sideBySide(sheet: Sheet, { options }: Estimate): Block {
   const { money } = sheet.writing;
   const figures = (total: (option: Estimate['options'][number]) => number) =>
     options.map((option) => money(total(option)));
+  const discounted = options.some(({ totals }) => totals.discount !== undefined);
   const taxed = options.some(({ totals }) => totals.taxes.length > 0);
+  const within = options.some(({ totals }) => totals.pricesIncludeTax);
   const row = (words: string, cells: readonly string[], style: TextStyle = STYLE.cell) => ({
     cells: [cell(words, style), ...cells.map((text) => cell(text, style))],
   });
@@ -86,14 +93,22 @@ function sideBySide(sheet: Sheet, { options }: Estimate): Block {
         'Lines',
         options.map(({ lines }) => String(lines.length)),
       ),
+      row(
+        'Subtotal',
+        figures(({ totals }) => totals.subtotal),
+      ),
+      ...(discounted
+        ? [
+            row(
+              'Discount',
+              figures(({ totals }) => -(totals.discount?.amount ?? 0)),
+            ),
+          ]
+        : []),
       ...(taxed
         ? [
             row(
-              'Before tax',
-              figures(({ totals }) => totals.subtotal),
-            ),
-            row(
-              'Tax',
+              within ? 'Tax, within the prices' : 'Tax',
               figures(({ totals }) => totals.taxes.reduce((sum, { amount }) => sum + amount, 0)),
             ),
           ]

@@ -2,7 +2,7 @@ import { dossierOf } from '../../../db/queries/counter/jobs.ts';
 import { accountOf } from '../../../db/queries/till/account.ts';
 import { billTermsOf } from '../../../db/queries/till/terms.ts';
 import { estimate as estimateTable } from '../../../db/schema/index.ts';
-import type { EstimateOption } from '../../../shared/contract/till/index.ts';
+import type { Account, EstimateOption } from '../../../shared/contract/till/index.ts';
 import { LOCAL_LAW } from '../../../shared/work/cautions.ts';
 import { canMove } from '../../../shared/work/job-state.ts';
 import { moveTo } from '../counter/move.ts';
@@ -17,6 +17,15 @@ import { openAccount } from './open-account.ts';
 
 /** `a`, `b` … in the order in which they stand side by side. */
 const optionKey = (index: number): string => String.fromCharCode('a'.charCodeAt(0) + index);
+
+/** What the customer declined when they were asked last, as far as no option holds it any more. */
+const declinedBefore = ({ approvals }: Account, options: readonly EstimateOption[]) =>
+  (approvals.at(-1)?.declined ?? [])
+    .filter(
+      ({ description }) =>
+        !options.some(({ lines }) => lines.some((line) => line.description === description)),
+    )
+    .map(({ description, amount }) => ({ description, amount }));
 
 export const writeEstimate = os.till.writeEstimate.handler(({ input, context, errors, path }) =>
   write(context, path, input.by, (writing) => {
@@ -49,6 +58,7 @@ export const writeEstimate = os.till.writeEstimate.handler(({ input, context, er
         lines: paperLines(lines, shop),
         totals: paperTotals(totals, shop, discount),
       })),
+      declined: declinedBefore(account, options),
       note: input.note,
       terms: [...termLines(shop.estimateTerms), LOCAL_LAW],
     });

@@ -34,7 +34,7 @@ export function differences(sheet: Sheet, { differences: lines }: Invoice): Bloc
 }
 
 /** What the customer did not take: it was not done, and is not billed. */
-export function declined(sheet: Sheet, { declined: lines }: Invoice): Block[] {
+export function declined(sheet: Sheet, { declined: lines }: Pick<Invoice, 'declined'>): Block[] {
   if (lines.length === 0) return [];
   const block = table(sheet, {
     columns: [

@@ -193,6 +193,7 @@ describe('the other papers', () => {
       expect(paper.placed.filter(({ text }) => text === total).length).toBeGreaterThan(1);
     expect(paper.text).toContain('Option 3: Replace the engine');
     expect(paper.text).toContain('Option taken:');
+    expect(rowsWith(paper, 'New recoil rope').join()).toContain('$15.00');
   });
 
   it('an invoice says how it differs from what was approved, and what was declined', async () => {

@@ -149,22 +149,36 @@ export const estimate = {
   revision: 2,
   validUntil: '2026-04-17',
   options: [{ label: '', lines, totals }],
+  declined: [],
   note: 'Replaces revision 1: the bore is worn past its limit, so the cylinder is bored to the first oversize.',
   terms,
 } satisfies Estimate;
+
+const repairTotals = {
+  ...totals,
+  subtotal: 3790,
+  taxes: [{ name: 'Sales tax', rate: '6.25 %', base: 3790, amount: 237 }],
+  total: 4027,
+} satisfies Totals;
 
 /** Three ways to do it, of which the customer takes one. */
 export const optionsSideBySide = {
   ...estimate,
   options: [
-    { label: 'Repair', lines: lines.slice(4), totals: { ...totals, total: 4027 } },
+    { label: 'Repair', lines: lines.slice(4), totals: repairTotals },
     { label: 'Rebuild', lines, totals },
     {
       label: 'Replace the engine',
       lines: [line('part', 'Short engine, complete', 'TV-9000', '1', 'pc', 78000, 78000)],
-      totals: { ...totals, subtotal: 78000, total: 82875 },
+      totals: {
+        ...totals,
+        subtotal: 78000,
+        taxes: [{ name: 'Sales tax', rate: '6.25 %', base: 78000, amount: 4875 }],
+        total: 82875,
+      },
     },
   ],
+  declined: [{ description: 'New recoil rope', amount: 1500 }],
 } satisfies Estimate;
 
 const approvals = [
