@@ -1,8 +1,8 @@
-import { asc, eq } from 'drizzle-orm';
+import { and, asc, desc, eq, lt, ne } from 'drizzle-orm';
 import type { Decision } from '../../shared/contract/bench/decisions.ts';
 import { DecisionId } from '../../shared/contract/ids.ts';
 import { choiceLabel } from '../../shared/work/decision-rules.ts';
-import { decision, staff } from '../schema/index.ts';
+import { decision, job, jobMove, staff } from '../schema/index.ts';
 import type { ReadStore } from '../store.ts';
 
 /** Decisions of a job that no later one superseded. */
@@ -11,6 +11,32 @@ export function standingDecisions(store: ReadStore, jobId: string): Decision[] {
   const superseded = new Set(all.map(({ supersedes }) => supersedes));
   return all.filter(({ id }) => !superseded.has(id));
 }
+
+/**
+ * What stands of the decisions of an engine's jobs before this one, oldest first. A job that was not built
+ * (not handed over, or stopped) changed no part.
+ */
+export function earlierDecisions(store: ReadStore, engineId: string, jobId: string): Decision[] {
+  const thisJob = store.select({ number: job.number }).from(job).where(eq(job.id, jobId));
+  return store
+    .select({ id: job.id })
+    .from(job)
+    .where(and(eq(job.engineId, engineId), eq(job.state, 'handed-over'), lt(job.number, thisJob)))
+    .orderBy(asc(job.number))
+    .all()
+    .filter(({ id }) => wasBuilt(store, id))
+    .flatMap(({ id }) => standingDecisions(store, id));
+}
+
+/** Whether a job that was handed over had been finished before, and not stopped. */
+const wasBuilt = (store: ReadStore, jobId: string): boolean =>
+  store
+    .select({ to: jobMove.to })
+    .from(jobMove)
+    .where(and(eq(jobMove.jobId, jobId), ne(jobMove.to, 'handed-over')))
+    .orderBy(desc(jobMove.id))
+    .limit(1)
+    .get()?.to === 'ready';
 
 /** A job's decisions in the order in which they were taken, superseded ones among them. */
 export const decisionsOf = (store: ReadStore, jobId: string): Decision[] =>

@@ -7,9 +7,10 @@ import { bandWords } from '../common/measure/measure-words.ts';
 import classes from './bench.module.css';
 
 /** '+0.25 mm', '−0.25 mm'. */
-const stepWords = (step: number) => `${step < 0 ? '−' : '+'}${display(Math.abs(step), 'mm')}`;
+const stepWords = (step: number) =>
+  step === 0 ? 'standard size' : `${step < 0 ? '−' : '+'}${display(Math.abs(step), 'mm')}`;
 
-/** Where an oversize or undersize was decided, what holds from then on instead of the book's limits. */
+/** Where an oversize or undersize was decided, now or on an earlier job, what holds instead of the book's. */
 export function DecidedSize({
   feature,
   phase,
@@ -19,23 +20,27 @@ export function DecidedSize({
   readonly phase: Phase;
   readonly cylinders: number;
 }) {
-  if (phase === 'as-received') return null;
   const moved = [
     ...new Map(
-      feature.places.flatMap(({ cylinder, decided }) =>
-        decided === null ? [] : [[cylinder, decided] as const],
-      ),
+      feature.places.flatMap(({ cylinder, came, decided }) => {
+        const now = phase === 'as-received' ? null : decided;
+        const holds = now ?? came;
+        return holds === null
+          ? []
+          : [[cylinder, { holds, word: now === null ? 'As it came' : 'Decided' }] as const];
+      }),
     ),
   ];
-  return moved.map(([cylinder, decided]) => (
+  return moved.map(([cylinder, { holds, word }]) => (
     <div key={cylinder} className={classes.decided}>
       <IconScale size={20} aria-hidden />
       <Text size="sm">
         <strong>
-          Decided{cylinders > 1 && `, cylinder ${cylinder}`}: {stepWords(decided.step)}.
+          {word}
+          {cylinders > 1 && `, cylinder ${cylinder}`}: {stepWords(holds.step)}.
         </strong>{' '}
-        New: {bandWords(decided, feature.unit)}
-        {decided.wearLimit !== null && `, wear limit ${display(decided.wearLimit, feature.unit)}`}.
+        New: {bandWords(holds, feature.unit)}
+        {holds.wearLimit !== null && `, wear limit ${display(holds.wearLimit, feature.unit)}`}.
       </Text>
     </div>
   ));

@@ -54,6 +54,7 @@ const place = (key: string, ...readings: Reading[]): PlaceOnSheet => ({
   high: 68.04,
   aim: null,
   wearLimit: null,
+  came: null,
   decided: null,
   readings,
   earlier: [],

@@ -1,5 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { decidedLimits, decidedStep, limitsInPhase, type SizeDecision } from './decided-limits.ts';
+import {
+  decidedLimits,
+  decidedStep,
+  limitsInPhase,
+  limitsOfPlace,
+  type SizeDecision,
+  sizesItCameWith,
+  stepInPhase,
+} from './decided-limits.ts';
 
 // Invented sizes. That a rebored cylinder is held against the new limits moved by its step is common
 // practice; no source.
@@ -81,4 +89,39 @@ test('honed, reused or replaced, a part keeps the limits of the book', () => {
     expect(
       decidedLimits('bore', 2, BORE, [decision({ choice, step: null, machineTo: null })]),
     ).toBeNull();
+});
+
+describe('an engine that was bored on an earlier job', () => {
+  const cameWith = sizesItCameWith([decision({ cylinder: 1, step: 0.5 }), decision({})]);
+
+  test('is held to that size as it comes in', () => {
+    const place = limitsOfPlace('bore', 2, BORE, { cameWith, standing: [] });
+    expect(place).toMatchObject({ low: 81.25, wearLimit: 81.35, decided: null });
+    expect(limitsInPhase(place, 'as-received').high).toBe(81.27);
+    expect(limitsInPhase(place, 'final').high).toBe(81.27);
+    expect(stepInPhase('bore', 2, 'as-received', { cameWith, standing: [] })).toBe(0.25);
+  });
+
+  test('and to the next one once this job decides on it', () => {
+    const standing = [decision({ step: 0.5, machineTo: null })];
+    const place = limitsOfPlace('bore', 2, BORE, { cameWith, standing });
+    expect(limitsInPhase(place, 'as-received').low).toBe(81.25);
+    expect(limitsInPhase(place, 'after-machining').low).toBe(81.5);
+    expect(stepInPhase('bore', 2, 'final', { cameWith, standing })).toBe(0.5);
+  });
+
+  test('a new cylinder brings the book’s size back, on this job or before it', () => {
+    const standing = [decision({ choice: 'replace', step: null, machineTo: null })];
+    const place = limitsOfPlace('bore', 2, BORE, { cameWith, standing });
+    expect(limitsInPhase(place, 'as-received').low).toBe(81.25);
+    expect(limitsInPhase(place, 'final').low).toBe(81);
+    expect(stepInPhase('bore', 2, 'final', { cameWith, standing })).toBe(0);
+    expect(sizesItCameWith([decision({}), ...standing])).toEqual([]);
+  });
+
+  test('what was only honed or kept since leaves the size as it was', () => {
+    expect(sizesItCameWith([decision({}), decision({ choice: 'hone', step: null })])).toEqual([
+      decision({}),
+    ]);
+  });
 });

@@ -86,7 +86,84 @@ export function decidedLimits(
   };
 }
 
-/** What a reading of a phase is held to: as it came in, a part is what the book says of it. */
+/** Decisions after which a part has another size than before; all others leave it as it was. */
+const SIZING: readonly DecisionChoice[] = ['next-oversize', 'undersize', 'replace'];
+
+/**
+ * The sizes that an engine came with from its earlier jobs: what was last decided of each part, unless that
+ * was to replace it, which brings the book's size back.
+ * @param earlier decisions that stand, of jobs that were built, oldest first
+ */
+export const sizesItCameWith = (earlier: readonly SizeDecision[]): SizeDecision[] =>
+  [
+    ...Map.groupBy(
+      earlier.filter(({ choice }) => SIZING.includes(choice)),
+      ({ subject, cylinder }) => `${subject} ${cylinder}`,
+    ).values(),
+  ]
+    .flatMap((same) => same.at(-1) ?? [])
+    .filter(({ choice }) => choice !== 'replace');
+
+/** What a place is held to, as it came and after what was decided on this job. */
+export interface LimitsOfPlace extends PlaceLimits {
+  /** Where an earlier job gave it another size: that size, which is what low, high, aim and wear limit say. */
+  came: DecidedLimits | null;
+  decided: DecidedLimits | null;
+}
+
+/**
+ * The limits of a place: the book's, or of the size that it came with; and what this job decided instead.
+ * @param book limits of a new part of the book's size, mm
+ */
+export function limitsOfPlace(
+  feature: MeasuredFeature,
+  cylinder: number,
+  book: PlaceLimits,
+  decisions: { cameWith: readonly SizeDecision[]; standing: readonly SizeDecision[] },
+): LimitsOfPlace {
+  const { cameWith, standing } = decisions;
+  const came = decidedLimits(feature, cylinder, book, cameWith);
+  const back = came !== null && isReplaced(feature, cylinder, standing);
+  const decided = decidedLimits(feature, cylinder, book, standing);
+  const { low, high, aim, wearLimit } = came ?? book;
+  return {
+    low,
+    high,
+    aim,
+    wearLimit,
+    came,
+    decided: decided ?? (back ? { ...book, step: 0 } : null),
+  };
+}
+
+/** How far over (under: negative) nominal a feature is in a phase, mm. */
+export function stepInPhase(
+  feature: MeasuredFeature,
+  cylinder: number,
+  phase: Phase,
+  { cameWith, standing }: { cameWith: readonly SizeDecision[]; standing: readonly SizeDecision[] },
+): number {
+  const came = decidedStep(feature, cylinder, cameWith);
+  if (phase === 'as-received') return came;
+  if (isReplaced(feature, cylinder, standing)) return 0;
+  return decidedStep(feature, cylinder, standing) || came;
+}
+
+function isReplaced(
+  feature: MeasuredFeature,
+  cylinder: number,
+  standing: readonly SizeDecision[],
+): boolean {
+  const subject = MOVED_BY[feature]?.subject;
+  return standing.some(
+    (decision) =>
+      decision.subject === subject &&
+      decision.choice === 'replace' &&
+      (decision.cylinder === cylinder || decision.cylinder === 0),
+  );
+}
+
+/** What a reading of a phase is held to: what was decided holds once the part was machined. */
 export const limitsInPhase = <Limits extends PlaceLimits>(
   place: Limits & { decided: DecidedLimits | null },
   phase: Phase,

@@ -30,8 +30,8 @@ export interface EngineSizes {
   bore: number | null;
   stroke: number | null;
   cylinders: number;
-  /** How far over nominal a cylinder was decided to be bored, mm; nothing is when it isn't given. */
-  boreStep?: (cylinder: number) => number;
+  /** How far over nominal a cylinder is bored in a phase, mm; nothing is when it isn't given. */
+  boreStep?: (cylinder: number, phase: Phase) => number;
 }
 
 const NOTHING_KNOWN: EngineSizes = { bore: null, stroke: null, cylinders: 1 };
@@ -89,9 +89,9 @@ function fromWear(bore: readonly StandingReading[], nominal: number | null) {
   return [['bore-wear', { value: difference(value, nominal), uncertainty }]] satisfies Named[];
 }
 
-/** What the bore is when new: nominal, and the oversize that it was decided to get after it came in. */
+/** What the bore was when new: nominal, and the oversize that it has in that phase. */
 const newBore = (phase: Phase, cylinder: number, { bore, boreStep }: EngineSizes) =>
-  bore === null ? null : bore + (phase === 'as-received' ? 0 : (boreStep?.(cylinder) ?? 0));
+  bore === null ? null : bore + (boreStep?.(cylinder, phase) ?? 0);
 
 /** The largest difference of two directions of one journal; each direction read by one gauge. */
 function outOfRound(

@@ -41,14 +41,21 @@ const entryOfJob = ({ job }: SheetOfJob) => ({
   hours: job.engineHours,
 });
 
+/** What the place is held to from now on. */
+const limitsNow = ({ low, high, wearLimit }: Pick<PlaceHistory, 'low' | 'high' | 'wearLimit'>) => ({
+  low,
+  high,
+  wearLimit,
+});
+
 /** What was measured on a job: the latest reading that stands of each place and phase. */
 const measured = (from: SheetOfJob): Entry[] =>
   from.sheet.features.flatMap(({ feature, label, unit, places }) =>
-    places.map(({ key, label: placeLabel, low, high, wearLimit, readings }) => ({
+    places.map(({ key, label: placeLabel, decided, readings, ...asItCame }) => ({
       feature,
       label,
       unit,
-      place: { key, label: placeLabel, low, high, wearLimit },
+      place: { key, label: placeLabel, ...limitsNow(decided ?? asItCame) },
       points: PHASES.flatMap((phase): HistoryPoint[] => {
         const reading = readings.findLast((each) => each.phase === phase && !each.superseded);
         if (reading === undefined) return [];

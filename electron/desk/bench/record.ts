@@ -1,5 +1,5 @@
 import { gaugeById, readingsOf } from '../../../db/queries/bench.ts';
-import { standingDecisions } from '../../../db/queries/decisions.ts';
+import { earlierDecisions, standingDecisions } from '../../../db/queries/decisions.ts';
 import { reading as readingTable } from '../../../db/schema/index.ts';
 import type { Reading } from '../../../shared/contract/bench/index.ts';
 import { SPECIFICATION_UNITS } from '../../../shared/contract/specbook.ts';
@@ -11,7 +11,11 @@ import {
   type Unit,
   unitLabel,
 } from '../../../shared/trade/index.ts';
-import { decidedLimits, limitsInPhase } from '../../../shared/work/decided-limits.ts';
+import {
+  limitsInPhase,
+  limitsOfPlace,
+  sizesItCameWith,
+} from '../../../shared/work/decided-limits.ts';
 import { FEATURE_UNITS, placesOf } from '../../../shared/work/features.ts';
 import { gaugeRemark, uncertaintyInBase } from '../../../shared/work/gauge-remark.ts';
 import { wantsPosition } from '../../../shared/work/lash-position.ts';
@@ -86,14 +90,16 @@ export function enterReading(
   if (impossible !== null) throw errors.READING_UNREADABLE({ data: { reason: impossible } });
 
   const specification = specifications.find(({ feature }) => feature === input.feature) ?? null;
-  const limits = limitsAt(specification, place.share);
-  const decided = decidedLimits(
+  const limits = limitsOfPlace(
     input.feature,
     place.cylinder,
-    limits,
-    standingDecisions(store, input.jobId),
+    limitsAt(specification, place.share),
+    {
+      cameWith: sizesItCameWith(earlierDecisions(store, job.machineDetails.engine.id, input.jobId)),
+      standing: standingDecisions(store, input.jobId),
+    },
   );
-  const band = acceptedBand(limitsInPhase({ ...limits, decided }, input.phase), input.phase);
+  const band = acceptedBand(limitsInPhase(limits, input.phase), input.phase);
   const before = readingsOf(store, input.jobId);
   const { slip, against } = suspicionOf({
     feature: input.feature,

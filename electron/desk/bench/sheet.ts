@@ -1,5 +1,5 @@
 import { earlierReadings, readingsOf } from '../../../db/queries/bench.ts';
-import { standingDecisions } from '../../../db/queries/decisions.ts';
+import { earlierDecisions, standingDecisions } from '../../../db/queries/decisions.ts';
 import { specificationsById } from '../../../db/queries/specbook.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import type {
@@ -10,7 +10,11 @@ import type {
 } from '../../../shared/contract/bench/index.ts';
 import { jobCode } from '../../../shared/contract/ids.ts';
 import type { Specification } from '../../../shared/contract/specbook.ts';
-import { decidedLimits, decidedStep } from '../../../shared/work/decided-limits.ts';
+import {
+  limitsOfPlace,
+  sizesItCameWith,
+  stepInPhase,
+} from '../../../shared/work/decided-limits.ts';
 import {
   type DerivedValue,
   derivedFrom,
@@ -79,7 +83,10 @@ const onSheet = (
 export function sheetOf(store: ReadStore, jobId: string): BenchSheet {
   const { job, model, specifications, shape } = bookOf(store, jobId);
   const readings = readingsOf(store, jobId);
-  const decisions = standingDecisions(store, jobId);
+  const decisions = {
+    cameWith: sizesItCameWith(earlierDecisions(store, job.machineDetails.engine.id, jobId)),
+    standing: standingDecisions(store, jobId),
+  };
   const used = specificationsById(
     store,
     readings.flatMap(({ specificationId }) => specificationId ?? []),
@@ -107,13 +114,7 @@ export function sheetOf(store: ReadStore, jobId: string): BenchSheet {
       unit: specification?.unit ?? FEATURE_UNITS[feature],
       places: [...present, ...formerPlaces(feature, present, readings, used)].map((place) => ({
         ...place,
-        ...limitsAt(specification, place.share),
-        decided: decidedLimits(
-          feature,
-          place.cylinder,
-          limitsAt(specification, place.share),
-          decisions,
-        ),
+        ...limitsOfPlace(feature, place.cylinder, limitsAt(specification, place.share), decisions),
         readings: readings.filter(
           (reading) => reading.feature === feature && reading.place === place.key,
         ),
@@ -140,7 +141,7 @@ export function sheetOf(store: ReadStore, jobId: string): BenchSheet {
       bore: model?.bore ?? null,
       stroke: model?.stroke ?? null,
       cylinders: shape.cylinders,
-      boreStep: (cylinder) => decidedStep('bore', cylinder, decisions),
+      boreStep: (cylinder, phase) => stepInPhase('bore', cylinder, phase, decisions),
     }).map((value) => onSheet(value, specifications)),
     holdPoints: holdPointsOnSheet(store, job),
     closed: job.state === 'handed-over',

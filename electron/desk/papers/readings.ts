@@ -77,10 +77,11 @@ function sourceWords({ source, page }: Pick<Specification, 'source' | 'page'>): 
 type Place = FeatureOnSheet['places'][number];
 
 /** What a decision made of the limits, where the reading was held against that. */
-function decidedAt(reading: Reading, { decided }: Place): Place['decided'] {
-  if (decided === null || reading.phase === 'as-received') return null;
-  const { low, high } = acceptedBand(decided, reading.phase);
-  return reading.low === low && reading.high === high ? decided : null;
+function decidedAt(reading: Reading, { decided, came }: Place): Place['decided'] {
+  const moved = reading.phase === 'as-received' ? came : (decided ?? came);
+  if (moved === null || moved.step === 0) return null;
+  const { low, high } = acceptedBand(moved, reading.phase);
+  return reading.low === low && reading.high === high ? moved : null;
 }
 
 /** `81.25 to 81.27 mm, wear limit 81.35, +0.25 mm decided`: no source prints these, they follow from it. */
@@ -187,6 +188,8 @@ const ALWAYS_PRINTED: readonly DerivedOnSheet['feature'][] = [
   'bore-out-of-round',
   'piston-clearance',
   'rod-clearance',
+  'displacement',
+  'compression-ratio',
 ];
 
 function derivedLine(value: DerivedOnSheet, cylinders: number): DerivedLine {

@@ -19,8 +19,8 @@ export function ChoosePersonPage() {
           Who is at this station?
         </Title>
         <Text c="dimmed" mb="md">
-          {shop.name}. Every reading, promise and payment says who made it. Press the number beside
-          your name.
+          {shop.name}. Every reading, promise and payment says who made it. Tap your name, or press
+          the number beside it.
         </Text>
         <PeopleList onChosen={nothing} />
       </div>

@@ -21,6 +21,15 @@ const EarlierReading = z.object({
 });
 export type EarlierReading = z.infer<typeof EarlierReading>;
 
+/** Limits that a decision moved, by `step` off nominal. */
+const MovedLimits = z.object({
+  low: z.number().nullable(),
+  high: z.number().nullable(),
+  aim: z.number().nullable(),
+  wearLimit: z.number().nullable(),
+  step: z.number(),
+});
+
 /** One place to be measured, with its band in the base unit and the reading that stands. */
 const PlaceOnSheet = z.object({
   key: z.string(),
@@ -32,16 +41,10 @@ const PlaceOnSheet = z.object({
   aim: z.number().nullable(),
   /** Beyond this a part that has run is replaced. */
   wearLimit: z.number().nullable(),
-  /** What holds after machining instead, where an oversize or undersize was decided; by `step` off nominal. */
-  decided: z
-    .object({
-      low: z.number().nullable(),
-      high: z.number().nullable(),
-      aim: z.number().nullable(),
-      wearLimit: z.number().nullable(),
-      step: z.number(),
-    })
-    .nullable(),
+  /** Where an earlier job of the engine gave it another size: that, which low, high and the rest say too. */
+  came: MovedLimits.nullable(),
+  /** What holds after machining instead, where this job decided on another size. */
+  decided: MovedLimits.nullable(),
   readings: z.array(Reading),
   /** What this engine showed here on earlier jobs, newest first, two at most. */
   earlier: z.array(EarlierReading),

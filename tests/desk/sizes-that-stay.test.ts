@@ -1,0 +1,135 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { CustomerId, EngineModelId, JobId, MachineId } from '../../shared/contract/ids.ts';
+import { addCorvane, openTestShop, plainIntake, type TestShop, typed } from './shop.ts';
+
+/** An engine keeps the sizes that it was given: what was bored on one job is judged as such on the next. */
+let shop: TestShop;
+let engineModelId: EngineModelId;
+let machineId: MachineId;
+let owner: CustomerId;
+
+beforeAll(async () => {
+  shop = await openTestShop();
+  const { model, manual } = await addCorvane(shop);
+  engineModelId = model.id;
+  await shop.desk.specbook.addSpecification({
+    by: shop.by,
+    engineModelId,
+    feature: 'bore',
+    low: '68.000',
+    high: '68.020',
+    wearLimit: '68.100',
+    unit: 'mm',
+    sourceId: manual.id,
+    page: '30',
+  });
+});
+afterAll(() => shop.close());
+
+const LABOUR = {
+  kind: 'labour' as const,
+  description: 'Rebuild',
+  quantity: 1000,
+  unit: 'h',
+  unitPrice: 8000,
+};
+
+const takenIn = async (known: boolean): Promise<JobId> => {
+  const { desk, by } = shop;
+  const intake = plainIntake(by);
+  const { jobId } = await desk.counter.takeIn(
+    known
+      ? {
+          ...intake,
+          customer: { which: 'known', id: owner },
+          machine: { which: 'known', id: machineId },
+        }
+      : intake,
+  );
+  await desk.bench.chooseEngineModel({ by, jobId, engineModelId });
+  return jobId;
+};
+
+/** Which machine comes back, and whose it is. */
+const remember = async (jobId: JobId) => {
+  const { machineDetails, customer } = await shop.desk.counter.job({ id: jobId });
+  machineId = machineDetails.id;
+  owner = customer.id;
+};
+
+const boreReading = (jobId: JobId, text: string) =>
+  shop.desk.bench.record({
+    by: shop.by,
+    jobId,
+    feature: 'bore',
+    place: 'c1-top-along',
+    phase: 'as-received',
+    text,
+    unit: 'mm',
+    keepAsTyped: true,
+  });
+
+const decided = (jobId: JobId) =>
+  shop.desk.bench.decide({
+    by: shop.by,
+    jobId,
+    subject: 'cylinder',
+    cylinder: 1,
+    choice: 'next-oversize',
+    step: 0.25,
+    reason: 'Scored deeper than the readings show.',
+  });
+
+const finish = async (jobId: JobId, to: 'ready' | 'stopped') => {
+  const { desk, by } = shop;
+  const { estimates } = await desk.till.writeEstimate({ by, jobId, lines: [LABOUR] });
+  const estimate = estimates.at(-1);
+  if (estimate === undefined) throw new Error('No estimate was written.');
+  const approval = { how: 'telephone', approvedBy: 'Greta Lindqvist', amount: 90_000 } as const;
+  await desk.till.approve({ by, jobId, estimateId: estimate.id, ...approval });
+  if (to === 'ready') {
+    await desk.counter.moveJob({ by, jobId, to: 'on-the-bench' });
+    for (const { key } of (await desk.bench.sheet({ jobId })).holdPoints)
+      await desk.bench.overrideHoldPoint({ by, jobId, key, reason: 'Built elsewhere' });
+  }
+  await desk.counter.moveJob({ by, jobId, to, note: 'As told' });
+  await desk.till.issueInvoice({ by, jobId });
+  await desk.till.takePayment({ by, jobId, kind: 'payment', method: 'cash', amount: 8_000 });
+  await desk.counter.handOver({
+    by,
+    jobId,
+    workDone: 'As told.',
+    customerSignature: typed('Greta Lindqvist'),
+    shopSignature: typed('Ruth Okafor'),
+  });
+};
+
+test('a bore that an earlier job took oversize is judged as such when the engine comes back', async () => {
+  const { desk } = shop;
+  const first = await takenIn(false);
+  await remember(first);
+  expect(await boreReading(first, '68.26')).toMatchObject({ verdict: 'outside' });
+  await decided(first);
+  await finish(first, 'ready');
+
+  const second = await takenIn(true);
+  expect(await boreReading(second, '68.26')).toMatchObject({ verdict: 'within', low: 68.25 });
+  const bore = (await desk.bench.sheet({ jobId: second })).features.find(
+    ({ feature }) => feature === 'bore',
+  );
+  expect(bore?.places[0]).toMatchObject({ came: { step: 0.25 }, decided: null, low: 68.25 });
+});
+
+test('a job that was stopped changed no part', async () => {
+  const { desk, by } = shop;
+  const intake = plainIntake(by);
+  const machine = { ...intake.machine, serial: 'FM-5 0043' };
+  const { jobId } = await desk.counter.takeIn({ ...intake, machine });
+  await desk.bench.chooseEngineModel({ by, jobId, engineModelId });
+  await boreReading(jobId, '68.26');
+  await decided(jobId);
+  await remember(jobId);
+  await finish(jobId, 'stopped');
+  const again = await takenIn(true);
+  expect(await boreReading(again, '68.26')).toMatchObject({ verdict: 'outside' });
+});
