@@ -40,7 +40,7 @@ export async function openPartsShop(): Promise<PartsShop> {
       estimateId: latest.id,
       how: 'telephone',
       approvedBy: 'Greta Lindqvist',
-      amount: 1_000_000,
+      amount: 100_000_000_000,
     });
   };
 

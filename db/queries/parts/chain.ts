@@ -41,7 +41,19 @@ export const currentOf = (store: ReadStore, partId: string): string =>
   laterOf(store, partId).at(-1) ?? partId;
 
 /** All that took each other's place, a part among them: those that went out first at the head, the current one last. */
-export function chainOf(store: ReadStore, partId: string): string[] {
-  const current = currentOf(store, partId);
-  return [...formerOf(store, current).reverse(), current];
-}
+export const chainOf = (store: ReadStore, partId: string): string[] =>
+  idsFrom(
+    store,
+    sql`WITH RECURSIVE
+      up(id, depth) AS (
+        SELECT ${partId}, 0
+        UNION SELECT ${part.supersededBy}, depth + 1 FROM up JOIN ${part} ON ${part.id} = up.id
+          WHERE ${part.supersededBy} IS NOT NULL AND depth < 1000
+      ),
+      down(id, depth) AS (
+        SELECT * FROM (SELECT id, 0 FROM up ORDER BY depth DESC LIMIT 1)
+        UNION SELECT ${part.id}, depth + 1 FROM down JOIN ${part} ON ${part.supersededBy} = down.id
+          WHERE depth < 1000
+      )
+    SELECT id FROM down ORDER BY depth DESC, id`,
+  );

@@ -24,6 +24,19 @@ const columns = {
   worth: sql<number>`-sum(iif(${stockMovement.kind} IN ('issued', 'returned'), ${stockMovement.worth}, 0))`,
 };
 
+/** What moved of parts with each job, and with none. */
+export const movedOfParts = (store: ReadStore, partIds: readonly string[]) =>
+  store
+    .select({
+      ...columns,
+      jobId: stockMovement.jobId,
+      quantity: sql<number>`sum(${stockMovement.quantity})`,
+    })
+    .from(stockMovement)
+    .where(inArray(stockMovement.partId, [...partIds]))
+    .groupBy(stockMovement.partId, stockMovement.jobId)
+    .all();
+
 /** Every job that any of these parts was promised or issued to. */
 export const heldOfParts = (store: ReadStore, partIds: readonly string[]): HeldByJob[] =>
   store

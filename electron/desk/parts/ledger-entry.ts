@@ -2,9 +2,11 @@ import { ORPCError } from '@orpc/contract';
 import { unitCostOf } from '../../../db/queries/parts/part.ts';
 import { issuedTo, owedOn, promisedTo, shelfOf } from '../../../db/queries/parts/shelf.ts';
 import { stockMovement } from '../../../db/schema/index.ts';
+import type { ReadStore } from '../../../db/store.ts';
 import { NOT_ON_THE_SHELF } from '../../../shared/contract/parts/index.ts';
 import {
   afterEffect,
+  type EventFacts,
   effectOf,
   type MovementEffect,
   NO_FACTS,
@@ -36,6 +38,19 @@ export interface Entered {
   after: Shelf;
 }
 
+/** What the effect of a movement depends on beside the shelf; only what its kind asks for is looked up. */
+function factsFor(store: ReadStore, { kind, partId, jobId, orderLineId }: StockEntry): EventFacts {
+  const facts = { ...NO_FACTS };
+  if (kind === 'counted' || kind === 'adjusted')
+    facts.unitCost = found(unitCostOf(store, partId), 'part');
+  if (kind === 'received' && orderLineId) facts.owedOnLine = owedOn(store, orderLineId);
+  if (!jobId) return facts;
+  if (kind === 'returned') facts.issuedToJob = issuedTo(store, partId, jobId);
+  if (kind === 'issued' || kind === 'kit-opened')
+    facts.promisedToJob = promisedTo(store, partId, jobId);
+  return facts;
+}
+
 /**
  * Writes one movement and nothing that follows from it.
  * @throws NOT_ON_THE_SHELF when more would leave than is there, unless `belowNothing` with a reason
@@ -44,14 +59,8 @@ export interface Entered {
 export function enter(writing: Writing, entry: StockEntry): Entered {
   const { store, staff, at, newId } = writing;
   const { partId, kind, jobId = null, orderLineId = null, countId = null, reason = '' } = entry;
-  const unitCost = found(unitCostOf(store, partId), 'part');
   const before = shelfOf(store, partId);
-  const effect = effectOf(entry, before, {
-    unitCost,
-    issuedToJob: jobId === null ? NO_FACTS.issuedToJob : issuedTo(store, partId, jobId),
-    promisedToJob: jobId === null ? 0 : promisedTo(store, partId, jobId),
-    owedOnLine: orderLineId === null ? 0 : owedOn(store, orderLineId),
-  });
+  const effect = effectOf(entry, before, factsFor(store, entry));
   const after = afterEffect(before, effect);
   const explained = entry.belowNothing === true && reason !== '';
   if (effect.quantity < 0 && after.onHand < 0 && !explained)

@@ -1,7 +1,10 @@
 import { chainOf } from '../../../db/queries/parts/chain.ts';
-import { heldByJob, heldOfParts } from '../../../db/queries/parts/job-movements.ts';
+import {
+  type HeldByJob,
+  heldByJob,
+  movedOfParts,
+} from '../../../db/queries/parts/job-movements.ts';
 import { jobsNeeding, needsOfJob } from '../../../db/queries/parts/needs.ts';
-import { shelfOf } from '../../../db/queries/parts/shelf.ts';
 import { type Claim, promiseChanges } from '../../../shared/work/part-promises.ts';
 import type { Writing } from '../writing.ts';
 import { enter } from './ledger-entry.ts';
@@ -9,9 +12,13 @@ import { enter } from './ledger-entry.ts';
 const sum = (numbers: readonly number[]): number => numbers.reduce((a, b) => a + b, 0);
 
 /** Who claims any of these parts: jobs that need them in the order of their approval, then who holds them still. */
-function claimsOn({ store }: Writing, chain: readonly string[], first: string | null): Claim[] {
+function claimsOn(
+  { store }: Writing,
+  chain: readonly string[],
+  held: readonly HeldByJob[],
+  first: string | null,
+): Claim[] {
   const needs = jobsNeeding(store, chain);
-  const held = heldOfParts(store, chain);
   const jobs = new Set([
     ...(first === null ? [] : [first]),
     ...needs.map(({ jobId }) => jobId),
@@ -42,11 +49,14 @@ export function settlePromises(
   first: string | null = null,
 ): void {
   const chain = chainOf(writing.store, partId);
+  const moved = movedOfParts(writing.store, chain);
   const shelves = chain.map((each) => ({
     partId: each,
-    onHand: shelfOf(writing.store, each).onHand,
+    onHand: sum(moved.filter((row) => row.partId === each).map(({ quantity }) => quantity)),
   }));
-  for (const { change, ...of } of promiseChanges(shelves, claimsOn(writing, chain, first)))
+  const held = moved.flatMap((row) => (row.jobId === null ? [] : { ...row, jobId: row.jobId }));
+  const claims = claimsOn(writing, chain, held, first);
+  for (const { change, ...of } of promiseChanges(shelves, claims))
     enter(
       writing,
       change > 0
