@@ -88,3 +88,30 @@ it('knows in which oversizes pistons are kept', () => {
   ];
   expect(oversizesKept(parts, ['D-680'])).toEqual([0.508, 0.25]);
 });
+
+describe('what somebody said that a part fits', () => {
+  const wanted = { part: 'piston', step: 0.5, models: ['D-680'] } as const;
+  const said = (onHand: number, fitted: FittedPart | 'other', step: number) => ({
+    ...part('Second rebore, red box', onHand),
+    fits: [{ fitted, step }],
+  });
+
+  it('comes before the words of a description, even with less on the shelf', () => {
+    const byWords = part('Piston, 0.50 oversize, D-680', 9000);
+    const bySaying = said(0, 'piston', 0.5);
+    expect(fittingParts([byWords, bySaying], wanted)).toEqual([bySaying, byWords]);
+  });
+
+  it('counts instead of the words, and not beside them', () => {
+    const otherwise = {
+      ...part('Piston, 0.50 oversize, D-680'),
+      fits: said(0, 'piston', 0.25).fits,
+    };
+    expect(fittingParts([otherwise, said(1000, 'other', 0.5)], wanted)).toEqual([]);
+    expect(fittingParts([otherwise], { ...wanted, step: 0.25 })).toEqual([otherwise]);
+  });
+
+  it('is an oversize that is kept', () => {
+    expect(oversizesKept([said(0, 'piston', 0.5)], ['D-680'])).toEqual([0.5]);
+  });
+});

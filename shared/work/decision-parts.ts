@@ -1,9 +1,10 @@
 import { fold } from './fold.ts';
 
 /**
- * Parts of the shelf that fit a decision, known by the words on them alone: the number and description
- * have to name the engine model, what it is, and its oversize. Nothing is taken for granted by it; the
- * line that comes of it says which part was meant.
+ * Parts of the shelf that fit a decision. First those of which somebody said what they are on the engine
+ * model; then those known by the words on them alone: the number and description have to name the engine
+ * model, what it is, and its oversize. Nothing is taken for granted by it; the line that comes of it says
+ * which part was meant.
  */
 
 export const FITTED_PARTS = [
@@ -42,6 +43,8 @@ export interface ShelfPart {
   description: string;
   /** Thousandths. */
   onHand: number;
+  /** What somebody said that it is on the models in question, and in which oversize, mm; none where nobody did. */
+  fits?: readonly { readonly fitted: FittedPart | 'other'; readonly step: number }[];
 }
 
 // The first that fits tells what a part is: a piston ring is no piston, a head gasket no head.
@@ -94,28 +97,47 @@ function names(text: string, model: string): boolean {
   return new RegExp(String.raw`(?<![\p{L}\p{N}])${spaced}(?![\p{L}\p{N}])`, 'u').test(fold(text));
 }
 
+interface WantedPart {
+  part: FittedPart;
+  step: number;
+  models: readonly string[];
+}
+
+const isStep = (a: number, b: number): boolean => Math.abs(a - b) < 0.001;
+
+/** Where somebody said what a part is, its words are not asked any more. */
+const fitsAsSaid = ({ fits = [] }: ShelfPart, { part, step }: WantedPart): boolean =>
+  fits.some((fit) => fit.fitted === part && isStep(fit.step, step));
+
+const fitsByWords = (
+  { number, description, fits = [] }: ShelfPart,
+  { part, step, models }: WantedPart,
+): boolean =>
+  fits.length === 0 &&
+  nameOf(fold(description)) === part &&
+  isStep(stepIn(description), step) &&
+  models.some((model) => names(`${description} ${number}`, model));
+
 /**
- * The parts of that name and step (mm) that name one of the models, those on the shelf first. A variant's
- * parts may name its family.
+ * The parts that are wanted: those that somebody said fit, then those of that name and step (mm) that name
+ * one of the models; of each kind those on the shelf first. A variant's parts may name its family.
  */
 export const fittingParts = <Part extends ShelfPart>(
   parts: readonly Part[],
-  wanted: { part: FittedPart; step: number; models: readonly string[] },
+  wanted: WantedPart,
 ): Part[] =>
-  parts
-    .filter(
-      ({ number, description }) =>
-        nameOf(fold(description)) === wanted.part &&
-        Math.abs(stepIn(description) - wanted.step) < 0.001 &&
-        wanted.models.some((model) => names(`${description} ${number}`, model)),
-    )
-    .toSorted((a, b) => b.onHand - a.onHand);
+  [fitsAsSaid, fitsByWords].flatMap((isMeant) =>
+    parts.filter((part) => isMeant(part, wanted)).toSorted((a, b) => b.onHand - a.onHand),
+  );
 
 /** The oversizes, mm, that pistons for the models are kept in. */
 export const oversizesKept = (parts: readonly ShelfPart[], models: readonly string[]): number[] => [
   ...new Set(
     parts
-      .map(({ description }) => stepIn(description))
+      .flatMap(({ description, fits = [] }) => [
+        stepIn(description),
+        ...fits.map(({ step }) => step),
+      ])
       .filter(
         (step) => step > 0 && fittingParts(parts, { part: 'piston', step, models }).length > 0,
       ),

@@ -129,6 +129,19 @@ describe('advice on the worn twin', () => {
     expect(steps[2]?.parts).toMatchObject([{ number: 'HV 740-60', onHand: 0 }]);
   });
 
+  test('offers what somebody said fits before what words tell', async () => {
+    const { desk, by } = shop;
+    const engineModelId = (await desk.bench.sheet({ jobId })).engineModel?.id;
+    if (engineModelId === undefined) throw new Error('No engine model.');
+    const facts = { by, price: 6_900, number: 'RB 2', description: 'Second rebore, red box' };
+    const { id: partId } = await desk.parts.add(facts);
+    const fits = [{ engineModelId, fitted: 'piston' as const, step: 0.25 }];
+    expect(await desk.parts.setFits({ by, partId, fits })).toMatchObject([{ step: 0.25 }]);
+    const { steps } = await partOf('cylinder', 2);
+    expect(steps[0]?.parts.map(({ number }) => number)).toEqual(['RB 2', 'HV 740-25']);
+    await desk.parts.setFits({ by, partId, fits: [] });
+  });
+
   test('decides nothing: no part has a decision, and nothing is proposed', async () => {
     const { parts } = await shop.desk.bench.decisions({ jobId });
     expect(parts).toHaveLength(15);

@@ -59,6 +59,8 @@ test('opened for a job, the kit is what the job needed, and only the pieces it g
     [2_000, 0, 0, 400],
   ]);
   expect(await desk.parts.jobParts({ jobId })).toMatchObject({ missing: 0, cost: 600 });
+  // The kit is on the bill already: its pieces don't come to it again.
+  expect((await desk.till.billAhead({ jobId })).beyond).toEqual([]);
 });
 
 test('pieces that don’t come out of the kit, or too many, are refused at their place', async () => {

@@ -95,6 +95,8 @@ describe('a part that took another’s place', () => {
     expect(issued.number).toBe('T-1');
     expect(job).toMatchObject({ missing: 0, parts: [{ needed: 1_000, issued: 1_000 }] });
     expect(await sums(old)).toEqual([0, 0, 0, 0]);
+    // It counts for the line of the new one.
+    expect((await desk.till.billAhead({ jobId })).beyond).toEqual([]);
   });
 
   test('once the old one is out, its number takes the new one off the shelf', async () => {
@@ -106,4 +108,18 @@ describe('a part that took another’s place', () => {
     const { issued } = await desk.parts.issue({ by, jobId, number: 'U-1' });
     expect(issued.number).toBe('U-2');
   });
+});
+
+test('a photo of a part is kept byte for byte, and what is no picture is refused', async () => {
+  const { desk, by, shelve } = shop;
+  const partId = await shelve('PH-1');
+  const bytes = Buffer.from('\x89PNG\r\n\x1a\nand so on', 'latin1').toString('base64');
+  const { id } = await desk.parts.addPhoto({ by, partId, caption: 'The mark on the crown', bytes });
+  expect((await desk.parts.part({ id: partId })).photos).toMatchObject([
+    { id, caption: 'The mark on the crown', mediaType: 'image/png', by: 'Ruth Okafor' },
+  ]);
+  expect((await desk.parts.photo({ id })).bytes).toBe(bytes);
+  await expect(
+    desk.parts.addPhoto({ by, partId, bytes: Buffer.from('text').toString('base64') }),
+  ).rejects.toMatchObject({ code: 'NOT_A_PHOTO' });
 });

@@ -1,5 +1,6 @@
 import { decisionsOf, standingDecisions } from '../../../db/queries/decisions.ts';
-import { findParts } from '../../../db/queries/parts/part.ts';
+import { fitsOnModels } from '../../../db/queries/parts/fits.ts';
+import { findParts, partById } from '../../../db/queries/parts/part.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import type {
   BenchSheet,
@@ -10,7 +11,7 @@ import type {
 import type { Part } from '../../../shared/contract/parts/index.ts';
 import type { PartFigure } from '../../../shared/work/decision-figures.ts';
 import type { EngineFacts } from '../../../shared/work/decision-grounds.ts';
-import { oversizesKept } from '../../../shared/work/decision-parts.ts';
+import { oversizesKept, type ShelfPart } from '../../../shared/work/decision-parts.ts';
 import { decisionPartsOf } from '../../../shared/work/decision-rules.ts';
 import { COMMON_OVERSIZES, COMMON_UNDERSIZES } from '../../../shared/work/decision-sizes.ts';
 import { FEATURE_UNITS } from '../../../shared/work/features.ts';
@@ -59,6 +60,8 @@ const derived = ({ derived: figures, cylinders }: BenchSheet): PartFigure[] =>
       unit: specification?.unit ?? FEATURE_UNITS[feature],
     }));
 
+type FittingPart = Part & Pick<ShelfPart, 'fits'>;
+
 export interface JobFacts extends EngineFacts {
   sheet: BenchSheet;
   /** Limits of a new part, mm. */
@@ -66,26 +69,38 @@ export interface JobFacts extends EngineFacts {
   newPin: { low: number | null; high: number | null };
   /** The engine's own and then its family's; none when none is chosen. */
   models: string[];
-  /** Parts whose words name one of the models. */
-  shelf: Part[];
+  /** Parts that may fit one of the models. */
+  shelf: FittingPart[];
   all: Decision[];
   standing: Decision[];
 }
 
-/** Parts found by any of the models, each once. */
-const shelfFor = (store: ReadStore, models: readonly string[]): Part[] => [
-  ...new Map(
-    models
-      .flatMap((model) => findParts(store, model, ALL_OF_A_MODEL))
-      .map((part) => [part.id, part] as const),
-  ).values(),
-];
+type KnownModel = Pick<NonNullable<BenchSheet['engineModel']>, 'id' | 'model'>;
+
+/** Parts that somebody said fit one of the models, and those whose words may name one; each once. */
+function shelfFor(store: ReadStore, models: readonly KnownModel[]): FittingPart[] {
+  const said = Map.groupBy(
+    fitsOnModels(
+      store,
+      models.map(({ id }) => id),
+    ),
+    ({ partId }) => partId,
+  );
+  const named = models.flatMap(({ model }) => findParts(store, model, ALL_OF_A_MODEL));
+  const others = [...said.keys()].flatMap((partId) => partById(store, partId) ?? []);
+  return [
+    ...new Map(
+      [...named, ...others].map((part) => [part.id, { ...part, fits: said.get(part.id) ?? [] }]),
+    ).values(),
+  ];
+}
 
 /** @param allowance stock on the diameter for cleaning up, mm */
 export function factsOf(store: ReadStore, jobId: string, allowance: number): JobFacts {
   const sheet = sheetOf(store, jobId);
-  const models = [sheet.engineModel?.model ?? [], sheet.engineModel?.variantOf?.model ?? []].flat();
-  const shelf = shelfFor(store, models);
+  const known = [sheet.engineModel ?? [], sheet.engineModel?.variantOf ?? []].flat();
+  const models = known.map(({ model }) => model);
+  const shelf = shelfFor(store, known);
   const limitsOf = (feature: FeatureOnSheet['feature']) => {
     const onSheet = sheet.features.find((each) => each.feature === feature);
     const { low, high } = limitsAt(onSheet?.specification ?? null, 1);

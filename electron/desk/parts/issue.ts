@@ -1,6 +1,7 @@
 import { jobRowById } from '../../../db/queries/counter/jobs.ts';
 import { heldOfParts } from '../../../db/queries/parts/job-movements.ts';
 import { issuedTo, shelfOf } from '../../../db/queries/parts/shelf.ts';
+import { standsInFor } from '../../../db/queries/parts/used-parts.ts';
 import { jobCode } from '../../../shared/contract/ids.ts';
 import type { Part } from '../../../shared/contract/parts/index.ts';
 import { found } from '../refuse.ts';
@@ -51,11 +52,16 @@ export function demandFree(
  */
 export function issueToJob(
   writing: Writing,
-  taken: Taken & { jobId: string; belowNothing: boolean },
+  taken: Taken & {
+    jobId: string;
+    belowNothing: boolean /** Out of a kit that the job's lines name. */;
+    ofKit?: boolean;
+  },
   errors: Refusals,
 ): Entered {
   const { part, jobId, quantity, reason, belowNothing } = taken;
-  demandApproval(writing, jobId, errors, { part, quantity });
+  const counted = { part: standsInFor(writing.store, jobId, part), quantity };
+  demandApproval(writing, jobId, errors, taken.ofKit === true ? null : counted);
   demandFree(writing, taken, errors);
   return enterMovement(writing, {
     kind: 'issued',

@@ -1,6 +1,7 @@
 import { eq } from 'drizzle-orm';
 import { kitsAround, piecesOf } from '../../../db/queries/parts/kits.ts';
 import { partNames } from '../../../db/queries/parts/names.ts';
+import { needsOfJob } from '../../../db/queries/parts/needs.ts';
 import { partById } from '../../../db/queries/parts/part.ts';
 import { kitPiece } from '../../../db/schema/index.ts';
 import type { KitPiece } from '../../../shared/contract/parts/index.ts';
@@ -93,16 +94,19 @@ const openKit = os.parts.openKit.handler(({ input, context, errors, path }) =>
         cost: shares[index] ?? 0,
       });
     });
-    if (jobId !== null)
+    if (jobId !== null) {
+      const because = reason || `Out of ${kit.number}`;
+      const ofKit = needsOfJob(store, jobId).has(kitId);
       for (const piece of toJob) {
         const part = found(partById(store, piece.partId), 'piece');
         issueToJob(
           writing,
           // Taken out for this job: it goes before those that wait for the same piece.
-          { ...piece, part, jobId, reason: reason || `Out of ${kit.number}`, belowNothing: false },
+          { ...piece, part, jobId, reason: because, belowNothing: false, ofKit },
           errors,
         );
       }
+    }
     note({ part: kitId, number: kit.number, kits, job: jobId, pieces: pieces.length });
     return found(partById(store, kitId), 'part');
   }),

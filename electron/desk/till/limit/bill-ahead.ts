@@ -1,7 +1,7 @@
 import { jobRowById } from '../../../../db/queries/counter/jobs.ts';
 import { standingDecisions } from '../../../../db/queries/decisions.ts';
 import { shopOf } from '../../../../db/queries/office.ts';
-import { issuedTo } from '../../../../db/queries/parts/movements.ts';
+import { usedParts } from '../../../../db/queries/parts/used-parts.ts';
 import { accountOf } from '../../../../db/queries/till/account.ts';
 import { clockedOn } from '../../../../db/queries/till/clock.ts';
 import { billTermsOf } from '../../../../db/queries/till/terms.ts';
@@ -101,7 +101,7 @@ function sinceEstimate(
           }),
         )
       : [],
-    issued: issuedWith(issuedTo(store, jobId), more).map(partLine),
+    issued: issuedWith(usedParts(store, jobId), more).map(partLine),
     clocked: clockedHours(store, jobId, now),
   };
 }
