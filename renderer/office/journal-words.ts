@@ -48,6 +48,7 @@ const DONE: Record<string, string> = {
   'parts.reviseSupplier': 'Changed a supplier',
   'till.setRules': 'Changed prices and limits',
   'till.setCustomerTerms': 'Changed a customer’s terms',
+  'till.setStaffCost': 'Set what somebody’s hour costs',
   'till.saveBundle': 'Kept a bundle of lines',
   'till.retireBundle': 'Retired a bundle of lines',
   'till.writeEstimate': 'Wrote an estimate',

@@ -53,6 +53,7 @@ export function PriceDialog({ part, onClose }: { part: Part; onClose: () => void
         <Stack gap="sm">
           <NativeSelect
             label="Priced by"
+            size="md"
             data-autofocus
             data={RULES}
             value={draft.priceRule}
@@ -84,6 +85,7 @@ export function PriceDialog({ part, onClose }: { part: Part; onClose: () => void
             <MoneyInput
               label="Core charge"
               description="Until the old part comes back"
+              inputWrapperOrder={['label', 'input', 'description', 'error']}
               value={draft.coreCharge}
               error={errors.coreCharge}
               onChange={(minor) => set({ coreCharge: minor ?? 0 })}

@@ -140,6 +140,16 @@ test('a customer’s place and certificate decide the tax; credit is the owner�
   expect(await taxed()).toEqual({ taxes: ['State'], exemptBy: '' });
 });
 
+test('what an hour of somebody costs, the owner says', async () => {
+  const { desk, by } = shop;
+  const cost = { staffId: helper, hourlyCost: 3_150 };
+  await expect(desk.till.setStaffCost({ by: helper, ...cost })).rejects.toMatchObject({
+    code: 'OWNER_WANTED',
+  });
+  await desk.till.setStaffCost({ by, ...cost });
+  expect(await desk.till.staffCosts({})).toContainEqual({ ...cost, name: 'Ivo Brandt' });
+});
+
 test('a bundle comes back at today’s prices, until it is retired', async () => {
   const { desk, by } = shop;
   const part = await desk.parts.add({ by, number: 'VG-7', description: 'Valve guide', price: 900 });

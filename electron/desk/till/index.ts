@@ -19,6 +19,7 @@ import { issueInvoice } from './invoices.ts';
 import { limit } from './limit/index.ts';
 import { takePayment } from './payments.ts';
 import { rules } from './rules.ts';
+import { staffCosts } from './staff-costs.ts';
 import { storage } from './storage.ts';
 import { terms as customerTerms } from './terms.ts';
 import { warranty } from './warranty.ts';
@@ -43,6 +44,7 @@ const price = os.till.price.handler(({ input: { jobId, ...bill }, context }) =>
 export const till = {
   ...rules,
   ...customerTerms,
+  ...staffCosts,
   ...bundles,
   account,
   terms,

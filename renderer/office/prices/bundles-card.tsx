@@ -17,7 +17,7 @@ export function BundlesCard() {
   const retire = useWrite(deskQuery.till.retireBundle.mutationOptions({}));
   const by = useBy();
   return (
-    <div className={classes.bundles}>
+    <div className={classes.below}>
       <Card title="Bundles of lines" flush>
         <QueryView query={query}>
           {(bundles) =>

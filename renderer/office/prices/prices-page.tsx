@@ -12,6 +12,7 @@ import { BundlesCard } from './bundles-card.tsx';
 import { LabourCard } from './labour-card.tsx';
 import { LimitsCard } from './limits-card.tsx';
 import { MarkupCard } from './markup-card.tsx';
+import { StaffCostsCard } from './staff-costs-card.tsx';
 import { StorageCard } from './storage-card.tsx';
 import { SuppliesCard } from './supplies-card.tsx';
 import { useRulesForm } from './use-rules-form.ts';
@@ -48,6 +49,7 @@ function Rules({ rules }: { rules: TillRules }) {
         <RefusalAlert error={form.save.error} />
         <SaveBar changed={form.changed} saving={form.save.isPending} onReset={form.reset} />
       </form>
+      <StaffCostsCard />
       <BundlesCard />
     </>
   );

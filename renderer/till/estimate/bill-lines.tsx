@@ -1,6 +1,6 @@
 import { Table, Text } from '@mantine/core';
 import type { Line } from '../../../shared/contract/till/index.ts';
-import { formatQuantity } from '../../../shared/money/index.ts';
+import { formatQuantity, formatRate } from '../../../shared/money/index.ts';
 import { LINE_KIND_LABELS } from '../../../shared/work/vocabulary.ts';
 import { useMoney, useShop } from '../../common/shop.tsx';
 import classes from './bill-lines.module.css';
@@ -30,6 +30,20 @@ export function BillLines({ lines, caption }: { lines: readonly Line[]; caption:
               {line.partNumber !== '' && (
                 <Text size="xs" c="dimmed">
                   Part {line.partNumber}
+                </Text>
+              )}
+              {line.discounted > 0 && (
+                <Text size="xs" c="dimmed">
+                  Less{' '}
+                  {line.discount?.by === 'share'
+                    ? `${formatRate(line.discount.ppm, locale)}, `
+                    : ''}
+                  {money(line.discounted)}
+                </Text>
+              )}
+              {line.note !== '' && (
+                <Text size="xs" c="dimmed">
+                  {line.note}
                 </Text>
               )}
             </Table.Td>

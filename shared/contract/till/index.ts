@@ -12,6 +12,7 @@ import { invoices } from './invoices.ts';
 import { limit } from './limit.ts';
 import { payments } from './payments.ts';
 import { rules } from './rules.ts';
+import { staffCosts } from './staff-costs.ts';
 import { storage } from './storage.ts';
 import { terms } from './terms.ts';
 import { warranty } from './warranty.ts';
@@ -25,6 +26,7 @@ export * from './estimates.ts';
 export * from './limit.ts';
 export * from './lines.ts';
 export * from './rules.ts';
+export * from './staff-costs.ts';
 export * from './storage.ts';
 export * from './terms.ts';
 export * from './warranty.ts';
@@ -33,6 +35,7 @@ export * from './warranty.ts';
 export const till = {
   ...rules,
   ...terms,
+  ...staffCosts,
   ...bundles,
   account: reads.input(z.strictObject({ jobId: JobId })).output(Account),
   ...estimates,
