@@ -1,3 +1,4 @@
+import { DEMO_COUNTS } from '../../db/demo/drawer.ts';
 import { DEMO_GAUGE_CHECKS } from '../../db/demo/gauges.ts';
 import { DEMO_JOBS } from '../../db/demo/jobs/index.ts';
 import { DEMO_SHOP } from '../../db/demo/shop.ts';
@@ -8,6 +9,7 @@ import { someoneAtWork } from './demo-shop/clocked.ts';
 import { agreeTerms, setPrices } from './demo-shop/prices.ts';
 import { ALL_STOCK, markAsDemo, openDemoShop } from './demo-shop/set-up.ts';
 import { StoryClock } from './demo-shop/story-clock.ts';
+import { tellDrawer } from './demo-shop/tell-drawer.ts';
 import { tellGaugeCheck } from './demo-shop/tell-gauge-check.ts';
 import { tellJob } from './demo-shop/tell-job.ts';
 
@@ -33,6 +35,7 @@ export async function fillDemoShop(context: DeskContext): Promise<void> {
   const happenings = [
     ...DEMO_JOBS.flatMap((story) => tellJob(shop, known, story)),
     ...DEMO_GAUGE_CHECKS.map((check) => tellGaugeCheck(shop, check)),
+    ...DEMO_COUNTS.map((count) => tellDrawer(shop, count)),
   ];
   for (const { at, pace, happens } of happenings.sort((a, b) => a.at.getTime() - b.at.getTime())) {
     clock.goTo(at, pace);

@@ -192,3 +192,17 @@ test('declined work is kept, to be asked about again', async () => {
   expect(figure(declined, 'Tank', 'Amount')).toBe(5_000);
   expect(declined.rows).toHaveLength(1);
 });
+
+test('a day on which more was given back than taken is counted below zero', async () => {
+  const { desk, by } = shop;
+  const jobId = await takeIn('C-3', 20);
+  const day = '2026-03-03';
+  shop.setClock(`${day}T15:00:00.000Z`);
+  const money = { by, jobId, amount: 2_000 };
+  await desk.till.takePayment({ ...money, kind: 'deposit', method: 'cash' });
+  await desk.till.takePayment({ ...money, kind: 'refund', method: 'transfer' });
+  const { taken } = await desk.till.drawer({ day });
+  expect(taken).toEqual({ cash: 2_000, card: 0, transfer: -2_000, cheque: 0 });
+  const { cashUps } = await desk.till.cashUp({ by, day, opening: 0, counted: taken });
+  expect(cashUps.map(({ difference }) => difference)).toEqual([0]);
+});

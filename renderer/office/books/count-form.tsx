@@ -75,27 +75,23 @@ export function CountForm({ drawer }: { drawer: DrawerDay }) {
       <form onSubmit={submit} className={classes.countForm}>
         <MoneyInput
           label="Cash when the day began"
-          description={left === null ? 'Never counted before.' : 'As counted last.'}
+          description={
+            left === null
+              ? 'Never counted before.'
+              : `Last counted ${money(left)}; less what went to the bank`
+          }
           value={draft.opening}
           required
           onChange={(minor) => setDraft((before) => ({ ...before, opening: minor }))}
         />
         {PAYMENT_METHODS.map((method) => (
-          <MoneyInput
+          <CountedField
             key={method}
-            label={`${PAYMENT_METHOD_LABELS[method]}, counted`}
-            description={`Expected ${money(expected[method])}${
-              difference === null || difference.byMethod[method] === 0
-                ? ''
-                : `: ${differenceWords(difference.byMethod[method], money)}`
-            }`}
-            value={draft.counted[method]}
-            required
+            method={method}
+            expected={expected[method]}
+            counted={draft.counted[method]}
             onChange={(minor) =>
-              setDraft((before) => ({
-                ...before,
-                counted: { ...before.counted, [method]: minor },
-              }))
+              setDraft((before) => ({ ...before, counted: { ...before.counted, [method]: minor } }))
             }
           />
         ))}
@@ -125,5 +121,29 @@ export function CountForm({ drawer }: { drawer: DrawerDay }) {
         </Button>
       </form>
     </Card>
+  );
+}
+
+interface CountedFieldProps {
+  method: PaymentMethod;
+  /** Below zero when more was given back than taken. */
+  expected: number;
+  counted: number | null;
+  onChange: (minor: number | null) => void;
+}
+
+/** What was counted of one method. Nobody types below zero: what was given back is asked for as such. */
+function CountedField({ method, expected, counted, onChange }: CountedFieldProps) {
+  const money = useMoney();
+  const sign = expected < 0 ? -1 : 1;
+  const off = counted === null ? 0 : counted - expected;
+  return (
+    <MoneyInput
+      label={`${PAYMENT_METHOD_LABELS[method]}, ${sign < 0 ? 'given back' : 'counted'}`}
+      description={`Expected ${money(sign * expected)}${off === 0 ? '' : `: ${differenceWords(off, money)}`}`}
+      value={counted === null ? null : sign * counted}
+      required
+      onChange={(minor) => onChange(minor === null ? null : sign * minor)}
+    />
   );
 }

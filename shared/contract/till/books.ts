@@ -12,6 +12,9 @@ import { CustomerId, InvoiceId, JobCode, StaffId } from '../ids.ts';
 const inOrder = ({ from, to }: { from: string; to: string }): boolean => from <= to;
 const IN_ORDER = { path: ['to'], message: 'The last day comes before the first: swap them.' };
 
+/** As for any amount: a thousand million. */
+const MOST = 100_000_000_000;
+
 const Basis = z.enum(AGE_BASES).default('due-date');
 
 /** What is open, by its age. */
@@ -82,6 +85,9 @@ export const CustomerLedger = z.object({
 export type CustomerLedger = z.infer<typeof CustomerLedger>;
 
 const ByMethod = z.record(z.enum(PAYMENT_METHODS), z.int());
+
+/** What slips or the bank say of a day: below zero when more was given back than taken. */
+const Slips = z.int('Give the amount in whole minor units (cents).').min(-MOST).max(MOST);
 
 const CashUp = z.object({
   opening: z.int(),
@@ -204,7 +210,7 @@ export const books = {
         by: StaffId,
         day: CalendarDate,
         opening: Minor,
-        counted: z.strictObject({ cash: Minor, card: Minor, transfer: Minor, cheque: Minor }),
+        counted: z.strictObject({ cash: Minor, card: Slips, transfer: Slips, cheque: Slips }),
         note: maybeText(500),
       }),
     )
