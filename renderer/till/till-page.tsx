@@ -115,13 +115,11 @@ function Till({ account, terms }: { account: Account; terms: BillTerms }) {
           <AskCustomer account={account} draft={draft} onTakeApproval={approvalAmount.focus} />
           <EstimateEditor account={account} draft={draft} />
           <SimpleGrid cols={{ base: 1, md: 2 }} spacing="md" style={{ alignItems: 'start' }}>
-            <Stack gap="md">
-              {approval}
-              {besides}
-            </Stack>
+            {approval}
             <Stack gap="md">
               {bill}
               {payments}
+              {besides}
             </Stack>
           </SimpleGrid>
           <EarlierRevisions title="Earlier revisions" estimates={estimates.slice(0, -1)} />

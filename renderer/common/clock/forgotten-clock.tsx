@@ -1,6 +1,6 @@
 import { Alert, Anchor, Text } from '@mantine/core';
 import { IconClockQuestion } from '@tabler/icons-react';
-import { Link } from 'react-router';
+import { Link, useLocation } from 'react-router';
 import { useFormat } from '../format.ts';
 import classes from './clock.module.css';
 import { StopForgotten } from './stop-forgotten.tsx';
@@ -11,7 +11,9 @@ import { useMyClock } from './use-clock.ts';
 export function ForgottenClock() {
   const entry = useMyClock();
   const format = useFormat();
-  if (entry === null || entry.forgotten === null) return null;
+  const { pathname } = useLocation();
+  // The page of hours asks it itself.
+  if (entry === null || entry.forgotten === null || pathname === '/hours') return null;
   return (
     <Alert
       className={classes.forgotten ?? ''}

@@ -1,6 +1,6 @@
 import { Button, Group, Modal, Select, Stack, Text, TextInput } from '@mantine/core';
 import { IconShieldCheck } from '@tabler/icons-react';
-import { type SyntheticEvent, useState } from 'react';
+import { type SyntheticEvent, useEffect, useRef, useState } from 'react';
 import type { JobCard } from '../../../shared/contract/counter.ts';
 import { JobId } from '../../../shared/contract/ids.ts';
 import type { Account } from '../../../shared/contract/till/index.ts';
@@ -28,6 +28,8 @@ export function WarrantyForm({ account, draft, earlier, onIssued }: WarrantyForm
   const format = useFormat();
   const [kept, setKept, clear] = useDraft(`warranty.${account.jobId}`, UNTOUCHED);
   const [asked, setAsked] = useState(false);
+  const first = useRef<HTMLInputElement>(null);
+  useEffect(() => first.current?.focus(), []);
   const [confirming, setConfirming] = useState(false);
   const issue = useWrite(
     deskQuery.till.issueInvoice.mutationOptions({
@@ -59,6 +61,7 @@ export function WarrantyForm({ account, draft, earlier, onIssued }: WarrantyForm
           charge: the lines keep their cost, and it counts against the earlier job.
         </Text>
         <Select
+          ref={first}
           label="Goes back to"
           placeholder="Choose the earlier job"
           data={earlier.map((job) => ({
