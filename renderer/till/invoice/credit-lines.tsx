@@ -16,6 +16,7 @@ interface CreditLinesProps {
 export function CreditLines({ invoice, choice, left, onChange }: CreditLinesProps) {
   const money = useMoney();
   const rows = invoice.lines.map((line, place) => ({ line, place, rest: left(place) }));
+  const first = rows.find(({ place }) => !invoice.wholeLines.includes(place))?.place;
   const change = (place: number, amount: number | null | undefined) => {
     const next = new Map(choice);
     if (amount === undefined) next.delete(place);
@@ -39,6 +40,7 @@ export function CreditLines({ invoice, choice, left, onChange }: CreditLinesProp
                     : `${money(rest)} left of ${money(line.amount)}`
               }
               disabled={gone}
+              data-autofocus={place === first ? true : undefined}
               checked={chosen}
               onChange={(event) => change(place, event.currentTarget.checked ? null : undefined)}
             />

@@ -10,6 +10,9 @@ export function Differences({ differences }: { differences: readonly BillDiffere
   const rows = differences.map((difference, place) => ({ difference, place }));
   return (
     <div>
+      <Text size="sm" fw={600} aria-hidden>
+        Otherwise than approved
+      </Text>
       <Table verticalSpacing={4} className={classes.lines}>
         <Table.Caption className={classes.caption}>Otherwise than approved</Table.Caption>
         <Table.Thead>

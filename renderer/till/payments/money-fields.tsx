@@ -99,6 +99,7 @@ export function MoneyFields(props: MoneyFieldsProps) {
       >
         <MoneyInput
           id={amountField.id}
+          data-autofocus
           label={label}
           value={amount}
           onChange={(next) => set({ amount: next })}
