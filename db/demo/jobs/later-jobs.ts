@@ -142,6 +142,11 @@ export const LATER_JOBS: readonly JobStory[] = [
       workDone: 'Carburettor, belt, shear pins, oil and plug. Starts on the second pull.',
       nextServiceIn: 300,
       paid: ['card'],
+      credited: {
+        day: 17,
+        amount: 1_500,
+        reason: 'The new belt squealed and she came a second time to have it set.',
+      },
     },
   },
   {

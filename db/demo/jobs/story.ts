@@ -85,6 +85,8 @@ export interface StoryHandover {
   nextServiceIn?: number;
   paid?: readonly PaymentMethod[];
   owing?: string;
+  /** Taken off the first line of the bill some days later, and given back the way it was paid. */
+  credited?: { day: number; amount: number; reason: string };
 }
 
 export type StoryLine =

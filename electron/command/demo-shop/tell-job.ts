@@ -196,6 +196,27 @@ export function tellJob(shop: OpenShop, known: Known, story: JobStory): Happenin
       },
       90,
     );
+
+  const credited = handover?.credited;
+  if (credited !== undefined)
+    on(credited.day, '11:20', async () => {
+      const { invoice } = await desk.till.account({ jobId });
+      if (invoice === null) throw new Error('An invoice comes before its credit note.');
+      const { unapplied } = await desk.till.creditInvoice({
+        by: idOf(staff, 'ruth'),
+        invoiceId: invoice.id,
+        lines: [{ line: 0, amount: credited.amount }],
+        reason: credited.reason,
+      });
+      const [method = 'cash'] = handover?.paid ?? [];
+      await desk.till.takePayment({
+        by: counter,
+        jobId,
+        kind: 'refund',
+        method,
+        amount: unapplied,
+      });
+    });
   return inOrder(planned);
 }
 

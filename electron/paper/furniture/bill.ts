@@ -140,8 +140,7 @@ export function paymentsAndDue(
     label: `${what}, ${method}, ${instant(at)}`,
     amount: -amount,
   }));
-  if (paid.length === 0 && due === 0)
-    return [{ label: 'Nothing to pay', amount: 0, large: true }];
+  if (paid.length === 0 && due === 0) return [{ label: 'Nothing to pay', amount: 0, large: true }];
   return [...paid, dueBalance(due, dueOn === null ? '' : ` by ${date(dueOn)}`)];
 }
 
