@@ -241,8 +241,15 @@ export const OPEN_JOBS: readonly JobStory[] = [
     diagnosis: { day: 2, by: 'ignacio', found: 'Governor spring stretched, carburettor worn.' },
     estimate: {
       day: 3,
+      label: 'New carburettor',
       lines: [labour('Governor, carburettor, set', 1.6), part('KW416-115'), part('KW416-109')],
-      note: 'With the old carburettor cleaned it is $62 less and may come back.',
+      besides: [
+        {
+          label: 'Old carburettor cleaned',
+          lines: [labour('Governor, carburettor cleaned, set', 2.1), part('KW416-109')],
+        },
+      ],
+      note: 'A cleaned carburettor as worn as this one may come back.',
     },
   },
   {
@@ -262,8 +269,13 @@ export const OPEN_JOBS: readonly JobStory[] = [
     diagnosis: { day: 2, by: 'wren', found: 'Belt idler seized; top speed 300 rpm low.' },
     estimate: {
       day: 2,
-      lines: [labour('Idler, belt, top speed', 1.4), part('GN-1065'), part('OS-172-080')],
-      approval: { day: 3, how: 'text' },
+      lines: [
+        labour('Idler, belt, top speed', 1.4),
+        part('GN-1065'),
+        part('OS-172-080'),
+        labour('Chute freed and greased', 0.4),
+      ],
+      approval: { day: 3, how: 'text', declines: [3] },
     },
     bench: {
       day: 7,
@@ -298,10 +310,11 @@ export const OPEN_JOBS: readonly JobStory[] = [
         part('BV-190-2030'),
         supplies(900),
       ],
-      note: 'Good: rings and hone.',
+      note: 'Rings and hone: the least that helps.',
     },
     secondEstimate: {
       day: 4,
+      label: 'Sleeve and piston',
       lines: [
         labour('Strip, sleeve, build', 4),
         part('BV-190-2010'),
@@ -310,7 +323,18 @@ export const OPEN_JOBS: readonly JobStory[] = [
         outside('Bore sleeved to standard', 12_400),
         supplies(1100),
       ],
-      note: 'Better: sleeve and piston as well. She thinks it over at the weekend.',
+      besides: [
+        {
+          label: 'Rings and hone',
+          lines: [
+            labour('Strip, hone, rings, build', 3.4),
+            part('BV-190-2020'),
+            part('BV-190-2030'),
+            supplies(900),
+          ],
+        },
+      ],
+      note: 'With a sleeve and a piston it lasts as from new. She thinks it over at the weekend.',
     },
   },
   {

@@ -44,7 +44,11 @@ export interface JobStory {
 
 export interface StoryEstimate {
   day: number;
+  /** What the customer reads, where there is a choice; `lines` are the first of it. */
+  label?: string;
   lines: readonly StoryLine[];
+  /** Other ways to do it, side by side with the first. */
+  besides?: readonly { label: string; lines: readonly StoryLine[] }[];
   note?: string;
   approval?: {
     day: number;
@@ -53,6 +57,8 @@ export interface StoryEstimate {
     upTo?: number;
     /** The customer, unless somebody else answered. */
     by?: string;
+    /** Places of the lines that were not taken, from 0. */
+    declines?: readonly number[];
   };
 }
 

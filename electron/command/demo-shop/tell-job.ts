@@ -61,12 +61,20 @@ export function tellJob(shop: OpenShop, known: Known, story: JobStory): Happenin
   for (const estimate of [story.estimate, story.secondEstimate])
     if (estimate !== undefined) tellEstimate(estimate);
 
-  function tellEstimate({ day, lines: these, note = '', approval }: StoryEstimate) {
+  function tellEstimate(estimate: StoryEstimate) {
+    const { day, lines: these, label = '', besides = [], note = '', approval } = estimate;
     on(day, day === 0 ? '17:40' : '11:30', async () => {
       await desk.till.writeEstimate({
         by: idOf(staff, 'ruth'),
         jobId,
-        lines: billLines(shop, these),
+        ...(besides.length === 0
+          ? { lines: billLines(shop, these) }
+          : {
+              options: [{ label, lines: these }, ...besides].map((option) => ({
+                label: option.label,
+                lines: billLines(shop, option.lines),
+              })),
+            }),
         note,
         validUntil: clock.date(day - story.takenIn + 30),
       });
@@ -76,13 +84,21 @@ export function tellJob(shop: OpenShop, known: Known, story: JobStory): Happenin
       const { estimates } = await desk.till.account({ jobId });
       const latest = estimates.at(-1);
       if (latest === undefined) throw new Error('An estimate comes before its approval.');
-      const { how, by = customer.name, upTo = latest.totals.total } = approval;
+      const { how, by = customer.name, declines = [] } = approval;
+      const taken = billLines(
+        shop,
+        these.filter((_, place) => !declines.includes(place)),
+      );
+      const { totals } = await desk.till.price({ jobId, lines: taken });
+      const { upTo = totals.total } = approval;
       await desk.till.approve({
         by: counter,
         jobId,
         estimateId: latest.id,
         how,
         approvedBy: by,
+        option: latest.options[0]?.key ?? null,
+        declined: [...declines],
         amount: upTo,
         signature: how === 'in-person' ? sign(by) : null,
       });
