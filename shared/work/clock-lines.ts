@@ -20,8 +20,10 @@ export interface WorkRates {
 }
 
 /** What an hour of a kind of work is charged at. */
-export const rateFor = (workKind: string, { labourRates, labourRate }: WorkRates): number =>
-  labourRates.find(({ name }) => name === workKind)?.rate ?? labourRate;
+export const rateFor = (
+  workKind: string,
+  { labourRates, labourRate }: Pick<WorkRates, 'labourRates' | 'labourRate'>,
+): number => labourRates.find(({ name }) => name === workKind)?.rate ?? labourRate;
 
 export interface KindOfTime {
   workKind: string;

@@ -1,6 +1,7 @@
 import { asc, eq } from 'drizzle-orm';
 import { BundleId } from '../../../shared/contract/ids.ts';
-import type { Bundle, LineInput, TillRules } from '../../../shared/contract/till/index.ts';
+import type { Bundle, LineInput } from '../../../shared/contract/till/index.ts';
+import { rateFor } from '../../../shared/work/clock-lines.ts';
 import { bundle } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { shopOf } from '../office.ts';
@@ -26,13 +27,13 @@ export const bundleRowByName = (store: ReadStore, name: string) =>
   store.select().from(bundle).where(eq(bundle.name, name)).get();
 
 function read(store: ReadStore, row: typeof bundle.$inferSelect): Bundle {
-  const rules = tillRulesOf(store);
-  const usualRate = shopOf(store).labourRate;
+  const { labourRates } = tillRulesOf(store);
+  const { labourRate } = shopOf(store);
   return {
     id: BundleId.parse(row.id),
     name: row.name,
     note: row.note,
-    lines: row.lines.map((line) => atToday(store, line, rules, usualRate)),
+    lines: row.lines.map((line) => atToday(store, line, { labourRates, labourRate })),
     hours: row.lines.reduce(
       (sum, { kind, unit, quantity }) => sum + (kind === 'labour' && unit === 'h' ? quantity : 0),
       0,
@@ -40,20 +41,15 @@ function read(store: ReadStore, row: typeof bundle.$inferSelect): Bundle {
   };
 }
 
+type Rates = Parameters<typeof rateFor>[1];
+
 /** A kept line as it would be written today: what followed a rule follows it still. */
-function atToday(
-  store: ReadStore,
-  line: LineInput,
-  { labourRates }: TillRules,
-  usualRate: number,
-): Bundle['lines'][number] {
+function atToday(store: ReadStore, line: LineInput, rates: Rates): Bundle['lines'][number] {
   const part = line.partId === null ? undefined : partById(store, line.partId);
   const partNumber = part?.number ?? '';
   switch (line.priceFrom) {
-    case 'labour-rate': {
-      const rate = labourRates.find(({ name }) => name === line.workKind)?.rate ?? usualRate;
-      return { ...line, partNumber, unitPrice: rate };
-    }
+    case 'labour-rate':
+      return { ...line, partNumber, unitPrice: rateFor(line.workKind, rates) };
     case 'shelf-price':
     case 'list-price':
     case 'cost-and-markup':

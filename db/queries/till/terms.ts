@@ -8,7 +8,7 @@ import type { ReadStore } from '../../store.ts';
 import { tillRulesOf } from './rules.ts';
 
 /** Who pays tax as everybody here, and pays at once. */
-export const USUAL_TERMS: CustomerTerms = {
+const USUAL_TERMS: CustomerTerms = {
   taxPlace: '',
   exemptCertificate: '',
   exemptUntil: null,

@@ -6,6 +6,7 @@ import {
   parseMoney,
   priceAtMarkup,
 } from '../../../shared/money/index.ts';
+import { rateFor } from '../../../shared/work/clock-lines.ts';
 import {
   type DraftLine,
   draftOf,
@@ -30,10 +31,7 @@ export const withUnitPrice = (line: DraftLine, unitPrice: string): DraftLine => 
 /** Labour of a kind of work at its rate; empty: at the shop's usual one. */
 export const withWorkKind = (line: DraftLine, workKind: string, rules: MoneyRules): DraftLine => ({
   ...line,
-  unitPrice: written(
-    rules.labourRates.find(({ name }) => name === workKind)?.rate ?? rules.labourRate,
-    rules,
-  ),
+  unitPrice: written(rateFor(workKind, rules), rules),
   behind: { ...line.behind, workKind, priceFrom: 'labour-rate' },
 });
 

@@ -34,8 +34,6 @@ export const LineInput = z.strictObject({
   discount: Discount.nullable().default(null),
 });
 export type LineInput = z.infer<typeof LineInput>;
-/** A line as a caller may write it, with defaults left out. */
-export type LineAsked = z.input<typeof LineInput>;
 
 export const Line = z.object({
   kind: z.enum(LINE_KINDS),
