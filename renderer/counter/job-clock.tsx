@@ -20,9 +20,11 @@ export function JobClock({ job }: { job: JobDossier }) {
   const [asking, setAsking] = useState<string | null>(null);
   const on = useWrite(deskQuery.till.clockOn.mutationOptions({ onSuccess: () => setAsking(null) }));
   const off = useWrite(deskQuery.till.clockOff.mutationOptions());
-  if (job.state === 'handed-over') return null;
 
   const here = mine !== null && mine.jobId === job.id ? mine : null;
+  // Whoever is still on a job that was handed over can only stop.
+  const over = job.state === 'handed-over';
+  if (over && here === null) return null;
   const elsewhere = mine !== null && here === null ? mine : null;
   const clockOn = (workKind: string) =>
     on.mutate({ by, staffId: by, jobId: job.id, workKind, goesOver: mine !== null });
@@ -64,7 +66,7 @@ export function JobClock({ job }: { job: JobDossier }) {
             Clock on
           </Button>
         )}
-        {kinds.length > 0 && (
+        {kinds.length > 0 && !over && (
           <Menu position="bottom-end" width={240}>
             <Menu.Target>
               <Button

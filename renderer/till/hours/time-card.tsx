@@ -61,6 +61,8 @@ function ClockedTime({ time, onTake }: TimeCardProps & { time: ClockedOnJob }) {
         {billedHours === 0
           ? 'No labour by the hour is on the bill.'
           : `The bill holds ${hours(billedHours)} of labour.`}
+        {standing.some(({ endedAt }) => endedAt === null) &&
+          ' A clock still runs: its time is put on the bill once it is stopped.'}
       </Text>
       {onTake !== null && lines.length > 0 && (
         <Group gap="xs" mt="xs">
