@@ -21,7 +21,7 @@ describe('storage', () => {
 
   test('is billed by the day, what was billed before taken off', () => {
     expect(storageLine(fee('2026-03-12'), RULE)).toMatchObject({
-      description: 'Storage, 30 days without charge',
+      description: 'Storage after 30 days without charge',
       quantity: 10_000,
       unit: 'day',
       unitPrice: 250,
@@ -35,7 +35,7 @@ describe('storage', () => {
     const rule = { afterDays: 0, perDay: 300, cap: 1000 };
     const due = storageFee({ since, today: '2026-02-10', billed: 0 }, rule);
     expect(storageLine(due, rule)).toMatchObject({
-      description: 'Storage of 10 days, up to the most that is charged',
+      description: 'Storage, 10 days, up to the most that is charged',
       quantity: 1000,
       unitPrice: 1000,
     });

@@ -61,7 +61,7 @@ const ONE = 1000;
  */
 export function storageLine({ charged, toBill }: StorageFee, { afterDays, perDay }: StorageRule) {
   if (toBill === 0) return null;
-  const free = afterDays === 0 ? '' : `, ${dayCount(afterDays)} without charge`;
+  const free = afterDays === 0 ? '' : ` after ${dayCount(afterDays)} without charge`;
   const line = {
     kind: 'fee' as const,
     partId: null,
@@ -81,7 +81,7 @@ export function storageLine({ charged, toBill }: StorageFee, { afterDays, perDay
       }
     : {
         ...line,
-        description: `Storage of ${dayCount(charged)}${free}, up to the most that is charged`,
+        description: `Storage, ${dayCount(charged)}${free}, up to the most that is charged`,
         quantity: ONE,
         unit: 'pc',
         unitPrice: toBill,
