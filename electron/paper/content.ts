@@ -375,6 +375,8 @@ export interface WorkOrder extends JobPaper {
   approvals: ApprovalLine[];
   payments: PaymentLine[];
   due: number;
+  /** The day that what is left is due; null for at once. */
+  dueOn: string | null;
   invoiceNumber: string;
   oldParts: string;
   warranty: string;

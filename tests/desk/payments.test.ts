@@ -41,6 +41,15 @@ const pay = (
     ...more,
   });
 
+const contentOf = (paperId: string): unknown =>
+  JSON.parse(
+    shop.context.store.read
+      .select({ content: issuedPaper.content })
+      .from(issuedPaper)
+      .where(eq(issuedPaper.id, paperId))
+      .get()?.content ?? '',
+  );
+
 describe('a receipt', () => {
   test('is made out for every sum, numbered without a gap, with a paper of its own', async () => {
     await pay(2_000, { kind: 'deposit', method: 'card', reference: 'slip 88' });
@@ -66,12 +75,7 @@ describe('a receipt', () => {
     const { payments } = await pay(3_000);
     const card = payments[0]?.receipt?.paper;
     if (card === undefined) throw new Error('No receipt was made out.');
-    const row = shop.context.store.read
-      .select({ content: issuedPaper.content })
-      .from(issuedPaper)
-      .where(eq(issuedPaper.id, card.id))
-      .get();
-    expect(JSON.parse(row?.content ?? '')).toMatchObject({
+    expect(contentOf(card.id)).toMatchObject({
       kind: 'receipt',
       amount: 3_000,
       uses: [{ what: `Invoice ${invoice?.number}`, amount: 3_000, open: 5_000 }],
@@ -204,6 +208,38 @@ describe('a customer on account', () => {
     });
     expect(await desk.till.issueInvoice({ ...bill, beyondCredit: true })).toMatchObject({
       invoice: { dueOn: '2026-04-09', open: 5_001 },
+    });
+  });
+
+  test('takes the machine and pays later; the work order tells what brings the bill to that', async () => {
+    const { desk, by } = shop;
+    const { customerId } = await desk.till.account({ jobId });
+    await desk.till.setCustomerTerms({ by, customerId, onAccount: true, termsDays: 30 });
+    await pay(1_000, { kind: 'deposit' });
+    const { invoice } = await billed();
+    if (invoice === null) throw new Error('There is no invoice.');
+    await desk.till.creditInvoice({
+      by,
+      invoiceId: invoice.id,
+      lines: [{ line: 0, amount: 500 }],
+      reason: 'Took longer than promised',
+    });
+    await desk.counter.moveJob({ by, jobId, to: 'stopped', note: 'Not worth it' });
+    const { workOrder } = await desk.counter.handOver({
+      by,
+      jobId,
+      workDone: 'Looked at',
+      customerSignature: { name: 'Greta Lindqvist' },
+      shopSignature: { name: 'Ruth Okafor' },
+    });
+    expect(contentOf(workOrder.id)).toMatchObject({
+      totals: { total: 8_000 },
+      payments: [
+        { what: 'Deposit', amount: 1_000 },
+        { what: expect.stringMatching(/^Credit note N-/), amount: 500 },
+      ],
+      due: 6_500,
+      dueOn: invoice.dueOn,
     });
   });
 });

@@ -15,9 +15,10 @@ import { os } from '../implementer.ts';
 import { decisionLines } from '../papers/decisions.ts';
 import { paperHead, paperNumber, signed } from '../papers/head.ts';
 import { issue } from '../papers/issue.ts';
-import { approvalLines, paperLines, paperTotals, paymentLines } from '../papers/money.ts';
+import { approvalLines, paperLines, paperTotals } from '../papers/money.ts';
 import { photoLines } from '../papers/photos.ts';
 import { featureReadings } from '../papers/readings.ts';
+import { settlementLines } from '../papers/settlement.ts';
 import { lastTestRun } from '../papers/test-run.ts';
 import { found } from '../refuse.ts';
 import { write } from '../writing.ts';
@@ -48,9 +49,13 @@ export const handOver = os.counter.handOver.handler(({ input, context, errors, p
     const open = rebuilt ? openPointsOf(store, job) : [];
     if (open.length > 0)
       throw errors.HOLD_POINT_OPEN({ data: { open: open.map(({ label }) => label) } });
-    const { invoice, approvals, payments, due } = found(accountOf(store, jobId), 'job');
+    const account = found(accountOf(store, jobId), 'job');
+    const { invoice, approvals, due } = account;
     if (rebuilt && invoice === null) throw errors.NOT_INVOICED();
-    if (due > 0 && owingReason === '') throw errors.PAYMENT_DUE({ data: { due } });
+    // A customer on account has a day to pay by: that is reason enough.
+    const dueOn = invoice?.dueOn ?? null;
+    if (due > 0 && dueOn === null && owingReason === '')
+      throw errors.PAYMENT_DUE({ data: { due } });
 
     store.update(jobTable).set({ workDone }).where(eq(jobTable.id, jobId)).run();
     moveTo(writing, jobId, 'handed-over', owingReason);
@@ -74,8 +79,9 @@ export const handOver = os.counter.handOver.handler(({ input, context, errors, p
       lines: paperLines(bill.lines, shop),
       totals: paperTotals(bill.totals, shop),
       approvals: approvalLines(approvals),
-      payments: paymentLines(payments),
+      payments: settlementLines(account, at),
       due,
+      dueOn,
       invoiceNumber: invoice?.number ?? '',
       oldParts,
       warranty: shop.warranty,

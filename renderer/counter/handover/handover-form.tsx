@@ -18,7 +18,7 @@ import { Signing } from '../take-in/signing.tsx';
 import { billedWork } from './billed-work.ts';
 import classes from './handover.module.css';
 import { MattersList } from './matters-list.tsx';
-import { openMatters } from './open-matters.ts';
+import { openMatters, owedNow } from './open-matters.ts';
 import { useHandOver } from './use-hand-over.ts';
 
 interface HandoverFormProps {
@@ -116,7 +116,7 @@ export function HandoverForm({ job, sheet, account }: HandoverFormProps) {
                   error={faults.nextServiceOn}
                 />
               </Group>
-              {account.due > 0 && (
+              {owedNow(account) > 0 && (
                 <TextInput
                   label={`Why it goes out with ${money(account.due)} owing`}
                   data-field="owingReason"

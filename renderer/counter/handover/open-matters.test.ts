@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { billedWork } from './billed-work.ts';
-import { openMatters } from './open-matters.ts';
+import { openMatters, owedNow } from './open-matters.ts';
 
 const money = (minor: number) => `${minor} cents`;
 const paid = { invoice: { number: 'I-000001' }, due: 0 };
@@ -77,4 +77,11 @@ describe('what was billed as a beginning for what was done', () => {
     );
     expect(billedWork([])).toBe('');
   });
+});
+
+it('a customer on account may take the machine and pay later', () => {
+  const account = { invoice: { number: 'I-000001', dueOn: '2026-04-09' }, due: 500 };
+  expect(owedNow(account)).toBe(0);
+  expect(owedNow({ ...account, due: -500 })).toBe(-500);
+  expect(owedNow({ ...account, invoice: { number: 'I-000001', dueOn: null } })).toBe(500);
 });

@@ -25,13 +25,20 @@ interface FeatureReadings {
   }[];
 }
 
+type Bill = NonNullable<Account['invoice']>;
+type Billed = Pick<Bill, 'number'> & Partial<Pick<Bill, 'dueOn'>>;
+
+/** What has to be paid or explained before the machine goes out; on account it may go out unpaid. */
+export const owedNow = ({ invoice, due }: Known['account']): number =>
+  typeof invoice?.dueOn === 'string' ? Math.min(0, due) : due;
+
 interface Known {
   job: Pick<JobDossier, 'state'>;
   sheet: {
     holdPoints: readonly Pick<BenchSheet['holdPoints'][number], 'label' | 'state'>[];
     features: readonly FeatureReadings[];
   };
-  account: { invoice: Pick<NonNullable<Account['invoice']>, 'number'> | null; due: number };
+  account: { invoice: Billed | null; due: number };
   money: (minor: number) => string;
 }
 
@@ -40,7 +47,7 @@ interface Known {
  * points and no invoice, but what is billed is paid.
  */
 export function openMatters({ job, sheet, account, money }: Known): Matter[] {
-  const due = dueMatter(account.due, money);
+  const due = dueMatter(account, money);
   if (job.state === 'stopped')
     return [
       { key: 'state', settled: true, says: 'The job was stopped.', open: [], page: 'bench' },
@@ -108,12 +115,15 @@ function readingsMatter(features: Known['sheet']['features']): Matter[] {
   ];
 }
 
-function dueMatter(due: number, money: Known['money']): Matter {
+function dueMatter(account: Known['account'], money: Known['money']): Matter {
+  const { due } = account;
   const says =
-    due > 0
+    owedNow(account) > 0
       ? `${money(due)} is due: take the payment, or write below why it goes out owing.`
-      : due < 0
-        ? `Nothing is due; the shop owes ${money(-due)}.`
-        : 'Nothing is due.';
-  return { key: 'due', settled: due <= 0, says, open: [], page: 'till' };
+      : due > 0
+        ? `${money(due)} is paid later, on account.`
+        : due < 0
+          ? `Nothing is due; the shop owes ${money(-due)}.`
+          : 'Nothing is due.';
+  return { key: 'due', settled: owedNow(account) <= 0, says, open: [], page: 'till' };
 }

@@ -13,6 +13,7 @@ import {
   type HandoverFaults,
   stillWanted,
 } from './draft.ts';
+import { owedNow } from './open-matters.ts';
 
 interface HandOverOptions {
   job: JobDossier;
@@ -48,7 +49,7 @@ export function useHandOver({ job, account, form }: HandOverOptions) {
 
   const send = () => {
     const { customerSignature, shopSignature, ...written } = draft;
-    const wanted = stillWanted(draft, account.due);
+    const wanted = stillWanted(draft, owedNow(account));
     const unreadable = [...(form.current?.querySelectorAll('input') ?? [])].find(
       (input) => input.validity.customError,
     );

@@ -503,6 +503,7 @@ export const workOrder = {
   approvals,
   payments,
   due: 0,
+  dueOn: null,
   invoiceNumber: 'I-000137',
   oldParts: 'Piston, rings and gaskets returned to the customer.',
   warranty:
