@@ -1,4 +1,4 @@
-export { type AccountNature, DEPOSITS, RECEIVABLE } from './accounts.ts';
+export type { AccountNature } from './accounts.ts';
 export {
   AGE_BASES,
   AGE_LABELS,
@@ -8,12 +8,10 @@ export {
   ageing,
   ageOf,
   daysOld,
-  type OpenItem,
 } from './ageing.ts';
-export { type ByMethod, drawerDifference, expectedInDrawer, type MoneyMoved } from './drawer.ts';
+export { type ByMethod, drawerDifference, expectedInDrawer } from './drawer.ts';
 export {
   applicationPostings,
-  type BilledAs,
   balances,
   creditNotePostings,
   invoicePostings,

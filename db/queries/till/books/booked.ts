@@ -145,8 +145,6 @@ export const bookedCreditNotes = (store: ReadStore, { span, customerId }: Whose)
       at: row.at,
     }));
 
-export type BookedPayment = ReturnType<typeof bookedPayments>[number];
-
 export const bookedPayments = (store: ReadStore, { span, customerId }: Whose) =>
   store
     .select({ payment, receipt: receipt.number, byName: staff.name, ...party })
@@ -167,8 +165,6 @@ export const bookedPayments = (store: ReadStore, { span, customerId }: Whose) =>
       by: byName,
       at,
     }));
-
-export type BookedApplication = ReturnType<typeof bookedApplications>[number];
 
 export const bookedApplications = (store: ReadStore, { span, customerId }: Whose) =>
   store
