@@ -77,7 +77,7 @@ export function CountForm({ drawer }: { drawer: DrawerDay }) {
           label="Cash when the day began"
           description={
             left === null
-              ? 'Never counted before.'
+              ? 'Never counted before this day.'
               : `Last counted ${money(left)}; less what went to the bank`
           }
           value={draft.opening}

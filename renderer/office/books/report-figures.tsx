@@ -13,6 +13,10 @@ const MANY = 7;
 
 const isFigure = (as: ColumnKind): boolean => as !== 'text' && as !== 'job' && as !== 'date';
 
+/** Dates, numbers of documents and of telephones stand on one line. */
+const isWhole = (value: Cell | undefined, as: ColumnKind): boolean =>
+  as === 'date' || (typeof value === 'string' && !/\p{Ll}/u.test(value));
+
 function useWords(): (value: Cell | undefined, as: ColumnKind) => string {
   const money = useMoney();
   const { locale } = useShop();
@@ -67,7 +71,7 @@ export function ReportFigures({ table }: { table: ReportTable }) {
                 <Table.Td
                   key={label}
                   data-figure={isFigure(as) || undefined}
-                  data-whole={as === 'date' || undefined}
+                  data-whole={isWhole(row[index], as) || undefined}
                 >
                   {as === 'job' ? (
                     <Anchor inherit component={Link} to={`/job/${row[index]}/till`}>

@@ -43,7 +43,6 @@ export function openEstimateTables(
         { label: 'Written', as: 'date', of: (row) => dateIn(shop.timeZone, row.writtenAt) },
         { label: 'Good until', as: 'date', of: ({ validUntil }) => validUntil },
         { label: 'Standing', as: 'text', of: standing },
-        { label: 'Options', as: 'count', of: ({ options }) => options.length },
         { label: 'Total', as: 'money', of: offered, total: 'sum' },
         {
           label: 'Approved',
