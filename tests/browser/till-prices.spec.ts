@@ -24,7 +24,7 @@ test('a line takes its rate, cost, discount and core; the shop’s rules do the 
   await page.getByRole('checkbox', { name: /^Supplies are charged/ }).check();
   await page.getByRole('textbox', { name: 'At most', exact: true }).fill('4');
   await clean();
-  await page.getByRole('button', { name: 'Save' }).click();
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
   await expect(page.getByText('Nothing to save.')).toBeVisible();
   expect(await desk.till.rules({})).toMatchObject({
     labourRates: [{ name: 'Machining', rate: 11_000 }],
@@ -105,12 +105,12 @@ test('a line takes its rate, cost, discount and core; the shop’s rules do the 
   // The customer brings a certificate: no tax from now on.
   const { customerId } = await desk.till.account({ jobId });
   await page.goto(`/customer/${customerId}`);
-  await page.getByRole('button', { name: 'Edit tax and payment' }).click();
+  await page.getByRole('button', { name: 'Change tax and payment' }).click();
   await page.getByRole('textbox', { name: 'Exemption certificate, number' }).fill('EX-4471');
   await page.getByRole('checkbox', { name: /^Takes the machine and pays later/ }).check();
   await page.getByRole('textbox', { name: 'Days to pay' }).fill('30');
   await clean();
-  await page.getByRole('button', { name: 'Save' }).click();
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
   await expect(page.getByText('on account, within 30 days')).toBeVisible();
   await page.goto(`/job/${code}/till`);
   await expect(page.getByText('No tax: certificate EX-4471')).toBeVisible();

@@ -25,7 +25,7 @@ export function TermsCard({ customer }: { customer: Customer }) {
         <ActionIcon
           variant="subtle"
           size={36}
-          aria-label="Edit tax and payment"
+          aria-label="Change tax and payment"
           onClick={dialog.open}
         >
           <IconEdit size={20} aria-hidden />
