@@ -78,6 +78,7 @@ export function LineDetails(props: LineDetailsProps) {
       {line.kind === 'core-charge' && (
         <Button
           variant="default"
+          className={classes.action}
           leftSection={<IconArrowBackUp size={18} aria-hidden />}
           onClick={onCoreBack}
         >
