@@ -109,7 +109,7 @@ test('from the first line to the change in the hand, by the keyboard', async ({ 
   await expect(page.getByRole('heading', { name: /^Invoice I-/ })).toBeVisible();
 
   // The money is wanted next: what is due after the deposit.
-  await expect(focused).toHaveAccessibleName('Amount');
+  await expect(focused).toHaveAccessibleName('Payment, amount');
   await expect(focused).toHaveValue('467.95');
   await press('Enter');
   await expect(focused).toHaveAccessibleName('Cash given');

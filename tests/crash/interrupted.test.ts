@@ -173,4 +173,4 @@ test('after a thousand crashes between steps every number is there once, and non
   expect(numbers(numbered.creditNotes)).toEqual(upTo(rounds));
   expect(numbers(numbered.receipts)).toEqual(upTo(4 * rounds));
   expect(verifyJournal(read)).toMatchObject({ intact: true });
-}, 60_000);
+}, 120_000);

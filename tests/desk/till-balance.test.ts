@@ -172,4 +172,4 @@ test('what a customer owes is always invoices less credit notes less payments', 
   );
   // Each of them came through now and then: otherwise this says nothing.
   expect([...tried.keys()].sort()).toEqual([...ACTS].sort());
-}, 60_000);
+}, 120_000);
