@@ -47,6 +47,7 @@ const FILES = {
   'credit-note': 'credit-note.pdf',
   receipt: 'receipt.pdf',
   statement: 'statement.pdf',
+  'purchase-order': 'purchase-order.pdf',
 } as const satisfies Record<PaperCard['kind'], string>;
 
 /**

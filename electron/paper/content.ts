@@ -15,7 +15,8 @@ export type PaperContent =
   | Receipt
   | WorkOrder
   | ClearanceSheet
-  | Statement;
+  | Statement
+  | PurchaseOrder;
 
 export type PaperKind = PaperContent['kind'];
 
@@ -413,4 +414,32 @@ export interface Statement extends PaperHead {
   /** Paid and not applied to an invoice. */
   unapplied: number;
   terms: string[];
+}
+
+export interface OrderedLine {
+  /** Theirs, and the shop's own where it differs. */
+  supplierNumber: string;
+  ownNumber: string;
+  description: string;
+  quantity: string;
+  unit: string;
+  unitCost: number;
+  amount: number;
+  /** The job that it is for alone, or empty. */
+  job: JobCode | '';
+  expectedOn: string | null;
+}
+
+/** What the shop orders from a supplier. */
+export interface PurchaseOrder extends PaperHead {
+  kind: 'purchase-order';
+  supplier: Party;
+  /** What the shop is called in the supplier's books. */
+  accountNumber: string;
+  expectedOn: string | null;
+  lines: OrderedLine[];
+  goods: number;
+  carriage: number;
+  total: number;
+  note: string;
 }

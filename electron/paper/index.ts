@@ -4,6 +4,7 @@ import type { PaperContent } from './content.ts';
 import { drawCreditNote } from './credit-note.ts';
 import { drawEstimate } from './estimate.ts';
 import { drawInvoice } from './invoice.ts';
+import { drawPurchaseOrder } from './purchase-order.ts';
 import { drawReceipt } from './receipt.ts';
 import { drawStatement } from './statement.ts';
 import { drawTag } from './tag.ts';
@@ -40,5 +41,7 @@ export function drawPaper(content: PaperContent, fingerprint: string): Uint8Arra
       return drawClearanceSheet(content, fingerprint);
     case 'statement':
       return drawStatement(content, fingerprint);
+    case 'purchase-order':
+      return drawPurchaseOrder(content, fingerprint);
   }
 }

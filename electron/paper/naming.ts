@@ -10,6 +10,7 @@ const WORDS = {
   'work-order': 'Work order',
   'clearance-sheet': 'Clearance sheet',
   statement: 'Statement',
+  'purchase-order': 'Purchase order',
 } satisfies Record<PaperKind, string>;
 
 /** What a paper of this kind is called. */

@@ -76,6 +76,17 @@ export function seen(values: readonly number[]): Demand | null {
   return { mean, spread: Math.sqrt(squares / (values.length - 1)) };
 }
 
+const DAYS_A_WEEK = 7;
+/** Fewer weeks say nothing of how usage strays. */
+const FEWEST_WEEKS = 8;
+
+/** Usage of a day, from that of whole weeks; null while there are too few of them, or nothing was used. */
+export function dailyDemand(weeks: readonly number[]): Demand | null {
+  const weekly = weeks.length < FEWEST_WEEKS ? null : seen(weeks);
+  if (weekly === null || weekly.mean <= 0) return null;
+  return { mean: weekly.mean / DAYS_A_WEEK, spread: weekly.spread / Math.sqrt(DAYS_A_WEEK) };
+}
+
 /** Beyond so many standard deviations a share can't be told from one. */
 const FARTHEST = 8.3;
 const CLOSE_ENOUGH = 1e-13;

@@ -251,6 +251,7 @@ export const PAPER_KINDS = [
   'credit-note',
   'receipt',
   'statement',
+  'purchase-order',
 ] as const;
 export type PaperKind = (typeof PAPER_KINDS)[number];
 

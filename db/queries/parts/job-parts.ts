@@ -16,7 +16,7 @@ import { issuedTo } from './shelf.ts';
 const sum = (numbers: readonly number[]): number => numbers.reduce((a, b) => a + b, 0);
 
 /** What suppliers owe of some parts, by line. */
-const owedOf = (store: ReadStore, partIds: readonly string[]): OnOrder[] =>
+export const owedOf = (store: ReadStore, partIds: readonly string[]): OnOrder[] =>
   store
     .select({
       jobId: purchaseOrderLine.jobId,

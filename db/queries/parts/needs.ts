@@ -72,7 +72,8 @@ const specialOrders = (store: ReadStore, where: SQL | undefined) =>
     .innerJoin(job, eq(job.id, purchaseOrderLine.jobId))
     .where(and(isOpen, isNotNull(purchaseOrderLine.jobId), where))
     .orderBy(asc(purchaseOrderLine.id))
-    .all();
+    .all()
+    .filter(({ quantity }) => quantity > 0);
 
 function needs(
   store: ReadStore,

@@ -1,12 +1,16 @@
+import { cores } from './cores.ts';
 import { setFits } from './fits.ts';
 import { jobsParts } from './job-parts.ts';
 import { kits } from './kits.ts';
 import { move, putRight } from './move.ts';
 import { numbers } from './numbers.ts';
+import { orders } from './orders.ts';
 import { shelf } from './part.ts';
 import { partPhotos } from './photos.ts';
 import { reprice } from './pricing.ts';
+import { receiving } from './receiving.ts';
 import { standing } from './standing.ts';
+import { suggestions } from './suggestions.ts';
 import { suppliers } from './suppliers.ts';
 
 export const parts = {
@@ -21,4 +25,8 @@ export const parts = {
   ...standing,
   ...jobsParts,
   ...suppliers,
+  ...orders,
+  ...receiving,
+  suggestions,
+  ...cores,
 };

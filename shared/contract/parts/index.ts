@@ -1,24 +1,32 @@
+import { cores } from './cores.ts';
 import { fits } from './fits.ts';
 import { jobParts } from './job-parts.ts';
 import { kits } from './kits.ts';
 import { movements } from './movements.ts';
 import { numbers } from './numbers.ts';
+import { orders } from './orders.ts';
 import { partPhotos } from './part-photos.ts';
 import { pricing } from './pricing.ts';
+import { receiving } from './receiving.ts';
 import { shelf } from './shelf.ts';
 import { standing } from './standing.ts';
+import { suggestions } from './suggestions.ts';
 import { suppliers } from './suppliers.ts';
 
+export * from './cores.ts';
 export * from './fits.ts';
 export * from './job-parts.ts';
 export * from './kits.ts';
 export * from './movements.ts';
 export * from './numbers.ts';
+export * from './orders.ts';
 export * from './part.ts';
 export * from './part-photos.ts';
+export * from './receiving.ts';
 export * from './refusals.ts';
 export * from './shelf.ts';
 export * from './standing.ts';
+export * from './suggestions.ts';
 export * from './suppliers.ts';
 
 /** The parts room: what is on the shelf, promised and on order. Quantities are whole thousandths of a part's unit. */
@@ -33,4 +41,8 @@ export const parts = {
   ...standing,
   ...jobParts,
   ...suppliers,
+  ...suggestions,
+  ...receiving,
+  ...orders,
+  ...cores,
 };

@@ -1,0 +1,188 @@
+import { and, asc, desc, eq, inArray, type SQL, sql } from 'drizzle-orm';
+import {
+  JobId,
+  jobCode,
+  PurchaseOrderId,
+  PurchaseOrderLineId,
+  SupplierId,
+} from '../../../shared/contract/ids.ts';
+import type {
+  PurchaseOrder,
+  PurchaseOrderCard,
+  PurchaseOrderLine,
+} from '../../../shared/contract/parts/index.ts';
+import { orderState } from '../../../shared/work/order-state.ts';
+import { costAt } from '../../../shared/work/stock-ledger.ts';
+import {
+  job,
+  purchaseOrder,
+  purchaseOrderLine,
+  staff,
+  stockMovement,
+  supplier,
+} from '../../schema/index.ts';
+import type { ReadStore } from '../../store.ts';
+import { paperCard } from '../office.ts';
+import { partNames } from './names.ts';
+
+/** `P-000042`. */
+export const orderNumber = (number: number): string => `P-${String(number).padStart(6, '0')}`;
+
+/** What was ordered, came in, and is still owed on each line of some orders. */
+const lineSums = (store: ReadStore, where: SQL | undefined) =>
+  store
+    .select({
+      line: purchaseOrderLine,
+      jobNumber: job.number,
+      received: sql<number>`coalesce(sum(iif(${stockMovement.kind} = 'received', ${stockMovement.quantity}, 0)), 0)`,
+      closed: sql<number>`coalesce(-sum(iif(${stockMovement.kind} = 'order-closed', ${stockMovement.ordered}, 0)), 0)`,
+      owed: sql<number>`coalesce(sum(${stockMovement.ordered}), 0)`,
+    })
+    .from(purchaseOrderLine)
+    .leftJoin(stockMovement, eq(stockMovement.orderLineId, purchaseOrderLine.id))
+    .leftJoin(job, eq(job.id, purchaseOrderLine.jobId))
+    .where(where)
+    .groupBy(purchaseOrderLine.id)
+    .orderBy(asc(purchaseOrderLine.id))
+    .all();
+
+type LineSums = ReturnType<typeof lineSums>[number];
+
+const amountOf = ({ line }: LineSums): number => costAt(line.unitCost, line.quantity);
+
+type Head = typeof purchaseOrder.$inferSelect & { supplierName: string; byName: string };
+
+function heads(store: ReadStore, where: SQL | undefined): Head[] {
+  return store
+    .select({ order: purchaseOrder, supplierName: supplier.name, byName: staff.name })
+    .from(purchaseOrder)
+    .innerJoin(supplier, eq(supplier.id, purchaseOrder.supplierId))
+    .innerJoin(staff, eq(staff.id, purchaseOrder.by))
+    .where(where)
+    .orderBy(desc(purchaseOrder.number))
+    .all()
+    .map(({ order, ...names }) => ({ ...order, ...names }));
+}
+
+function card(head: Head, lines: readonly LineSums[], today: string): PurchaseOrderCard {
+  const days = lines
+    .filter(({ owed }) => owed > 0)
+    .map(({ line }) => line.expectedOn ?? head.expectedOn ?? '');
+  return {
+    id: PurchaseOrderId.parse(head.id),
+    number: orderNumber(head.number),
+    supplierId: SupplierId.parse(head.supplierId),
+    supplierName: head.supplierName,
+    at: head.at,
+    expectedOn: head.expectedOn,
+    state: orderState(lines),
+    late: days.some((day) => day !== '' && day < today),
+    lines: lines.length,
+    openLines: lines.filter(({ owed }) => owed > 0).length,
+    goods: lines.reduce((sum, line) => sum + amountOf(line), 0),
+  };
+}
+
+interface Wanted {
+  open: boolean;
+  supplierId: string | null;
+  limit: number;
+  /** ISO date. */
+  today: string;
+}
+
+/** Open ones by the day that they are expected on, those without one last; all of them the newest first. */
+export function orderCards(store: ReadStore, wanted: Wanted): PurchaseOrderCard[] {
+  const owing = sql`${purchaseOrder.id} IN (
+    SELECT ${purchaseOrderLine.orderId} FROM ${purchaseOrderLine}
+    JOIN ${stockMovement} ON ${stockMovement.orderLineId} = ${purchaseOrderLine.id}
+    GROUP BY ${purchaseOrderLine.id} HAVING sum(${stockMovement.ordered}) > 0
+  )`;
+  const found = heads(
+    store,
+    and(
+      wanted.open ? owing : undefined,
+      wanted.supplierId === null ? undefined : eq(purchaseOrder.supplierId, wanted.supplierId),
+    ),
+  );
+  const shown = wanted.open
+    ? found.toSorted((a, b) => (a.expectedOn ?? '~').localeCompare(b.expectedOn ?? '~'))
+    : found;
+  const heading = shown.slice(0, wanted.limit);
+  const ids = heading.map(({ id }) => id);
+  const lines = Map.groupBy(
+    ids.length === 0 ? [] : lineSums(store, inArray(purchaseOrderLine.orderId, ids)),
+    ({ line }) => line.orderId,
+  );
+  return heading.map((head) => card(head, lines.get(head.id) ?? [], wanted.today));
+}
+
+const eventsOf = (store: ReadStore, lineIds: readonly string[]) =>
+  store
+    .select({ movement: stockMovement, by: staff.name })
+    .from(stockMovement)
+    .innerJoin(staff, eq(staff.id, stockMovement.by))
+    .where(
+      and(
+        inArray(stockMovement.orderLineId, [...lineIds]),
+        inArray(stockMovement.kind, ['received', 'order-closed']),
+      ),
+    )
+    .orderBy(asc(stockMovement.at), asc(stockMovement.id))
+    .all();
+
+export function orderById(store: ReadStore, id: string, today: string): PurchaseOrder | undefined {
+  const [head] = heads(store, eq(purchaseOrder.id, id));
+  if (head === undefined) return undefined;
+  const lines = lineSums(store, eq(purchaseOrderLine.orderId, id));
+  const paper = paperCard(store, head.paperId);
+  if (paper === undefined) return undefined;
+  const parts = new Map<string, PurchaseOrderLine['part']>(
+    partNames(
+      store,
+      lines.map(({ line }) => line.partId),
+    ).map((part) => [part.id, part]),
+  );
+  const events = Map.groupBy(
+    eventsOf(
+      store,
+      lines.map(({ line }) => line.id),
+    ),
+    ({ movement }) => movement.orderLineId,
+  );
+  return {
+    ...card(head, lines, today),
+    carriage: head.carriage,
+    note: head.note,
+    by: head.byName,
+    paper,
+    items: lines.flatMap((sums) => {
+      const { line, jobNumber, received, closed, owed } = sums;
+      const part = parts.get(line.partId);
+      if (part === undefined) return [];
+      return [
+        {
+          id: PurchaseOrderLineId.parse(line.id),
+          part,
+          supplierNumber: line.supplierNumber,
+          ordered: line.quantity,
+          received,
+          owed,
+          closed,
+          unitCost: line.unitCost,
+          amount: amountOf(sums),
+          jobId: line.jobId === null ? null : JobId.parse(line.jobId),
+          jobCode: jobNumber === null ? '' : jobCode(jobNumber),
+          expectedOn: line.expectedOn,
+          events: (events.get(line.id) ?? []).map(({ movement, by }) => ({
+            kind: movement.kind === 'received' ? ('received' as const) : ('order-closed' as const),
+            quantity: movement.kind === 'received' ? movement.quantity : -movement.ordered,
+            words: movement.reason,
+            by,
+            at: movement.at,
+          })),
+        },
+      ];
+    }),
+  };
+}

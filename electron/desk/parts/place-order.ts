@@ -1,0 +1,139 @@
+import { nextNumber } from '../../../db/numbers.ts';
+import { jobRowById } from '../../../db/queries/counter/jobs.ts';
+import { needsOfJob } from '../../../db/queries/parts/needs.ts';
+import { orderById, orderNumber } from '../../../db/queries/parts/orders.ts';
+import { partById } from '../../../db/queries/parts/part.ts';
+import { supplierById } from '../../../db/queries/parts/suppliers.ts';
+import { purchaseOrder, purchaseOrderLine } from '../../../db/schema/index.ts';
+import { jobCode } from '../../../shared/contract/ids.ts';
+import type { Supplier } from '../../../shared/contract/parts/index.ts';
+import { formatQuantity } from '../../../shared/money/index.ts';
+import { addDays } from '../../../shared/work/calendar.ts';
+import { shortOfMinimum } from '../../../shared/work/order-quantity.ts';
+import { costAt } from '../../../shared/work/stock-ledger.ts';
+import type { OrderedLine, PurchaseOrder } from '../../paper/content.ts';
+import { os } from '../implementer.ts';
+import { partyOf, shopHead } from '../papers/head.ts';
+import { issue } from '../papers/issue.ts';
+import { found } from '../refuse.ts';
+import { type Writing, write } from '../writing.ts';
+import { enterMovement } from './ledger.ts';
+import { settleJob } from './promises.ts';
+
+interface Line {
+  partId: string;
+  quantity: number;
+  unitCost: number;
+  supplierNumber: string;
+  jobId: string | null;
+  expectedOn: string | null;
+}
+
+/** A line as it stands on the paper. */
+function orderedLine({ store, shop }: Writing, line: Line): OrderedLine {
+  const part = found(partById(store, line.partId), 'part');
+  const supplierNumber = line.supplierNumber === '' ? part.number : line.supplierNumber;
+  return {
+    supplierNumber,
+    ownNumber: supplierNumber === part.number ? '' : part.number,
+    description: part.description,
+    quantity: formatQuantity(line.quantity, shop.locale),
+    unit: part.unit,
+    unitCost: line.unitCost,
+    amount: costAt(line.unitCost, line.quantity),
+    job: line.jobId === null ? '' : jobCode(found(jobRowById(store, line.jobId), 'job').number),
+    expectedOn: line.expectedOn,
+  };
+}
+
+interface Order {
+  number: string;
+  supplier: Supplier;
+  expectedOn: string;
+  carriage: number;
+  note: string;
+  lines: OrderedLine[];
+}
+
+function paperOf(writing: Writing, order: Order): PurchaseOrder {
+  const { supplier, carriage, lines } = order;
+  const goods = lines.reduce((sum, { amount }) => sum + amount, 0);
+  return {
+    kind: 'purchase-order',
+    ...shopHead(writing, order.number),
+    supplier: partyOf(supplier),
+    accountNumber: supplier.accountNumber,
+    expectedOn: order.expectedOn,
+    lines,
+    goods,
+    carriage,
+    total: goods + carriage,
+    note: order.note,
+  };
+}
+
+export const placeOrder = os.parts.placeOrder.handler(({ input, context, errors, path }) =>
+  write(context, path, input.by, (writing) => {
+    const { store, shop, staff, at, today, newId, note } = writing;
+    const supplier = found(supplierById(store, input.supplierId), 'supplier');
+    const lines = input.lines.map((line) => orderedLine(writing, line));
+    const short = shortOfMinimum(
+      supplier,
+      lines.reduce((sum, { amount }) => sum + amount, 0),
+    );
+    if (short > 0 && !input.belowMinimum) throw errors.BELOW_MINIMUM({ data: { short } });
+    const expectedOn = input.expectedOn ?? addDays(today, supplier.leadDays);
+    const serial = nextNumber(store, 'purchase-order');
+    const number = orderNumber(serial);
+    const { carriage, note: words } = input;
+    const paper = issue(
+      writing,
+      null,
+      paperOf(writing, { number, supplier, expectedOn, carriage, note: words, lines }),
+    );
+    const id = newId();
+    store
+      .insert(purchaseOrder)
+      .values({
+        id,
+        number: serial,
+        supplierId: supplier.id,
+        note: words,
+        carriage,
+        currency: shop.currency,
+        expectedOn,
+        paperId: paper.id,
+        by: staff.id,
+        at,
+      })
+      .run();
+    input.lines.forEach((line, place) => {
+      const lineId = newId();
+      const supplierNumber = lines[place]?.supplierNumber ?? '';
+      store
+        .insert(purchaseOrderLine)
+        .values({ id: lineId, orderId: id, ...line, supplierNumber })
+        .run();
+      const { partId, quantity, jobId } = line;
+      enterMovement(writing, {
+        kind: 'ordered',
+        partId,
+        quantity,
+        jobId,
+        orderLineId: lineId,
+        reason: `Order ${number}`,
+      });
+    });
+    const jobs = new Set(input.lines.flatMap(({ jobId }) => jobId ?? []));
+    for (const jobId of jobs) {
+      // What was ordered for a job is a need of it; only of a closed one it is none.
+      if (needsOfJob(store, jobId).size === 0)
+        throw errors.JOB_NEEDS_NOTHING({
+          data: { jobCode: jobCode(found(jobRowById(store, jobId), 'job').number) },
+        });
+      settleJob(writing, jobId);
+    }
+    note({ order: id, number, supplier: supplier.name, lines: lines.length, paper: paper.id });
+    return found(orderById(store, id, today), 'order');
+  }),
+);
