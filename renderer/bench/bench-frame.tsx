@@ -20,7 +20,7 @@ const STRETCHES: readonly { path: string; label: string; icon: TablerIcon }[] = 
 
 /** The bench of a job: the strip between its stretches of work, in the order of the work. */
 export function BenchFrame() {
-  const { id, code } = useJob();
+  const { id, code, state } = useJob();
   return (
     <>
       <nav aria-label="At the bench of this job" className={classes.strip}>
@@ -37,7 +37,7 @@ export function BenchFrame() {
         ))}
       </nav>
       <Box mx="lg" mt="sm">
-        <LimitBanner jobId={id} />
+        {state !== 'stopped' && <LimitBanner jobId={id} />}
       </Box>
       <Outlet />
     </>

@@ -24,7 +24,10 @@ interface AskCustomerProps {
 
 /** What came to the bill that nobody approved, and the way to the next approval; nothing while it fits. */
 export function AskCustomer(props: AskCustomerProps) {
+  const { state } = useJob();
   const ahead = useBillAhead(props.account.jobId);
+  // Nobody is asked to approve work that was given up.
+  if (state === 'stopped') return null;
   if (ahead === undefined || (!ahead.stopped && ahead.beyond.length === 0)) return null;
   return <Ask ahead={ahead} {...props} />;
 }

@@ -48,6 +48,11 @@ export function billAheadOf(
     lines.length === 0
       ? null
       : billOf(store, terms, { lines, discount: work?.option.discount ?? null });
+  const estimatedBill =
+    beyond.length === 0 || work === null
+      ? bill
+      : billOf(store, terms, { lines: estimated, discount: work.option.discount });
+  const estimatedTotal = estimatedBill?.totals.total ?? 0;
   const total = invoice?.totals.total ?? bill?.totals.total ?? 0;
   const asked = work !== null || spendingLimit !== null || since.decided.length > 0;
   return {
@@ -61,8 +66,7 @@ export function billAheadOf(
     estimate: work && {
       number: work.estimate.number,
       option: work.option.label,
-      total: billOf(store, terms, { lines: estimated, discount: work.option.discount }).totals
-        .total,
+      total: estimatedTotal,
       approved: work.approval !== null,
     },
     beyond: beyond.flatMap(({ because, priceToSet }, index) => {
