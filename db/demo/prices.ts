@@ -3,10 +3,13 @@ import type { DEMO_CUSTOMERS } from './customers.ts';
 import type { PartNumber } from './parts.ts';
 import { DEMO_SHOP } from './shop.ts';
 
+/** What is done at the bench is this kind of work. */
+export const BENCH_WORK = 'Bench work';
+
 /** How the invented shop prices. */
 export const DEMO_RULES: Partial<TillRules> = {
   labourRates: [
-    { name: 'Bench work', rate: DEMO_SHOP.labourRate },
+    { name: BENCH_WORK, rate: DEMO_SHOP.labourRate },
     { name: 'Machining', rate: 10_800 },
     { name: 'Diagnosis', rate: 9_600 },
   ],

@@ -47,14 +47,15 @@ function reachInWords(shop: Shop, { report, from, to }: Report): string {
 function figures(sheet: Sheet, { columns, rows, total }: ReportTable): Block {
   if (rows.length === 0) return paragraph(sheet, 'Nothing in this time.', STYLE.soft);
   const written = rows.map((row) => columns.map(({ as }, index) => write(sheet, as, row[index])));
-  const block = table(sheet, {
-    columns: columns.map(({ label, as }, index) =>
-      columnOf(
-        label,
-        as,
-        written.map((row) => row[index] ?? ''),
-      ),
+  const laid = columns.map(({ label, as }, index) =>
+    columnOf(
+      label,
+      as,
+      written.map((row) => row[index] ?? ''),
     ),
+  );
+  return table(sheet, {
+    columns: withRoom(laid),
     rows: [
       ...written.map((row) => ({ cells: row.map((text) => cell(text)) })),
       ...(total === null
@@ -70,8 +71,13 @@ function figures(sheet: Sheet, { columns, rows, total }: ReportTable): Block {
           ]),
     ],
   });
-  return block;
 }
+
+/** Where every column is as wide as what stands in it, the first one takes what is left of the line. */
+const withRoom = (columns: Column[]): Column[] =>
+  columns.every(({ width }) => width === 'fit')
+    ? columns.map((column, index) => (index === 0 ? { ...column, width: 1 } : column))
+    : columns;
 
 type ColumnKind = ReportTable['columns'][number]['as'];
 

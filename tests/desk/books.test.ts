@@ -207,7 +207,7 @@ describe('reports', () => {
     const byJob = await tableOf('margin', 'jobs');
     // 320.00 less 2.2 h at 40.00 and a piston at 60.00.
     expect(figure(byJob, jobOf('Greta').code, 'Margin')).toBe(17_200);
-    expect(figure(byJob, jobOf('Greta').code, 'Of sales')).toBe(537_500);
+    expect(figure(byJob, jobOf('Greta').code, 'Of sales')).toBe(538_000);
     const byKind = await tableOf('margin', 'kinds');
     for (const label of ['Sales', 'Cost', 'Margin'])
       expect(figure(byKind, null, label)).toBe(figure(byJob, null, label));

@@ -1,4 +1,5 @@
 import type { StoryLine } from '../../../db/demo/jobs/index.ts';
+import { BENCH_WORK } from '../../../db/demo/prices.ts';
 import { scatter } from '../../../db/demo/random.ts';
 import type { StaffKey } from '../../../db/demo/staff.ts';
 import { idOf, type OpenShop } from './set-up.ts';
@@ -9,9 +10,6 @@ const OPENS_AT = 8 * 60 + 5;
 
 /** Room that a job must have left for somebody to be found at work on it, minutes. */
 const ROOM = 120;
-
-/** One of the shop's kinds of work. */
-const BENCH_WORK = 'Bench work';
 
 const minutesOf = (time: string): number => Number(time.slice(0, 2)) * 60 + Number(time.slice(3));
 

@@ -1,6 +1,6 @@
 import type { StoryLine } from '../../../db/demo/jobs/index.ts';
 import { demoPart } from '../../../db/demo/parts.ts';
-import { DEMO_RULES } from '../../../db/demo/prices.ts';
+import { BENCH_WORK, DEMO_RULES } from '../../../db/demo/prices.ts';
 import { DEMO_SHOP } from '../../../db/demo/shop.ts';
 import { type OpenShop, partId } from './set-up.ts';
 
@@ -19,6 +19,7 @@ export const billLines = (shop: OpenShop, lines: readonly StoryLine[]) =>
           unitPrice: DEMO_SHOP.labourRate,
           unitCost: DEMO_RULES.labourCost ?? null,
           priceFrom: 'labour-rate' as const,
+          workKind: BENCH_WORK,
         };
       case 'part': {
         const { description, price, cost } = demoPart(line.number);

@@ -1,6 +1,6 @@
 import { Anchor, Button, Text } from '@mantine/core';
 import { useDisclosure } from '@mantine/hooks';
-import { IconEdit, IconPlus } from '@tabler/icons-react';
+import { IconCoins, IconEdit, IconPlus } from '@tabler/icons-react';
 import { useQuery } from '@tanstack/react-query';
 import { Link, useParams } from 'react-router';
 import { CustomerId } from '../../../shared/contract/ids.ts';
@@ -44,6 +44,14 @@ function KnownCustomer({ id }: { id: CustomerId }) {
       }
       actions={
         <>
+          <Button
+            variant="default"
+            component={Link}
+            to={`/office/books/customer/${id}`}
+            leftSection={<IconCoins size={20} aria-hidden />}
+          >
+            Account
+          </Button>
           <Button
             variant="default"
             leftSection={<IconEdit size={20} aria-hidden />}

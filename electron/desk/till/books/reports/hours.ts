@@ -2,16 +2,11 @@ import { staffList } from '../../../../../db/queries/office.ts';
 import { bookedCreditNotes, bookedInvoices } from '../../../../../db/queries/till/books/booked.ts';
 import type { ReadStore } from '../../../../../db/store.ts';
 import type { Line, ReportTable } from '../../../../../shared/contract/till/index.ts';
-import { divideRounded, sumMinor } from '../../../../../shared/money/index.ts';
+import { sumMinor } from '../../../../../shared/money/index.ts';
 import { hoursOf } from '../../../../../shared/work/clock.ts';
 import { spanOfDays } from '../span-of-days.ts';
-import { type Asked, reportTable } from './table.ts';
+import { type Asked, reportTable, shareOf } from './table.ts';
 import { type WorkedTime, workedBetween } from './worked-time.ts';
-
-const WHOLE = 1_000_000n;
-
-const share = (sold: number, worked: number): number | null =>
-  worked <= 0 ? null : Number(divideRounded(BigInt(sold) * WHOLE, BigInt(worked), 'half-up'));
 
 const plain = (workKind: string): string => (workKind === '' ? 'Labour' : workKind);
 
@@ -66,9 +61,9 @@ export function hoursTables(store: ReadStore, { shop, from, to }: Asked): Report
         {
           label: 'Sold of worked',
           as: 'share',
-          of: (row) => share(row.sold, row.worked),
+          of: (row) => shareOf(row.sold, row.worked),
           total: (all) =>
-            share(sumMinor(all.map((row) => row.sold)), sumMinor(all.map((row) => row.worked))),
+            shareOf(sumMinor(all.map((row) => row.sold)), sumMinor(all.map((row) => row.worked))),
         },
       ],
       rows,

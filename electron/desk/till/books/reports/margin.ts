@@ -1,8 +1,8 @@
 import type { ReadStore } from '../../../../../db/store.ts';
 import type { ReportTable } from '../../../../../shared/contract/till/index.ts';
-import { divideRounded, sumMinor } from '../../../../../shared/money/index.ts';
+import { sumMinor } from '../../../../../shared/money/index.ts';
 import { type CostedWork, costedWork } from './job-costs.ts';
-import { type Asked, type ReportColumn, reportTable } from './table.ts';
+import { type Asked, type ReportColumn, reportTable, shareOf } from './table.ts';
 
 interface Group {
   first: CostedWork;
@@ -11,11 +11,9 @@ interface Group {
   uncosted: number;
 }
 
-const WHOLE = 1_000_000n;
-
-/** Millionths of the sales; null where nothing was sold. */
+/** Of the sales; null where nothing was sold. */
 const share = ({ sales, cost }: { sales: number; cost: number }): number | null =>
-  sales <= 0 ? null : Number(divideRounded(BigInt(sales - cost) * WHOLE, BigInt(sales), 'half-up'));
+  shareOf(sales - cost, sales);
 
 function grouped(work: readonly CostedWork[], by: (each: CostedWork) => string): Group[] {
   return [...Map.groupBy(work, by).values()].flatMap((group) => {

@@ -1,7 +1,7 @@
 import type { Shop } from '../../../../../shared/contract/office.ts';
 import type { COLUMN_KINDS, ReportTable } from '../../../../../shared/contract/till/index.ts';
 import type { AgeBasis, KindsTaxed } from '../../../../../shared/money/books/index.ts';
-import { sumMinor } from '../../../../../shared/money/index.ts';
+import { divideRounded, sumMinor } from '../../../../../shared/money/index.ts';
 
 /** What a report is made for. Dates are ISO calendar dates, both of them within. */
 export interface Asked {
@@ -50,6 +50,14 @@ function totalCell<Row>({ of, total }: ReportColumn<Row>, rows: readonly Row[]):
   if (total !== 'sum') return total;
   return sumMinor(rows.map(of).filter((cell) => typeof cell === 'number'));
 }
+
+const THOUSANDTHS = 1_000n;
+
+/** A share in millionths, to a tenth of a percent; null of nothing and of less than that. */
+export const shareOf = (part: number, whole: number): number | null =>
+  whole <= 0
+    ? null
+    : Number(divideRounded(BigInt(part) * THOUSANDTHS, BigInt(whole), 'half-up') * THOUSANDTHS);
 
 /** The kinds of line that a tax of the shop is charged on, while the shop still has that rule. */
 export const kindsTaxedBy =
