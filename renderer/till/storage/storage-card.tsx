@@ -80,10 +80,11 @@ function Due({ storage, onTake }: StorageCardProps & { storage: Storage }) {
       <Modal
         opened={confirming}
         onClose={() => setConfirming(false)}
-        title={`Issue a storage invoice of ${money(toBill)} and tax?`}
+        title={`Bill ${money(toBill)} for storage?`}
       >
         <Text mb="md">
-          It takes the next invoice number and stands beside the bill of the work. {LAW_ON_STORAGE}
+          It takes the next invoice number and stands beside the bill of the work; tax comes on top
+          where the shop’s tax rules charge it on fees. {LAW_ON_STORAGE}
         </Text>
         <Group gap="xs" justify="flex-end">
           <Button variant="default" onClick={() => setConfirming(false)}>
