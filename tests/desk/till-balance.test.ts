@@ -48,6 +48,19 @@ const act = fc.record({
 });
 type Act = typeof act extends fc.Arbitrary<infer Of> ? Of : never;
 
+/** Seldom by chance: what was overpaid on one job pays another. */
+const LEFT_OVER: Act[] = (
+  [
+    ['bill', 0],
+    ['overpay', 0],
+    ['bill', 1],
+    ['spend-credit', 1],
+    ['pay-account', 1],
+    ['refund', 0],
+    ['credit', 1],
+  ] as const
+).map(([what, on]) => ({ what, on, share: 1_200, line: 0, off: null }));
+
 let machines = 0;
 async function customerWithJobs(): Promise<{ customerId: CustomerId; jobs: JobId[] }> {
   const { desk, by } = shop;
@@ -168,7 +181,7 @@ test('what a customer owes is always invoices less credit notes less payments', 
         await demandThatTheBooksClose(customerId, jobs);
       }
     }),
-    { numRuns: 30 },
+    { numRuns: 30, examples: [[LEFT_OVER]] },
   );
   // Each of them came through now and then: otherwise this says nothing.
   expect([...tried.keys()].sort()).toEqual([...ACTS].sort());
