@@ -7,6 +7,7 @@ import { numbers } from './numbers.ts';
 import { orders } from './orders.ts';
 import { shelf } from './part.ts';
 import { partPhotos } from './photos.ts';
+import { suppliersFiles } from './price-files/index.ts';
 import { reprice } from './pricing.ts';
 import { receiving } from './receiving.ts';
 import { standing } from './standing.ts';
@@ -29,4 +30,5 @@ export const parts = {
   ...receiving,
   suggestions,
   ...cores,
+  ...suppliersFiles,
 };

@@ -6,6 +6,7 @@ import { movements } from './movements.ts';
 import { numbers } from './numbers.ts';
 import { orders } from './orders.ts';
 import { partPhotos } from './part-photos.ts';
+import { priceFiles } from './price-files.ts';
 import { pricing } from './pricing.ts';
 import { receiving } from './receiving.ts';
 import { shelf } from './shelf.ts';
@@ -22,6 +23,7 @@ export * from './numbers.ts';
 export * from './orders.ts';
 export * from './part.ts';
 export * from './part-photos.ts';
+export * from './price-files.ts';
 export * from './receiving.ts';
 export * from './refusals.ts';
 export * from './shelf.ts';
@@ -45,4 +47,5 @@ export const parts = {
   ...receiving,
   ...orders,
   ...cores,
+  ...priceFiles,
 };

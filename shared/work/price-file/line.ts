@@ -60,9 +60,9 @@ export function readPriceLine(cells: readonly Cell[], form: LineForm): ReadLine 
   if (foldNumber(supersededBy) === numberKey) return { problem: 'replaces-itself' };
 
   const money = { mark: form.decimalMark, digits: form.digits, rounding: form.rounding };
-  const cost = readAmount(at('cost'), money);
-  if (!cost.ok) return { problem: problemOf(cost.why, 'cost') };
-  if (cost.amount === 0) return { problem: 'no-cost' };
+  const cost = optional(at('cost'), money);
+  if (typeof cost === 'string') return { problem: problemOf(cost, 'cost') };
+  if (cost === null || cost === 0) return { problem: 'no-cost' };
   const listPrice = optional(at('listPrice'), money);
   if (typeof listPrice === 'string') return { problem: problemOf(listPrice, 'list-price') };
   const coreCharge = optional(at('coreCharge'), money);
@@ -79,7 +79,7 @@ export function readPriceLine(cells: readonly Cell[], form: LineForm): ReadLine 
       number,
       numberKey,
       description: shortened(tidy(String(at('description')))),
-      cost: forOne(cost.amount),
+      cost: forOne(cost),
       listPrice: listPrice === null ? null : forOne(listPrice),
       packSize,
       coreCharge: coreCharge ?? 0,
@@ -88,12 +88,10 @@ export function readPriceLine(cells: readonly Cell[], form: LineForm): ReadLine 
   };
 }
 
-type Why = 'empty' | 'unreadable' | 'below-zero' | 'too-much';
+type Why = 'unreadable' | 'below-zero' | 'too-much';
 
-const problemOf = (why: Why, field: 'cost' | 'list-price' | 'core-charge'): LineProblem => {
-  if (why === 'empty') return 'no-cost';
-  return why === 'unreadable' ? field : why;
-};
+const problemOf = (why: Why, field: 'cost' | 'list-price' | 'core-charge'): LineProblem =>
+  why === 'unreadable' ? field : why;
 
 /** An amount that a line may do without. */
 function optional(cell: Cell, form: AmountForm): number | null | Why {

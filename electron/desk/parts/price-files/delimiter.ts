@@ -15,8 +15,8 @@ export function delimiterOf(text: string): Delimiter {
 }
 
 function scoreOf(text: string, delimiter: Delimiter): number {
-  const { value } = csvRecords(text, delimiter, LOOKED_AT).next();
-  const widths = (value?.records ?? []).map(({ cells }) => cells?.length ?? 1);
+  const [looked] = csvRecords(text, delimiter, LOOKED_AT).take(1).toArray();
+  const widths = (looked?.records ?? []).map(({ cells }) => cells?.length ?? 1);
   const usual = usualWidth(widths);
   const alike = widths.filter((width) => width === usual).length;
   // One column is no division at all.
