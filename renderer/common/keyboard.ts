@@ -34,6 +34,7 @@ export const GO_KEYS = [
 export const JOB_KEYS = [
   { key: 'v', to: '', does: 'Overview of the job' },
   { key: 'b', to: '/bench', does: 'Bench' },
+  { key: 'a', to: '/parts', does: 'Parts of the job' },
   { key: 't', to: '/till', does: 'Till' },
   { key: 'h', to: '/handover', does: 'Handover' },
 ] as const;

@@ -2,6 +2,7 @@ import { Anchor } from '@mantine/core';
 import {
   IconClipboardText,
   IconCoins,
+  IconPackages,
   IconSignature,
   IconTool,
   type TablerIcon,
@@ -18,6 +19,7 @@ import { MoveMenu } from './move-menu.tsx';
 const PAGES: readonly { path: string; label: string; icon: TablerIcon; key: string }[] = [
   { path: '', label: 'Overview', icon: IconClipboardText, key: 'G V' },
   { path: '/bench', label: 'Bench', icon: IconTool, key: 'G B' },
+  { path: '/parts', label: 'Parts', icon: IconPackages, key: 'G A' },
   { path: '/till', label: 'Till', icon: IconCoins, key: 'G T' },
   { path: '/handover', label: 'Handover', icon: IconSignature, key: 'G H' },
 ];

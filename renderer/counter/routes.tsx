@@ -1,5 +1,6 @@
 import type { RouteObject } from 'react-router';
 import { jobBenchRoute } from '../bench/routes.tsx';
+import { jobPartsRoute } from '../parts/routes.tsx';
 import { TillPage } from '../till/till-page.tsx';
 import { CustomerPage } from './customers/customer-page.tsx';
 import { CustomersPage } from './customers/customers-page.tsx';
@@ -21,6 +22,7 @@ export const counterRoutes: RouteObject[] = [
     children: [
       { index: true, element: <JobOverviewPage /> },
       jobBenchRoute,
+      jobPartsRoute,
       { path: 'till', element: <TillPage /> },
       { path: 'handover', element: <HandoverPage /> },
     ],

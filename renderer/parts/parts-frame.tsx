@@ -1,9 +1,11 @@
-import { IconPackages } from '@tabler/icons-react';
+import { IconClipboardList, IconPackages, IconScale } from '@tabler/icons-react';
 import { type RoomPage, RoomPages } from '../common/room-pages.tsx';
 
 /** One page a subject; each has its line here and its route in routes.tsx. */
 const PAGES: readonly RoomPage[] = [
   { to: '/parts', label: 'Shelf', icon: IconPackages, within: ['/part/'] },
+  { to: '/parts/jobs', label: 'Jobs and their parts', icon: IconClipboardList },
+  { to: '/parts/put-right', label: 'To put right', icon: IconScale },
 ];
 
 export const PartsFrame = () => <RoomPages label="Parts" pages={PAGES} />;

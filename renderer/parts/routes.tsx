@@ -1,7 +1,13 @@
 import type { RouteObject } from 'react-router';
+import { JobPartsPage } from './job/job-parts-page.tsx';
+import { JobsAndPartsPage } from './jobs-page.tsx';
 import { PartPage } from './part-page.tsx';
 import { PartsFrame } from './parts-frame.tsx';
 import { PartsPage } from './parts-page.tsx';
+import { PutRightPage } from './put-right-page.tsx';
+
+/** The page of a job's parts, within the job's frame. */
+export const jobPartsRoute: RouteObject = { path: 'parts', element: <JobPartsPage /> };
 
 /** The parts room. */
 export const partsRoutes: RouteObject[] = [
@@ -9,6 +15,8 @@ export const partsRoutes: RouteObject[] = [
     element: <PartsFrame />,
     children: [
       { path: 'parts', element: <PartsPage /> },
+      { path: 'parts/jobs', element: <JobsAndPartsPage /> },
+      { path: 'parts/put-right', element: <PutRightPage /> },
       { path: 'part/:id', element: <PartPage /> },
     ],
   },

@@ -7,6 +7,10 @@ import { refusalOf } from '../refusal.tsx';
 import { snapshotOf } from './field-snapshot.ts';
 import { scanReader } from './scan-reader.ts';
 
+/** A field that wants what the reader sends for itself, such as a part's number, is marked so. */
+const claimsCode = (target: EventTarget | null): boolean =>
+  target instanceof Element && target.closest('[data-claims-code]') !== null;
+
 /**
  * Opens the job whose tag is scanned, wherever the focus is. A field that the reader typed into gets
  * back what it held; a tag of no job here leaves the page as it is and says so.
@@ -40,6 +44,7 @@ export function useScanner(onOpen: () => void): void {
     };
 
     const listen = (event: KeyboardEvent) => {
+      if (claimsCode(event.target)) return;
       if (event.ctrlKey || event.metaKey || event.altKey || event.isComposing) return;
       const step = read({ key: event.key, at: event.timeStamp });
       if (step.kind === 'first') restore = snapshotOf(event.target);
