@@ -6,8 +6,9 @@ import { staffList } from '../../db/queries/office.ts';
 import type { DeskContext } from '../desk/index.ts';
 import { deskClient } from './demo-shop/client.ts';
 import { someoneAtWork } from './demo-shop/clocked.ts';
+import { tellParts } from './demo-shop/part-facts.ts';
 import { agreeTerms, setPrices } from './demo-shop/prices.ts';
-import { ALL_STOCK, markAsDemo, openDemoShop } from './demo-shop/set-up.ts';
+import { ALL_STOCK, idOf, markAsDemo, openDemoShop } from './demo-shop/set-up.ts';
 import { StoryClock } from './demo-shop/story-clock.ts';
 import { tellDrawer } from './demo-shop/tell-drawer.ts';
 import { tellGaugeCheck } from './demo-shop/tell-gauge-check.ts';
@@ -30,6 +31,7 @@ export async function fillDemoShop(context: DeskContext): Promise<void> {
   const clock = new StoryClock(context.now(), DEMO_SHOP.timeZone, OPENED);
   const desk = deskClient({ ...context, now: clock.now });
   const shop = await openDemoShop(desk, clock, ALL_STOCK);
+  await tellParts(desk, idOf(shop.staff, 'ruth'), shop);
   await setPrices(shop);
   const known = { customers: new Map<string, string>(), machines: new Map<string, string>() };
   const happenings = [

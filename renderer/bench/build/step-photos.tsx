@@ -5,12 +5,12 @@ import { useEffect, useRef, useState } from 'react';
 import { LARGEST_PHOTO, type PhotoCard } from '../../../shared/contract/bench/index.ts';
 import type { JobId } from '../../../shared/contract/ids.ts';
 import { deskQuery } from '../../common/desk.ts';
+import { base64Of } from '../../common/file-bytes.ts';
 import { useFormat } from '../../common/format.ts';
 import { RefusalAlert } from '../../common/refusal.tsx';
 import { useBy } from '../../common/station.tsx';
 import { useWrite } from '../../common/use-write.ts';
 import classes from './build.module.css';
-import { base64Of } from './file-bytes.ts';
 
 const NONE: readonly PhotoCard[] = [];
 

@@ -48,7 +48,9 @@ export function JobPartsTable({ job }: { job: JobParts }) {
                   {line.part.description}
                   <InItsPlace line={line} />
                 </Table.Td>
-                <Table.Td>{line.part.bin === '' ? '–' : line.part.bin}</Table.Td>
+                <Table.Td className={classes.bin}>
+                  {line.part.bin === '' ? '–' : line.part.bin}
+                </Table.Td>
                 <Table.Td className={classes.figure}>
                   {figure(line.needed)} {line.needed === 0 ? '' : line.part.unit}
                 </Table.Td>
