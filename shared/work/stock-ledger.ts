@@ -55,13 +55,13 @@ export const averageCost = ({ onHand, worth }: Pick<Shelf, 'onHand' | 'worth'>):
   onHand > 0 ? shareOf(worth, 1000, onHand) : null;
 
 /** The worth that a quantity takes along when it leaves. */
-export function worthLeaving({ onHand, worth }: Shelf, quantity: number): number {
+function worthLeaving({ onHand, worth }: Shelf, quantity: number): number {
   if (onHand <= 0) return 0;
   return quantity >= onHand ? worth : shareOf(worth, quantity, onHand);
 }
 
 /** What a quantity that comes in for `cost` adds to the worth: all of it, unless the shelf was below nothing. */
-export function worthArriving({ onHand }: Shelf, quantity: number, cost: number): number {
+function worthArriving({ onHand }: Shelf, quantity: number, cost: number): number {
   if (onHand >= 0) return cost;
   const stays = onHand + quantity;
   return stays <= 0 ? 0 : shareOf(cost, stays, quantity);
@@ -74,7 +74,7 @@ export interface IssuedToJob {
 }
 
 /** Unused parts come back at what they were issued at; the last of them brings all that is left of it. */
-export const worthComingBack = ({ quantity: issued, worth }: IssuedToJob, quantity: number) =>
+const worthComingBack = ({ quantity: issued, worth }: IssuedToJob, quantity: number) =>
   quantity >= issued ? worth : shareOf(worth, quantity, issued);
 
 /** What happened to a shelf. Quantities are above zero, but for what was found or missed. */

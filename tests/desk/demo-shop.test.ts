@@ -65,7 +65,7 @@ test('has people, machines, engine models, gauges and parts', async () => {
   expect(machines).toHaveLength(20);
   expect(new Set(machines.map(({ kind }) => kind)).size).toBeGreaterThanOrEqual(10);
   const parts = await desk.parts.find({ text: '', limit: 1000 });
-  expect(parts).toHaveLength(102);
+  expect(parts).toHaveLength(105);
   expect(parts.every(({ price, cost, bin }) => price > cost && bin !== '')).toBe(true);
   expect(parts.some(({ onHand, reorderPoint }) => onHand < reorderPoint)).toBe(true);
   const gauges = await desk.bench.gauges({});
