@@ -35,7 +35,7 @@ export const owedOf = (store: ReadStore, partIds: readonly string[]): OnOrder[] 
     .filter(({ quantity }) => quantity > 0);
 
 /** What each job that needs one of these parts still misses of them. */
-function missingOf(store: ReadStore, chain: readonly string[]) {
+export function missingOf(store: ReadStore, chain: readonly string[]) {
   const held = Map.groupBy(heldOfParts(store, chain), ({ jobId }) => jobId);
   return jobsNeeding(store, chain)
     .map(({ jobId, needed }) => {
