@@ -188,7 +188,6 @@ const ALWAYS_PRINTED: readonly DerivedOnSheet['feature'][] = [
   'bore-out-of-round',
   'piston-clearance',
   'rod-clearance',
-  'displacement',
   'compression-ratio',
 ];
 
