@@ -1,8 +1,19 @@
+import { readFile } from 'node:fs/promises';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page } from '@playwright/test';
+import { parse } from 'csv-parse/sync';
+import { z } from 'zod';
+import { PaperId } from '../../shared/contract/ids.ts';
+import { readPaper } from '../unit/paper/reading-back.ts';
 import { type TaxedShop, test } from './taxed-shop.ts';
 
-/** Three options, one of them taken by telephone for less, stopped by a decision, and approved again. */
+/**
+ * A job's money from three options to the accountant: one is taken by telephone for less, a decision of the
+ * bench stops it, it is approved again, billed with a deposit, paid in part with change, the rest stands on
+ * account, and one line of it is credited later.
+ */
+
+const Issued = z.object({ json: z.object({ id: PaperId }) });
 
 const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
@@ -28,7 +39,7 @@ async function engineOnTheBench({ desk, by }: TaxedShop) {
     description: 'Gasket set, complete, H 212',
     price: 2_000,
   });
-  return desk.counter.takeIn({
+  const taken = await desk.counter.takeIn({
     by,
     customer: { which: 'new', name: 'Odalys Brandt', phone: '(312) 555-0177' },
     machine: {
@@ -42,6 +53,18 @@ async function engineOnTheBench({ desk, by }: TaxedShop) {
     complaint: 'Knocks.',
     signature: { name: 'Odalys Brandt' },
   });
+  const { customer } = await desk.counter.job({ id: taken.jobId });
+  await desk.till.setCustomerTerms({
+    by,
+    customerId: customer.id,
+    taxPlace: '',
+    exemptCertificate: '',
+    exemptUntil: null,
+    onAccount: true,
+    termsDays: 30,
+    creditLimit: null,
+  });
+  return taken;
 }
 
 async function looks(page: Page, name: string) {
@@ -68,7 +91,7 @@ async function looks(page: Page, name: string) {
   await page.setViewportSize({ width: 1280, height: 800 });
 }
 
-test('options, declined work, and the stop that a decision brings until it is approved', async ({
+test('from three options by a stop and an approval to a credit, a statement and the books', async ({
   page,
   taxed,
 }) => {
@@ -160,5 +183,67 @@ test('options, declined work, and the stop that a decision brings until it is ap
     await page.goto(`/job/${code}/bench/build`);
     await expect(page.getByRole('region', { name: 'Step at hand' })).toBeVisible();
     await expect(page.getByText(/The bill is heading to/)).toBeHidden();
+  });
+
+  const payment = page.getByRole('form', { name: 'Take a payment' });
+  await test.step('billed with a deposit, paid in part with change, the rest on account', async () => {
+    await page.getByRole('link', { name: 'Till', exact: true }).click();
+    await payment.getByRole('textbox', { name: 'Deposit, amount' }).fill('55.60');
+    await payment.getByRole('textbox', { name: 'Cash given' }).fill('55.60');
+    await payment.getByRole('button', { name: 'Take the deposit: $55.60' }).click();
+    await page.getByRole('button', { name: 'Issue the invoice: $255.60' }).click();
+    await page.getByRole('button', { name: 'Issue it' }).click();
+    await expect(page.getByText(/, to be paid by /)).toBeVisible();
+    await payment.getByRole('textbox', { name: 'Payment, amount' }).fill('120');
+    await payment.getByRole('textbox', { name: 'Cash given' }).fill('150');
+    await payment.getByRole('button', { name: 'Take the payment: $120.00' }).click();
+    await expect(page.getByText('Payment of $120.00, cash. Change: $30.00.')).toBeVisible();
+    await looks(page, '6-billed');
+  });
+
+  await test.step('one line is credited', async () => {
+    await page.getByRole('button', { name: 'Write a credit note' }).click();
+    const note = page.getByRole('dialog', { name: /^Credit note for invoice/ });
+    await note.getByRole('checkbox', { name: 'Gasket set, complete, H 212' }).check();
+    await note.getByRole('textbox', { name: 'Reason' }).fill('Not needed after all.');
+    await note.getByRole('button', { name: 'Issue the credit note: $21.40' }).click();
+    await expect(page.getByText(/^Credit note N-\d{6}: \$21\.40$/)).toBeVisible();
+  });
+
+  await test.step('statement and books agree to the cent', async () => {
+    await page.goto('/office/books');
+    await page.getByRole('link', { name: 'Odalys Brandt' }).click();
+    await expect(page.getByRole('row', { name: /Owed by the customer/ })).toContainText('$58.60');
+    const issued = page.waitForResponse((response) => response.url().includes('issueStatement'));
+    await page.getByRole('button', { name: 'Issue a statement' }).click();
+    await expect(page.getByRole('button', { name: /^Statement S-\d{6}$/ })).toBeVisible();
+    const { json: card } = Issued.parse(await (await issued).json());
+    const { pdf } = await desk.office.paper({ id: card.id });
+    const { text } = await readPaper(Uint8Array.from(Buffer.from(pdf, 'base64')));
+    expect(text).toMatch(/Balance.*\$58\.60/);
+
+    await page.getByRole('link', { name: 'Reports', exact: true }).click();
+    await page.getByRole('link', { name: 'For the accountant' }).click();
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save as CSV: Journal lines' }).click(),
+    ]);
+    const rows: Record<string, string>[] = parse(await readFile(await download.path()), {
+      columns: true,
+    });
+    const cents = (figure = '') => Math.round(Number(figure || '0') * 100);
+    const own = rows.filter((row) => row.Customer === 'Odalys Brandt');
+    const balances = new Map<string, number>();
+    for (const row of own) {
+      const account = row.Account ?? '';
+      const moved = cents(row['Debit, USD']) - cents(row['Credit, USD']);
+      balances.set(account, (balances.get(account) ?? 0) + moved);
+    }
+    expect(Object.fromEntries(balances)).toMatchObject({
+      'Customers, owed to us': 5_860,
+      'Customers, deposits held': 0,
+      Cash: 17_560,
+    });
+    expect([...balances.values()].reduce((sum, each) => sum + each, 0)).toBe(0);
   });
 });
