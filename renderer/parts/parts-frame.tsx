@@ -1,11 +1,13 @@
 import { IconClipboardList, IconPackages, IconScale } from '@tabler/icons-react';
 import { type RoomPage, RoomPages } from '../common/room-pages.tsx';
+import { BUYING_PAGES } from './buying/routes.tsx';
 
 /** One page a subject; each has its line here and its route in routes.tsx. */
 const PAGES: readonly RoomPage[] = [
   { to: '/parts', label: 'Shelf', icon: IconPackages, within: ['/part/'] },
   { to: '/parts/jobs', label: 'Jobs and their parts', icon: IconClipboardList },
   { to: '/parts/put-right', label: 'To put right', icon: IconScale },
+  ...BUYING_PAGES,
 ];
 
 export const PartsFrame = () => <RoomPages label="Parts" pages={PAGES} />;

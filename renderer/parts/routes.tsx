@@ -1,4 +1,5 @@
 import type { RouteObject } from 'react-router';
+import { buyingRoutes } from './buying/routes.tsx';
 import { JobPartsPage } from './job/job-parts-page.tsx';
 import { JobsAndPartsPage } from './jobs-page.tsx';
 import { PartPage } from './part-page.tsx';
@@ -18,6 +19,7 @@ export const partsRoutes: RouteObject[] = [
       { path: 'parts/jobs', element: <JobsAndPartsPage /> },
       { path: 'parts/put-right', element: <PutRightPage /> },
       { path: 'part/:id', element: <PartPage /> },
+      ...buyingRoutes,
     ],
   },
 ];

@@ -3,6 +3,7 @@ import { jobRowById } from '../../../db/queries/counter/jobs.ts';
 import { needsOfJob } from '../../../db/queries/parts/needs.ts';
 import { orderById, orderNumber } from '../../../db/queries/parts/orders.ts';
 import { partById } from '../../../db/queries/parts/part.ts';
+import { offerOf } from '../../../db/queries/parts/supplier-numbers.ts';
 import { supplierById } from '../../../db/queries/parts/suppliers.ts';
 import { purchaseOrder, purchaseOrderLine } from '../../../db/schema/index.ts';
 import { jobCode } from '../../../shared/contract/ids.ts';
@@ -30,9 +31,12 @@ interface Line {
 }
 
 /** A line as it stands on the paper. */
-function orderedLine({ store, shop }: Writing, line: Line): OrderedLine {
+function orderedLine({ store, shop }: Writing, line: Line, supplier: Supplier): OrderedLine {
   const part = found(partById(store, line.partId), 'part');
-  const supplierNumber = line.supplierNumber === '' ? part.number : line.supplierNumber;
+  const supplierNumber =
+    line.supplierNumber === ''
+      ? offerOf(store, line.partId, supplier).supplierNumber
+      : line.supplierNumber;
   return {
     supplierNumber,
     ownNumber: supplierNumber === part.number ? '' : part.number,
@@ -76,7 +80,7 @@ export const placeOrder = os.parts.placeOrder.handler(({ input, context, errors,
   write(context, path, input.by, (writing) => {
     const { store, shop, staff, at, today, newId, note } = writing;
     const supplier = found(supplierById(store, input.supplierId), 'supplier');
-    const lines = input.lines.map((line) => orderedLine(writing, line));
+    const lines = input.lines.map((line) => orderedLine(writing, line, supplier));
     const short = shortOfMinimum(
       supplier,
       lines.reduce((sum, { amount }) => sum + amount, 0),

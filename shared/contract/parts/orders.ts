@@ -77,7 +77,7 @@ const OrderLineInput = z.strictObject({
   quantity: Thousandths,
   /** What the supplier asks for one. */
   unitCost: Minor,
-  /** Their number for it; the part's own when empty. */
+  /** Their number for it; when empty, the one that is known of them, or the part’s own. */
   supplierNumber: maybeText(60),
   /** Orders it for one job alone: it goes to that job when it is there. */
   jobId: JobId.nullable().default(null),

@@ -1,0 +1,202 @@
+import { Anchor, Button, Group, Stack, Table, Text } from '@mantine/core';
+import { useDisclosure } from '@mantine/hooks';
+import { IconFileSpreadsheet } from '@tabler/icons-react';
+import { useMutation, useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { Link, useParams } from 'react-router';
+import type { PurchaseOrder, Received } from '../../../shared/contract/parts/index.ts';
+import { Card } from '../../common/card.tsx';
+import { desk, deskQuery } from '../../common/desk.ts';
+import { useFormat } from '../../common/format.ts';
+import { Page, QueryView } from '../../common/page.tsx';
+import { PaperButton } from '../../common/paper-button.tsx';
+import { RefusalAlert } from '../../common/refusal.tsx';
+import { saveFile } from '../../common/save-file.ts';
+import { useMoney } from '../../common/shop.tsx';
+import classes from './buying.module.css';
+import { CloseShortDialog } from './close-short-dialog.tsx';
+import { OrderBadge } from './order-badge.tsx';
+import { ReceiveForm } from './receive-form.tsx';
+import { ReceivedList } from './received-list.tsx';
+import { useAmount } from './use-amount.ts';
+
+/** One order: what was ordered, what came of it, and what came in just now. */
+export function OrderPage() {
+  const { id = '' } = useParams();
+  const query = useQuery(deskQuery.parts.order.queryOptions({ input: { id } }));
+  return (
+    <QueryView query={query}>
+      {(order) => (
+        <Page
+          title={`Order ${order.number}`}
+          description={
+            <>
+              {order.supplierName} ·{' '}
+              <Anchor inherit component={Link} to="/parts/orders">
+                All orders
+              </Anchor>
+            </>
+          }
+          actions={
+            <>
+              <PaperButton paper={order.paper} />
+              <CsvButton order={order} />
+            </>
+          }
+        >
+          <OrderParts key={order.id} order={order} />
+        </Page>
+      )}
+    </QueryView>
+  );
+}
+
+function CsvButton({ order }: { order: PurchaseOrder }) {
+  const save = useMutation({
+    mutationFn: () => desk.parts.orderFile({ id: order.id, mark: true }),
+    onSuccess: ({ fileName, text }) => saveFile(fileName, text, 'text/csv;charset=utf-8'),
+  });
+  return (
+    <>
+      <Button
+        variant="default"
+        mih={44}
+        leftSection={<IconFileSpreadsheet size={18} aria-hidden />}
+        loading={save.isPending}
+        onClick={() => save.mutate()}
+      >
+        As CSV
+      </Button>
+      <RefusalAlert error={save.error} />
+    </>
+  );
+}
+
+function OrderParts({ order }: { order: PurchaseOrder }) {
+  const [received, setReceived] = useState<readonly Received[]>([]);
+  const [closing, dialog] = useDisclosure(false);
+  const open = order.state !== 'complete';
+  return (
+    <Stack gap="md">
+      <Facts order={order} />
+      {received.length > 0 && <ReceivedList received={received} />}
+      {open && (
+        <Card
+          title="What came in"
+          aside={
+            <Button variant="subtle" color="gray" onClick={dialog.open}>
+              Wait no longer
+            </Button>
+          }
+          flush
+        >
+          <ReceiveForm
+            // What is owed has changed with each delivery: the fields begin anew.
+            key={order.items.map(({ owed }) => owed).join()}
+            order={order}
+            onReceived={setReceived}
+          />
+        </Card>
+      )}
+      <OrderedLines order={order} />
+      {closing && <CloseShortDialog order={order} onClose={dialog.close} />}
+    </Stack>
+  );
+}
+
+function Facts({ order }: { order: PurchaseOrder }) {
+  const money = useMoney();
+  const format = useFormat();
+  const facts: [string, string][] = [
+    ['Ordered', `${format.day(order.at)}, ${order.by}`],
+    ['Expected', order.expectedOn === null ? 'nobody knows' : format.date(order.expectedOn)],
+    ['Goods', money(order.goods)],
+    ['Carriage', order.carriage === 0 ? 'free' : money(order.carriage)],
+    ['Note', order.note],
+  ];
+  return (
+    <div>
+      <Group mb="sm" gap="xs">
+        <OrderBadge order={order} />
+      </Group>
+      <dl className={classes.facts}>
+        {facts
+          .filter(([, words]) => words !== '')
+          .map(([label, words]) => (
+            <div key={label}>
+              <dt>{label}</dt>
+              <dd>{words}</dd>
+            </div>
+          ))}
+      </dl>
+    </div>
+  );
+}
+
+function OrderedLines({ order }: { order: PurchaseOrder }) {
+  const money = useMoney();
+  const amount = useAmount();
+  const format = useFormat();
+  return (
+    <Card title="What was ordered" flush>
+      <Table className={classes.table}>
+        <Table.Thead>
+          <Table.Tr>
+            <Table.Th>Part</Table.Th>
+            <Table.Th className={classes.figure}>Ordered</Table.Th>
+            <Table.Th className={classes.figure}>In</Table.Th>
+            <Table.Th className={classes.figure}>To come</Table.Th>
+            <Table.Th className={classes.figure}>Price</Table.Th>
+            <Table.Th>What came of it</Table.Th>
+          </Table.Tr>
+        </Table.Thead>
+        <Table.Tbody>
+          {order.items.map((item) => (
+            <Table.Tr key={item.id}>
+              <Table.Td>
+                <Anchor
+                  inherit
+                  component={Link}
+                  to={`/part/${item.part.id}`}
+                  className={classes.number}
+                >
+                  {item.part.number}
+                </Anchor>
+                <Text size="sm">{item.part.description}</Text>
+                {item.supplierNumber !== item.part.number && (
+                  <div className={classes.small}>Theirs: {item.supplierNumber}</div>
+                )}
+                {item.jobCode !== '' && (
+                  <Text size="sm">
+                    For{' '}
+                    <Anchor inherit component={Link} to={`/job/${item.jobCode}`}>
+                      {item.jobCode}
+                    </Anchor>
+                  </Text>
+                )}
+              </Table.Td>
+              <Table.Td className={classes.figure}>{amount(item.ordered, item.part.unit)}</Table.Td>
+              <Table.Td className={classes.figure}>
+                {amount(item.received, item.part.unit)}
+              </Table.Td>
+              <Table.Td className={classes.figure}>{amount(item.owed, item.part.unit)}</Table.Td>
+              <Table.Td className={classes.figure}>{money(item.unitCost)}</Table.Td>
+              <Table.Td>
+                {item.events.length === 0 && '–'}
+                {item.events.map((event) => (
+                  <div
+                    key={`${event.at} ${event.kind} ${event.quantity}`}
+                    className={classes.small}
+                  >
+                    {format.day(event.at)}: {amount(event.quantity, item.part.unit)}{' '}
+                    {event.kind === 'received' ? 'in' : 'given up'}, {event.by}. {event.words}
+                  </div>
+                ))}
+              </Table.Td>
+            </Table.Tr>
+          ))}
+        </Table.Tbody>
+      </Table>
+    </Card>
+  );
+}
