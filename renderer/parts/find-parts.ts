@@ -20,14 +20,17 @@ export function useFoundParts(text: string, limit: number, wanted = true): UseQu
   });
 }
 
-/** The part whose barcode, or else whose number, is exactly what is typed, spaces and dashes aside. */
+/** The part that has exactly this number or barcode, by any of its numbers. */
 export async function partByNumber(typed: string): Promise<Part | null> {
-  const wanted = foldNumber(typed);
-  if (wanted === '') return null;
-  const found = await findParts(typed, 50);
-  return (
-    found.find((part) => part.barcode !== '' && foldNumber(part.barcode) === wanted) ??
-    found.find((part) => foldNumber(part.number) === wanted) ??
-    null
-  );
+  if (foldNumber(typed) === '' || typed.trim().length > 120) return null;
+  const [hit] = await desk.parts.byNumber({ number: typed });
+  return hit?.part ?? null;
+}
+
+/** The part to sell by a number: once it is replaced and the shelf has none left, the one that took its place. */
+export async function partToSell(typed: string): Promise<Part | null> {
+  if (foldNumber(typed) === '' || typed.trim().length > 120) return null;
+  const [hit] = await desk.parts.byNumber({ number: typed });
+  if (hit === undefined || hit.current === null || hit.part.onHand > 0) return hit?.part ?? null;
+  return (await desk.parts.part({ id: hit.current.id })).part;
 }

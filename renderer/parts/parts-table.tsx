@@ -3,6 +3,7 @@ import type { KeyboardEvent, RefObject } from 'react';
 import { Link } from 'react-router';
 import type { Part } from '../../shared/contract/parts/index.ts';
 import { formatQuantity } from '../../shared/money/index.ts';
+import { available } from '../../shared/work/stock-ledger.ts';
 import { useMoney, useShop } from '../common/shop.tsx';
 import classes from './parts-table.module.css';
 import { ShelfBadge } from './shelf-badge.tsx';
@@ -49,7 +50,13 @@ export function PartsTable({ parts, list, onKey }: PartsTableProps) {
             </Table.Td>
             <Table.Td>{part.bin === '' ? '–' : part.bin}</Table.Td>
             <Table.Td className={classes.figure}>
-              {formatQuantity(part.onHand, locale)} {part.unit}
+              {part.onHand < 0 ? '−' : ''}
+              {formatQuantity(Math.abs(part.onHand), locale)} {part.unit}
+              {part.promised > 0 && (
+                <Text size="xs" c="dimmed">
+                  {formatQuantity(available(part), locale)} free
+                </Text>
+              )}
             </Table.Td>
             <Table.Td>
               <ShelfBadge part={part} />

@@ -13,7 +13,7 @@ import { type KeyboardEvent, useState } from 'react';
 import type { Part } from '../../../shared/contract/parts/index.ts';
 import { formatQuantity } from '../../../shared/money/index.ts';
 import { useMoney } from '../../common/shop.tsx';
-import { mayBeNumber, partByNumber, useFoundParts } from '../../parts/find-parts.ts';
+import { mayBeNumber, partToSell, useFoundParts } from '../../parts/find-parts.ts';
 import type { DraftLine } from './draft-line.ts';
 import { cellName } from './grid-focus.ts';
 import classes from './lines-grid.module.css';
@@ -63,7 +63,7 @@ export function DescriptionCell(props: DescriptionCellProps) {
     combobox.closeDropdown();
     // Without an answer from the desk the text stays what it is: words.
     const part =
-      line.partId === null && mayBeNumber(text) ? await partByNumber(text).catch(() => null) : null;
+      line.partId === null && mayBeNumber(text) ? await partToSell(text).catch(() => null) : null;
     if (part === null) onEnter();
     else take(part);
   };
