@@ -29,7 +29,7 @@ export function JobPartsTable({ job }: { job: JobParts }) {
               <Table.Th>Part</Table.Th>
               <Table.Th>Bin</Table.Th>
               <Table.Th className={classes.figure}>Needed</Table.Th>
-              <Table.Th className={classes.figure}>On the shelf for it</Table.Th>
+              <Table.Th className={classes.figure}>Kept for it</Table.Th>
               <Table.Th className={classes.figure}>Issued</Table.Th>
               <Table.Th className={classes.figure}>Missing</Table.Th>
               <Table.Th>How it stands</Table.Th>
