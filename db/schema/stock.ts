@@ -83,7 +83,7 @@ export const stockCount = sqliteTable(
       .notNull()
       .references(() => staff.id),
     at: instant('at').notNull(),
-    /** When it was closed, and its differences went onto the shelf; null while it is open. */
+    /** When its figures were in; each difference goes onto the shelf when it is explained. Null while it is open. */
     closedAt: instant('closed_at'),
   },
   (table) => [index('stock_count_bin').on(table.bin, table.at)],

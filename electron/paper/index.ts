@@ -11,6 +11,7 @@ import { drawTag } from './tag.ts';
 import { drawWorkOrder } from './work-order.ts';
 
 export { canonicalJson, fingerprintOf } from './fingerprint.ts';
+export { drawLabels, unreadableNumbers } from './labels.ts';
 export { paperFileName, paperTitle } from './naming.ts';
 export { drawReport } from './report.ts';
 

@@ -1,6 +1,7 @@
 import type { Tag } from './content.ts';
-import type { TextLine, TextStyle } from './fonts/typesetter.ts';
+import type { TextStyle } from './fonts/typesetter.ts';
 import { drawBarcode } from './furniture/barcode.ts';
+import { clippedLines } from './furniture/clipped-lines.ts';
 import { INK, MILLIMETRE, RULE, SOFT_INK, STYLE } from './furniture/ink.ts';
 import { drawLines, heightOf, Sheet } from './furniture/sheet.ts';
 import { paperTitle } from './naming.ts';
@@ -84,8 +85,8 @@ function drawOwner(sheet: Sheet, content: Tag) {
     machine.serial && `serial ${machine.serial}`,
   ];
   for (const lines of [
-    clipped(sheet, customer.name, NAME, 1),
-    clipped(sheet, what.filter(Boolean).join(' '), STYLE.cell, 1),
+    clippedLines(sheet, customer.name, NAME, { count: 1 }),
+    clippedLines(sheet, what.filter(Boolean).join(' '), STYLE.cell, { count: 1 }),
   ]) {
     sheet.structure.text('P', () => drawLines(sheet, lines, sheet.left, sheet.y));
     sheet.y += heightOf(lines);
@@ -106,7 +107,8 @@ function drawDetails(sheet: Sheet, content: Tag) {
     // Those that follow are left a line each.
     const kept = (details.length - 1 - index) * STYLE.cellStrong.leading;
     const room = Math.floor((sheet.room - kept) / style.leading);
-    const lines = clipped(sheet, text, style, Math.max(1, Math.min(2, room)));
+    const count = Math.max(1, Math.min(2, room));
+    const lines = clippedLines(sheet, text, style, { count });
     sheet.structure.text('P', () => drawLines(sheet, lines, sheet.left, sheet.y));
     sheet.y += heightOf(lines) + 1;
   }
@@ -120,19 +122,4 @@ function drawFoot(sheet: Sheet, fingerprint: string) {
     drawLines(sheet, print, sheet.left, y);
     drawLines(sheet, page, sheet.left + sheet.width, y, 'right');
   }, 'Pagination');
-}
-
-/** At most `count` lines; what is cut off is shown to be cut off. */
-function clipped(sheet: Sheet, text: string, style: TextStyle, count: number): TextLine[] {
-  const all = sheet.lines(text.replaceAll(/\s+/g, ' '), style);
-  const kept = all.slice(0, count);
-  const last = kept.at(-1);
-  if (all.length <= count || last === undefined) return kept;
-  let words = last.runs.map((run) => run.text).join('');
-  let shortened = sheet.lines(`${words} …`, style);
-  while (shortened.length > 1) {
-    words = words.replace(/.$/u, '').trimEnd();
-    shortened = sheet.lines(`${words} …`, style);
-  }
-  return [...kept.slice(0, -1), ...shortened];
 }

@@ -1,7 +1,9 @@
 import { cores } from './cores.ts';
+import { stockCounts } from './counts.ts';
 import { setFits } from './fits.ts';
 import { jobsParts } from './job-parts.ts';
 import { kits } from './kits.ts';
+import { labels } from './labels.ts';
 import { move, putRight } from './move.ts';
 import { numbers } from './numbers.ts';
 import { orders } from './orders.ts';
@@ -31,4 +33,6 @@ export const parts = {
   suggestions,
   ...cores,
   ...suppliersFiles,
+  ...stockCounts,
+  ...labels,
 };

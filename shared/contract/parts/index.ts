@@ -1,7 +1,9 @@
 import { cores } from './cores.ts';
+import { counts } from './counts.ts';
 import { fits } from './fits.ts';
 import { jobParts } from './job-parts.ts';
 import { kits } from './kits.ts';
+import { labels } from './labels.ts';
 import { movements } from './movements.ts';
 import { numbers } from './numbers.ts';
 import { orders } from './orders.ts';
@@ -15,9 +17,11 @@ import { suggestions } from './suggestions.ts';
 import { suppliers } from './suppliers.ts';
 
 export * from './cores.ts';
+export * from './counts.ts';
 export * from './fits.ts';
 export * from './job-parts.ts';
 export * from './kits.ts';
+export * from './labels.ts';
 export * from './movements.ts';
 export * from './numbers.ts';
 export * from './orders.ts';
@@ -48,4 +52,6 @@ export const parts = {
   ...orders,
   ...cores,
   ...priceFiles,
+  ...counts,
+  ...labels,
 };

@@ -74,17 +74,19 @@ export function rowsWith(paper: ReadPaper, text: string): string[] {
     );
 }
 
-/** What a barcode reader makes of the first page, rendered to pixels. */
-export async function readBarcode(bytes: Uint8Array, dotsPerInch: number) {
+/** What a barcode reader makes of the first page, or of another, rendered to pixels. */
+export async function readBarcode(bytes: Uint8Array, dotsPerInch: number, page = 1) {
   const wasm = createRequire(import.meta.url).resolve('zxing-wasm/reader/zxing_reader.wasm');
   await prepareZXingModule({
     overrides: { wasmBinary: new Uint8Array(readFileSync(wasm)).buffer },
     fireImmediately: true,
   });
   const picture = withFile(bytes, (path) =>
-    execFileSync('pdftoppm', ['-png', '-singlefile', '-r', String(dotsPerInch), path], {
-      maxBuffer: 1 << 26,
-    }),
+    execFileSync(
+      'pdftoppm',
+      ['-png', '-singlefile', '-f', String(page), '-r', String(dotsPerInch), path],
+      { maxBuffer: 1 << 26 },
+    ),
   );
   const found = await readBarcodes(new Uint8Array(picture));
   return found.map(({ format, text }) => ({ format, text }));
