@@ -1,6 +1,7 @@
 import { IconClipboardList, IconPackages, IconScale } from '@tabler/icons-react';
 import { type RoomPage, RoomPages } from '../common/room-pages.tsx';
 import { BUYING_PAGES } from './buying/routes.tsx';
+import { PRICE_LISTS_PAGE } from './price-files/routes.tsx';
 
 /** One page a subject; each has its line here and its route in routes.tsx. */
 const PAGES: readonly RoomPage[] = [
@@ -8,6 +9,7 @@ const PAGES: readonly RoomPage[] = [
   { to: '/parts/jobs', label: 'Jobs and their parts', icon: IconClipboardList },
   { to: '/parts/put-right', label: 'To put right', icon: IconScale },
   ...BUYING_PAGES,
+  PRICE_LISTS_PAGE,
 ];
 
 export const PartsFrame = () => <RoomPages label="Parts" pages={PAGES} />;

@@ -5,6 +5,7 @@ import { JobsAndPartsPage } from './jobs-page.tsx';
 import { PartPage } from './part-page.tsx';
 import { PartsFrame } from './parts-frame.tsx';
 import { PartsPage } from './parts-page.tsx';
+import { priceFileRoutes } from './price-files/routes.tsx';
 import { PutRightPage } from './put-right-page.tsx';
 
 /** The page of a job's parts, within the job's frame. */
@@ -20,6 +21,7 @@ export const partsRoutes: RouteObject[] = [
       { path: 'parts/put-right', element: <PutRightPage /> },
       { path: 'part/:id', element: <PartPage /> },
       ...buyingRoutes,
+      ...priceFileRoutes,
     ],
   },
 ];

@@ -13,11 +13,11 @@ export const PRICE_FILE_FIELDS = [
 export type PriceFileField = (typeof PRICE_FILE_FIELDS)[number];
 
 export const PRICE_FILE_FIELD_LABELS: Record<PriceFileField, string> = {
-  number: 'Part number',
+  number: 'Number',
   description: 'Description',
-  cost: 'Cost to the shop',
+  cost: 'Cost',
   listPrice: 'List price',
-  packSize: 'In one pack',
+  packSize: 'In a pack',
   coreCharge: 'Core charge',
   supersededBy: 'Replaced by',
 };

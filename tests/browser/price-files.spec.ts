@@ -1,0 +1,103 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { LINE_PROBLEM_SENTENCES } from '../../shared/work/price-file/words.ts';
+import { costOf, madePriceFile, partNumber } from '../desk/made-price-file.ts';
+import { deskAt, ownerOf } from './desk-client.ts';
+import { expect, test } from './fixtures.ts';
+
+const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+
+async function looks(page: Page): Promise<void> {
+  const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
+  expect(violations).toEqual([]);
+}
+
+async function chooseFile(page: Page, supplierId: string, buffer: Buffer): Promise<void> {
+  await page.goto(`/parts/price-files/new?supplier=${supplierId}`);
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    page.getByRole('button', { name: 'Choose a file…' }).press('Enter'),
+  ]);
+  await chooser.setFiles({ name: 'prices.csv', mimeType: 'text/csv', buffer });
+}
+
+/** The line numbers and reasons on the page, as a person reads them. */
+const reasonsOn = async (page: Page): Promise<string[]> =>
+  (await page.locator('tbody tr').allInnerTexts()).map((row) => {
+    const [line = '', reason = ''] = row.split('\t');
+    return `${line.trim()} ${reason.trim().replace(/ First on line [\d,]+\.$/, '')}`;
+  });
+
+test('a price file of 100,000 lines is stopped half-way, read, applied and undone', async ({
+  page,
+  server,
+  session,
+}) => {
+  // Half a minute of it is the machine's, when others are at work on it.
+  test.setTimeout(90_000);
+  const desk = deskAt(server.origin, session);
+  const by = (await ownerOf(desk)).id;
+  const { id: supplierId } = await desk.parts.addSupplier({ by, name: 'Quillon Engine Supply' });
+  const known = {
+    by,
+    number: partNumber(25),
+    description: 'Gasket',
+    supplier: 'Quillon Engine Supply',
+    price: 2_000,
+    cost: 444,
+  };
+  const part = await desk.parts.add(known);
+  const costNow = async () => (await desk.parts.part({ id: part.id })).part.cost;
+  const offers = () => desk.parts.findOffers({ text: partNumber(25) });
+  const made = madePriceFile(100_000);
+
+  await chooseFile(page, supplierId, made.bytes);
+  await expect(page.getByRole('combobox', { name: 'Columns divided by' })).toHaveValue('Semicolon');
+  await expect(page.getByRole('combobox', { name: 'Letters' })).toHaveValue('UTF-8');
+  await expect(page.getByRole('combobox', { name: 'Decimal mark' })).toHaveValue(/^Comma/);
+  await expect(page.getByRole('combobox', { name: 'Dealer holds' })).toHaveValue('Cost');
+  await looks(page);
+  await page.getByRole('button', { name: 'Read the file' }).click();
+  await page.waitForFunction(
+    () => Number(document.querySelector('[role=progressbar]')?.getAttribute('aria-valuenow')) >= 10,
+  );
+  await expect(page.getByText(/\d,\d{3} lines read, \d+ %/)).toBeVisible();
+  await page.getByRole('button', { name: 'Stop reading' }).click();
+  await expect(page.getByText('This file was stopped')).toBeVisible();
+  expect([await costNow(), await offers()]).toEqual([444, []]);
+  const [stopped] = await desk.parts.priceFiles({ limit: 1 });
+  expect(stopped).toMatchObject({ state: 'stopped', lines: 0 });
+
+  await chooseFile(page, supplierId, made.bytes);
+  await expect(page.getByText('As in this supplier’s last file.')).toBeVisible();
+  await page.getByRole('button', { name: 'Read the file' }).click();
+  const apply = page.getByRole('button', { name: 'Apply all 99,000 lines' });
+  await expect(apply).toBeVisible({ timeout: 20_000 });
+
+  const listed: string[] = [];
+  const expected = made.broken.map(
+    ({ line, problem }) => `${line.toLocaleString('en-US')} ${LINE_PROBLEM_SENTENCES[problem]}`,
+  );
+  for (let at = 0; at < expected.length; at += 250) {
+    const [first = ''] = (expected[at] ?? '').split(' ');
+    await expect(page.locator('tbody tr td').first()).toHaveText(first);
+    listed.push(...(await reasonsOn(page)));
+    if (at + 250 < expected.length) await page.getByRole('button', { name: 'next page' }).click();
+  }
+  expect(listed).toEqual(expected);
+  await page.getByRole('button', { name: /^Your parts in it/ }).click();
+  await expect(page.getByRole('row', { name: part.number })).toContainText('was $4.44');
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await looks(page);
+
+  await apply.click();
+  const undo = page.getByRole('button', { name: 'Undo the whole file' });
+  await expect(undo).toBeVisible({ timeout: 15_000 });
+  expect(await costNow()).toBe(costOf(25));
+  expect(await offers()).toMatchObject([{ cost: costOf(25), listPrice: costOf(25) * 2 }]);
+  await undo.click();
+  await expect(page.getByRole('status').filter({ hasText: 'Undone' })).toBeVisible({
+    timeout: 15_000,
+  });
+  expect([await costNow(), await offers()]).toEqual([444, []]);
+});
