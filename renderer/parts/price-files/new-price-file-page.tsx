@@ -5,8 +5,8 @@ import { useState } from 'react';
 import { Link } from 'react-router';
 import { SupplierId } from '../../../shared/contract/ids.ts';
 import { LARGEST_PRICE_FILE } from '../../../shared/contract/parts/index.ts';
-import { base64Of } from '../../bench/build/file-bytes.ts';
 import { deskQuery } from '../../common/desk.ts';
+import { base64Of } from '../../common/file-bytes.ts';
 import { Empty, Page, QueryView } from '../../common/page.tsx';
 import { useAddress } from '../../office/books/use-address.ts';
 import { FileMapping } from './file-mapping.tsx';
@@ -38,6 +38,11 @@ export function NewPriceFilePage() {
             <Empty
               title="No supplier is known yet"
               hint="A price file belongs to a supplier. Add the supplier first, then come back."
+              action={
+                <Button component={Link} variant="light" to="/parts/suppliers">
+                  Open the suppliers
+                </Button>
+              }
             />
           ) : (
             <Choose suppliers={known} />
