@@ -32,15 +32,14 @@ export function billDifferences(
   billed: readonly ComparedLine[],
 ): BillDifference[] {
   const left = [...billed];
-  const pairs = approved.map((line) => {
-    // The very line first: of two by the same words the changed one must not take the other's place.
-    const place = [
-      left.findIndex((other) => same(line, other) && line.amount === other.amount),
-      left.findIndex((other) => same(line, other)),
-    ].find((index) => index >= 0);
-    const [match] = place === undefined ? [] : left.splice(place, 1);
-    return { line, match };
-  });
+  const take = (line: ComparedLine, fits: (other: ComparedLine) => boolean) => {
+    const place = left.findIndex((other) => same(line, other) && fits(other));
+    return place < 0 ? undefined : left.splice(place, 1)[0];
+  };
+  // The very lines first: of two by the same words the changed one must not take the other's place.
+  const pairs = approved
+    .map((line) => ({ line, match: take(line, ({ amount }) => amount === line.amount) }))
+    .map(({ line, match }) => ({ line, match: match ?? take(line, () => true) }));
   return [
     ...pairs.flatMap(({ line, match }) =>
       match === undefined || (line.amount === match.amount && line.quantity === match.quantity)
