@@ -144,19 +144,22 @@ export interface DemoPart {
   bin: string;
   price: number;
   cost: number;
-  supplier: string;
+  supplier: SupplierName;
   stock: number;
   reorderAt: number;
   barcode: string;
 }
 
+export type SupplierName = keyof typeof SHELVES;
+
 type Shelf = (typeof SHELVES)[keyof typeof SHELVES];
 export type PartNumber = Shelf[number][0];
 
 /** Some hundred parts of invented makers, with bins, costs, prices and what is on the shelf. */
-export const DEMO_PARTS: readonly DemoPart[] = Object.entries(SHELVES).flatMap(
-  ([supplier, rows]: [string, Shelf]) =>
-    rows.map(([number, description, bin, price, cost, stock, reorderAt]) => ({
+export const DEMO_PARTS: readonly DemoPart[] = (Object.keys(SHELVES) as SupplierName[]).flatMap(
+  (supplier) => {
+    const rows: Shelf = SHELVES[supplier];
+    return rows.map(([number, description, bin, price, cost, stock, reorderAt]) => ({
       number,
       description,
       bin,
@@ -166,7 +169,8 @@ export const DEMO_PARTS: readonly DemoPart[] = Object.entries(SHELVES).flatMap(
       stock,
       reorderAt,
       barcode: number.replaceAll('-', ''),
-    })),
+    }));
+  },
 );
 
 /** @throws Error when no part has the number: a slip in the stories */

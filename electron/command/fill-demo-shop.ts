@@ -1,9 +1,11 @@
 import { DEMO_COUNTS } from '../../db/demo/drawer.ts';
 import { DEMO_GAUGE_CHECKS } from '../../db/demo/gauges.ts';
 import { DEMO_JOBS } from '../../db/demo/jobs/index.ts';
+import { DEMO_ORDERS } from '../../db/demo/orders.ts';
 import { DEMO_SHOP } from '../../db/demo/shop.ts';
 import { staffList } from '../../db/queries/office.ts';
 import type { DeskContext } from '../desk/index.ts';
+import { tellOldParts, tellOrder } from './demo-shop/buying.ts';
 import { deskClient } from './demo-shop/client.ts';
 import { someoneAtWork } from './demo-shop/clocked.ts';
 import { tellParts } from './demo-shop/part-facts.ts';
@@ -37,6 +39,8 @@ export async function fillDemoShop(context: DeskContext): Promise<void> {
   const happenings = [
     ...DEMO_JOBS.flatMap((story) => tellJob(shop, known, story)),
     ...DEMO_GAUGE_CHECKS.map((check) => tellGaugeCheck(shop, check)),
+    ...DEMO_ORDERS.flatMap((order) => tellOrder(shop, order)),
+    ...tellOldParts(shop),
     ...DEMO_COUNTS.map((count) => tellDrawer(shop, count)),
   ];
   for (const { at, pace, happens } of happenings.sort((a, b) => a.at.getTime() - b.at.getTime())) {

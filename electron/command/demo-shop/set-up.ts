@@ -2,7 +2,12 @@ import type { DemoSpecification } from '../../../db/demo/engines/engine.ts';
 import { DEMO_ENGINES, DEMO_VARIANTS, type EngineKey } from '../../../db/demo/engines/index.ts';
 import { DEMO_GAUGES, type GaugeKey } from '../../../db/demo/gauges.ts';
 import { onePagePdf } from '../../../db/demo/one-page-pdf.ts';
-import { DEMO_PARTS, type DemoPart, type PartNumber } from '../../../db/demo/parts.ts';
+import {
+  DEMO_PARTS,
+  type DemoPart,
+  type PartNumber,
+  type SupplierName,
+} from '../../../db/demo/parts.ts';
 import { DEMO_SHOP } from '../../../db/demo/shop.ts';
 import { DEMO_SOURCES, type DemoSource, type SourceKey } from '../../../db/demo/sources.ts';
 import { DEMO_STAFF, type StaffKey } from '../../../db/demo/staff.ts';
@@ -11,6 +16,7 @@ import { FEATURES, type Feature } from '../../../shared/work/features.ts';
 import type { DeskContext } from '../../desk/index.ts';
 import type { DeskClient } from './client.ts';
 import type { StoryClock } from './story-clock.ts';
+import { enterSuppliers } from './suppliers.ts';
 
 type Ids<K extends string> = ReadonlyMap<K, string>;
 
@@ -22,6 +28,7 @@ export interface OpenShop {
   engines: Ids<EngineKey>;
   gauges: Ids<GaugeKey>;
   parts: ReadonlyMap<string, string>;
+  suppliers: Ids<SupplierName>;
 }
 
 /** @throws Error for a name that the shop doesn't know: a slip in the stories */
@@ -62,8 +69,9 @@ export async function openDemoShop(
     gauges.set(key, id);
   }
   const engines = await writeSpecBook(desk, staff, stock.engines);
+  const suppliers = await enterSuppliers(desk, by);
   const parts = await fillShelves(desk, by, stock.parts);
-  return { desk, clock, staff, engines, gauges, parts };
+  return { desk, clock, staff, engines, gauges, parts, suppliers };
 }
 
 async function hire(desk: DeskClient): Promise<Map<StaffKey, string>> {

@@ -6,9 +6,10 @@ import { demoPart } from '../../../db/demo/parts.ts';
 import { scribble, typedName } from '../../../db/demo/scribble.ts';
 import { DEMO_STAFF } from '../../../db/demo/staff.ts';
 import { type BenchJob, build, measureAsReceived } from './bench-work.ts';
+import { orderForJob } from './buying.ts';
 import { BUILT_AT, clockOff, clockOn, workBegins } from './clocked.ts';
 import { runEngine } from './run-work.ts';
-import { idOf, type OpenShop, partId } from './set-up.ts';
+import { idOf, type OpenShop } from './set-up.ts';
 import { billLines, issueParts } from './till-work.ts';
 
 /** Something that happens in the shop at its time. */
@@ -106,22 +107,16 @@ export function tellJob(shop: OpenShop, known: Known, story: JobStory): Happenin
   }
 
   if (waits !== undefined) {
-    const { description } = demoPart(waits.for);
-    const expected = clock.date(waits.expectedDay - story.takenIn);
+    const { description, supplier } = demoPart(waits.for);
+    const expectedOn = clock.date(waits.expectedDay - story.takenIn);
+    let receiveIt: ((by: string) => Promise<void>) | undefined;
     on(waits.day, '16:30', async () => {
-      const note = `${description} (${waits.for}) from ${demoPart(waits.for).supplier}, expected ${expected}`;
+      receiveIt = await orderForJob(shop, { number: waits.for, jobId, expectedOn });
+      const note = `${description} (${waits.for}) from ${supplier}, expected ${expectedOn}`;
       await desk.counter.moveJob({ by: idOf(staff, 'ruth'), jobId, to: 'waits-for-parts', note });
     });
     if (waits.arrivesDay !== undefined)
-      on(waits.arrivesDay, '11:05', async () => {
-        await desk.parts.move({
-          by: counter,
-          partId: partId(shop, waits.for),
-          kind: 'received',
-          quantity: 1000,
-          reason: 'Came in for a waiting job',
-        });
-      });
+      on(waits.arrivesDay, '11:05', async () => receiveIt?.(counter));
   }
 
   if (bench !== undefined) {
