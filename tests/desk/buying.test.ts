@@ -94,7 +94,7 @@ test('it comes in part at another price, then the rest is waited for no longer',
   expect(after.state).toBe('part-in');
   expect(first(after)).toMatchObject({ received: 3_000, owed: 1_000, closed: 0 });
   expect(first(after).events[0]?.words).toBe(
-    'Order P-000002, delivery note DN 4711, at $12.00 each (ordered at $10.00)',
+    'delivery note DN 4711, at $12.00 each (ordered at $10.00)',
   );
   const closed = await desk.parts.closeShort({ by, orderId: order.id, reason: 'Out of print' });
   expect(closed.state).toBe('complete');

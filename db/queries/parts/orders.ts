@@ -117,6 +117,9 @@ export function orderCards(store: ReadStore, wanted: Wanted): PurchaseOrderCard[
   return heading.map((head) => card(head, lines.get(head.id) ?? [], wanted.today));
 }
 
+/** On the order's own page nobody asks which order it was. */
+const withoutOrder = (reason: string): string => reason.replace(/^Order P-\d+[,:] /, '');
+
 const eventsOf = (store: ReadStore, lineIds: readonly string[]) =>
   store
     .select({ movement: stockMovement, by: staff.name })
@@ -177,7 +180,7 @@ export function orderById(store: ReadStore, id: string, today: string): Purchase
           events: (events.get(line.id) ?? []).map(({ movement, by }) => ({
             kind: movement.kind === 'received' ? ('received' as const) : ('order-closed' as const),
             quantity: movement.kind === 'received' ? movement.quantity : -movement.ordered,
-            words: movement.reason,
+            words: withoutOrder(movement.reason),
             by,
             at: movement.at,
           })),

@@ -188,8 +188,8 @@ function OrderedLines({ order }: { order: PurchaseOrder }) {
                     key={`${event.at} ${event.kind} ${event.quantity}`}
                     className={classes.small}
                   >
-                    {format.day(event.at)}: {amount(event.quantity, item.part.unit)}{' '}
-                    {event.kind === 'received' ? 'in' : 'given up'}, {event.by}. {event.words}
+                    {format.day(event.at)}, {event.by}: {amount(event.quantity, item.part.unit)}{' '}
+                    {event.kind === 'received' ? 'came,' : 'given up,'} {event.words}
                   </div>
                 ))}
               </Table.Td>

@@ -56,6 +56,20 @@ test('the reasons have their figures', () => {
     'J000002 misses 1 pc',
   ]);
   expect(whySuggested({ ...piston, jobs: [], point: 3_000, typedPoint: 2_000 }, amount)).toEqual([
-    'Reorder at 3 pc; 2 pc is typed on the part',
+    'Reorder at 3 pc by usage; 2 pc is typed on the part',
+  ]);
+  const usage = {
+    weeks: 35,
+    used: 2_000,
+    perWeek: 57,
+    spread: 236,
+    leadDays: 9,
+    duringLead: 73,
+    safety: 441,
+    point: 1_000,
+    economicOrder: null,
+  };
+  expect(whySuggested({ ...piston, jobs: [], usage }, amount)).toEqual([
+    'Used 2 pc in 35 weeks: 0.1 pc in 9 days + 0.4 pc for safety, up to 1 pc',
   ]);
 });

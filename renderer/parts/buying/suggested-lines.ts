@@ -27,23 +27,30 @@ export function suggestedLines(suggestion: Suggestion, quantity: number): DraftL
   return left === 0 ? forJobs : [...forJobs, { ...line, quantity: left, jobId: null, jobCode: '' }];
 }
 
+/** Usage in tenths is as fine as anybody orders. */
+const tenth = (thousandths: number): number => Math.round(thousandths / 100) * 100;
+
 /** Why so many are suggested, with the figures. */
-export function whySuggested({ part, usage, point, jobs, typedPoint }: Suggestion, amount: Amount) {
+export function whySuggested(
+  { part, usage, point, jobs, typedPoint }: Suggestion,
+  amount: Amount,
+): string[] {
   const of = (thousandths: number) => amount(thousandths, part.unit);
-  const words: string[] = [];
-  for (const { jobCode, missing, onOrder } of jobs)
-    words.push(
+  const words = jobs.map(
+    ({ jobCode, missing, onOrder }) =>
       `${jobCode} misses ${of(missing)}${onOrder === 0 ? '' : `, ${of(onOrder)} on order`}`,
-    );
-  if (usage !== null)
-    words.push(
-      `Used ${of(usage.used)} in ${usage.weeks} weeks: ${of(usage.duringLead)} in ${usage.leadDays} days on the way and ${of(usage.safety)} for safety make ${of(usage.point)}`,
-    );
+  );
   if (point > 0)
     words.push(
       point === typedPoint
         ? `Reorder at ${of(point)}, as typed on the part`
-        : `Reorder at ${of(point)}; ${of(typedPoint)} is typed on the part`,
+        : `Reorder at ${of(point)} by usage; ${of(typedPoint)} is typed on the part`,
     );
+  if (usage !== null) {
+    const { used, weeks, leadDays, duringLead, safety, point: byUsage } = usage;
+    words.push(
+      `Used ${of(used)} in ${weeks} weeks: ${of(tenth(duringLead))} in ${leadDays} days + ${of(tenth(safety))} for safety, up to ${of(byUsage)}`,
+    );
+  }
   return words;
 }
