@@ -1,7 +1,20 @@
 import AxeBuilder from '@axe-core/playwright';
+import type { PartId, StaffId } from '../../shared/contract/ids.ts';
+import type { Desk } from './desk-client.ts';
 import { expect, openPage, scan, takenIn, test, unique } from './frame-shop.ts';
 
 const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+
+/** An order of one part for the shelf, to a supplier of its own. */
+async function orderOf(desk: Desk, by: StaffId, line: { partId: PartId; quantity: number }) {
+  const { id: supplierId } = await desk.parts.addSupplier({ by, name: unique('Supplier') });
+  return desk.parts.placeOrder({
+    by,
+    supplierId,
+    lines: [{ ...line, unitCost: 2_000 }],
+    expectedOn: '2031-12-03',
+  });
+}
 
 test('a job waits for a gasket set, is issued a piston under its former number, and gives a set back', async ({
   page,
@@ -40,9 +53,12 @@ test('a job waits for a gasket set, is issued a piston under its former number, 
   await expect(row(piston.number)).toContainText(`Former number ${former.number}`);
   await expect(row(gaskets.number)).toContainText('To be ordered');
 
+  const order = await orderOf(desk, by, { partId: gaskets.id, quantity: 3_000 });
+  await page.reload();
+  await expect(row(gaskets.number)).toContainText('expected Wed, Dec 3, 2031');
   await page.getByRole('button', { name: 'Let the job wait for them' }).click();
   await expect(page.getByText('Waits for parts', { exact: true })).toBeVisible();
-  await expect(page.getByText(/Gasket set \(G\d+\), not ordered yet/)).toBeVisible();
+  await expect(page.getByText(/Gasket set \(G\d+\), expected Dec 3, 2031/)).toBeVisible();
   for (const colorScheme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme });
     const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
@@ -54,7 +70,12 @@ test('a job waits for a gasket set, is issued a piston under its former number, 
   await expect(page.getByText(`${code} is the tag of a job, not a part.`)).toBeVisible();
   await expect(page).toHaveURL(new RegExp(`/job/${code}/parts$`));
 
-  await desk.parts.move({ by, partId: gaskets.id, kind: 'received', quantity: 2_000 });
+  // Three were ordered, two come in.
+  await desk.parts.receive({
+    by,
+    orderId: order.id,
+    lines: order.items.map(({ id: lineId }) => ({ lineId, quantity: 2_000, unitCost: 2_000 })),
+  });
   await openPage(page, '/parts/jobs');
   await expect(row(code)).toContainText('All there: on with it');
   await page.getByRole('link', { name: code }).click();
@@ -79,7 +100,7 @@ test('a job waits for a gasket set, is issued a piston under its former number, 
   await expect(dialog).toBeHidden();
   await expect(row(gaskets.number)).toContainText('1 came back');
   const { part } = await desk.parts.part({ id: gaskets.id });
-  expect([part.onHand, part.promised, part.worth]).toEqual([1_000, 0, 2_000]);
+  expect([part.onHand, part.promised, part.onOrder, part.worth]).toEqual([1_000, 0, 1_000, 2_000]);
 
   // The shelf is empty now: what is in the hand all the same is issued with a reason, and listed.
   await field.fill(piston.number);
