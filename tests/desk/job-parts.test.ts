@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { stockMovement } from '../../db/schema/index.ts';
 import { openPartsShop, type PartsShop } from './parts-shop.ts';
 
 /** A job's parts: issued by scanning, waited for, taken back; and shelves that have to be put right. */
@@ -109,6 +110,24 @@ test('a job waits for what is missing and goes on when the last part is there; a
   const [card] = await desk.parts.jobsAndParts({});
   expect(card).toMatchObject({ jobId, state: 'waits-for-parts', missing: [], toIssue: 2 });
   expect(await desk.parts.moveByParts({ by, jobId })).toMatchObject({ state: 'go-ahead' });
+});
+
+test('in a store whose program made no promises yet, what lies there free is not missing', async () => {
+  const { desk, by, shelve, jobFor, context, sums } = shop;
+  const part = await shelve('G-1');
+  const first = await jobFor([[part, 1_000]]);
+  const second = await jobFor([[part, 1_000]]);
+  const before = { partId: part, kind: 'received', quantity: 1_000, reason: '', by } as const;
+  context.store.write((store) => {
+    store
+      .insert(stockMovement)
+      .values({ id: crypto.randomUUID(), ...before, at: '2026-03-01T12:00:00.000Z' })
+      .run();
+  });
+  expect((await sums(part))[1]).toBe(0);
+  const missing = async (jobId: typeof first) => (await desk.parts.jobParts({ jobId })).missing;
+  expect([await missing(first), await missing(second)]).toEqual([0, 1]);
+  await desk.parts.issue({ by, jobId: first, number: 'G-1' });
 });
 
 test('the stores are worth what they were at the end of any day', async () => {

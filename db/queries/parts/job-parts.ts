@@ -3,6 +3,7 @@ import { JobId, jobCode } from '../../../shared/contract/ids.ts';
 import type { JobPart, JobParts } from '../../../shared/contract/parts/index.ts';
 import { type Expected, expectedParts, type OnOrder } from '../../../shared/work/expected-parts.ts';
 import { canMove, type JobState } from '../../../shared/work/job-state.ts';
+import { available } from '../../../shared/work/stock-ledger.ts';
 import { jobMove, purchaseOrder, purchaseOrderLine, stockMovement } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { jobRowById } from '../counter/jobs.ts';
@@ -11,7 +12,7 @@ import { type HeldByJob, heldByJob, heldOfParts } from './job-movements.ts';
 import { piecesOf } from './kits.ts';
 import { partNames } from './names.ts';
 import { jobsNeeding, needsOfJob } from './needs.ts';
-import { issuedTo } from './shelf.ts';
+import { issuedTo, shelfOf } from './shelf.ts';
 
 const sum = (numbers: readonly number[]): number => numbers.reduce((a, b) => a + b, 0);
 
@@ -34,15 +35,23 @@ export const owedOf = (store: ReadStore, partIds: readonly string[]): OnOrder[] 
     .all()
     .filter(({ quantity }) => quantity > 0);
 
-/** What each job that needs one of these parts still misses of them. */
+/** What of some parts is promised to nobody: in a store of an older program that can be what a job needs. */
+const freeOf = (store: ReadStore, chain: readonly string[]): number =>
+  sum(chain.map((partId) => Math.max(0, available(shelfOf(store, partId)))));
+
+/** What each job that needs one of these parts still misses of them, the one approved first at the head. */
 export function missingOf(store: ReadStore, chain: readonly string[]) {
   const held = Map.groupBy(heldOfParts(store, chain), ({ jobId }) => jobId);
+  let free = freeOf(store, chain);
   return jobsNeeding(store, chain)
     .map(({ jobId, needed }) => {
       const own = held.get(jobId) ?? [];
       const wanted = sum(chain.map((partId) => needed.get(partId) ?? 0));
       const has = sum(own.map(({ issued, promised }) => issued + promised));
-      return { jobId, missing: Math.max(0, wanted - has) };
+      const lacking = Math.max(0, wanted - has);
+      const missing = Math.max(0, lacking - free);
+      free -= lacking - missing;
+      return { jobId, missing };
     })
     .filter(({ missing }) => missing > 0);
 }
@@ -63,11 +72,10 @@ function jobPart(
   const wanted = sum(chain.map((each) => needed.get(each) ?? 0));
   const promised = sum(own.map((each) => each.promised));
   const issued = sum(own.map((each) => each.issued));
-  const missing = Math.max(0, wanted - issued - promised);
+  const lacking = missingOf(store, chain);
+  const missing = lacking.find((each) => each.jobId === jobId)?.missing ?? 0;
   const expected =
-    missing === 0
-      ? NOT_EXPECTED
-      : expectedParts(missingOf(store, chain), owedOf(store, chain)).get(jobId);
+    missing === 0 ? NOT_EXPECTED : expectedParts(lacking, owedOf(store, chain)).get(jobId);
   const withJob = (partId: string) => issuedTo(store, partId, jobId).quantity;
   return [
     {

@@ -31,7 +31,8 @@ export function jobsAndParts(store: ReadStore): JobPartsCard[] {
             .filter(({ missing }) => missing > 0)
             .map(({ part }) => `${part.description} (${part.number})`),
           expectedOn: job.expectedOn,
-          toIssue: job.parts.filter(({ promised }) => promised > 0).length,
+          toIssue: job.parts.filter(({ needed, issued, missing }) => needed - issued > missing)
+            .length,
         },
       ];
     })

@@ -12,7 +12,7 @@ import { useFormat } from '../../common/format.ts';
 /** How one part of a job stands: a word, a shape and a colour. */
 export function PartStanding({ line }: { line: JobPart }) {
   const { date } = useFormat();
-  const { missing, onOrder, expectedOn, promised, isKit, part } = line;
+  const { missing, onOrder, expectedOn, needed, issued, isKit, part } = line;
   if (missing > 0 && onOrder >= missing)
     return (
       <>
@@ -41,7 +41,7 @@ export function PartStanding({ line }: { line: JobPart }) {
         )}
       </>
     );
-  if (promised > 0)
+  if (needed > issued)
     return (
       <>
         <Badge

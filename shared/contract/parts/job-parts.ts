@@ -18,7 +18,7 @@ export const JobPart = z.object({
   /** All that went to the job, of this part or one in its place; what came back included. */
   issued: z.int(),
   returned: z.int(),
-  /** Needed, and neither issued nor promised. */
+  /** Needed, and neither issued nor there. */
   missing: z.int(),
   /** Of what is missing: on order for it, and the day by which the last of that should be there. */
   onOrder: z.int(),
@@ -63,7 +63,7 @@ export const JobPartsCard = z.object({
   /** What is missing, in words: `Piston +0.50 (HV 740-50)`. */
   missing: z.array(z.string()),
   expectedOn: CalendarDate.nullable(),
-  /** Promised and not taken off the shelf yet: how many parts. */
+  /** There and not taken off the shelf yet: how many parts. */
   toIssue: z.int(),
 });
 export type JobPartsCard = z.infer<typeof JobPartsCard>;
