@@ -41,10 +41,13 @@ const BREAKS: readonly [LineProblem, (cells: string[], earlier: string) => strin
 const SPOILT = '\u00ff';
 
 /**
- * @param lines how many lines with parts; every hundredth is broken
- * @param dearer minor units by which every fifth part costs more than in a file made without
+ * @param lines how many lines with parts; every hundredth is broken, unless told otherwise
+ * @param more `dearer`: minor units by which every fifth part costs more than in a file made without
  */
-export function madePriceFile(lines: number, dearer = 0): MadeFile {
+export function madePriceFile(
+  lines: number,
+  { dearer = 0, broken: hasBroken = true }: { dearer?: number; broken?: boolean } = {},
+): MadeFile {
   const broken: MadeFile['broken'] = [];
   const written = [HEADING];
   for (let index = 0; index < lines; index += 1) {
@@ -61,7 +64,7 @@ export function madePriceFile(lines: number, dearer = 0): MadeFile {
       replacedBy,
     ];
     const breaks = BREAKS[Math.floor(index / 100) % BREAKS.length];
-    if (index % 100 === 99 && breaks !== undefined) {
+    if (hasBroken && index % 100 === 99 && breaks !== undefined) {
       const [problem, breakLine] = breaks;
       written.push(breakLine(cells, partNumber(index - 9)));
       broken.push({ line: written.length, problem });

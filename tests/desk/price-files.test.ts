@@ -63,7 +63,7 @@ describe('a price file of five thousand lines', () => {
   test('is compared with what is known, applied again and undone', async () => {
     await apply(await shop.read(made.bytes));
     const before = priceList();
-    const card = await shop.read(madePriceFile(5000, 40).bytes);
+    const card = await shop.read(madePriceFile(5000, { dearer: 40 }).bytes);
     expect(card.counts).toMatchObject({ new: 0, dearer: 1000, cheaper: 0, superseded: 0 });
     const [first] = await shop.desk.parts.priceFileLines({
       id: card.id,

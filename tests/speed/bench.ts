@@ -10,6 +10,7 @@ import { searchTextOf } from '../../db/queries/search-text.ts';
 import { customer } from '../../db/schema/index.ts';
 import { openStore } from '../../db/store.ts';
 import { desk, deskInterceptors } from '../../electron/desk/index.ts';
+import { PRICE_FILE_LINES, priceFileTimes } from './price-file.ts';
 
 /**
  * `npm run bench`: what the program costs over the bare libraries doing the same, as ratios taken in one
@@ -123,6 +124,11 @@ const rows: { what: string; ours: number; against: string; bare: number }[] = [
     ours: await median(() => client.counter.day({})),
     against: 'find among the customers, bare',
     bare: await median(() => scanBare.all('%zolkiewska%199%')),
+  },
+  {
+    what: `read and apply a price file of ${PRICE_FILE_LINES} lines`,
+    against: 'parse it and insert bare rows',
+    ...(await priceFileTimes(client, by, bare)),
   },
 ];
 

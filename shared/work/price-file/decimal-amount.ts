@@ -15,7 +15,7 @@ export interface AmountForm {
 }
 
 /** As much as any amount of the contract. */
-const MOST = 100_000_000_000n;
+const MOST = 100_000_000_000;
 
 /** Characters; what is longer is no amount, and is not searched for one. */
 const LONGEST = 40;
@@ -50,14 +50,22 @@ export function readAmount(cell: string | number, form: AmountForm): CellAmount 
     .trim();
   if (plain === '') return { ok: false, why: 'empty' };
   if (plain.length > LONGEST) return { ok: false, why: 'unreadable' };
-  const [, before = '', inside = '', number = '', after = ''] = BARE.exec(plain) ?? [];
+  // Most cells are figures and nothing else: a hundred thousand lines have several of them each.
+  const parts = /^[\d.,]+$/.test(plain) ? ['', '', '', plain, ''] : BARE.exec(plain);
+  const [, before = '', inside = '', number = '', after = ''] = parts ?? [];
   const { whole = '', fraction = '' } = WRITTEN[mark].exec(number)?.groups ?? {};
   if (whole + fraction === '') return { ok: false, why: 'unreadable' };
-  const scaled = BigInt(whole.replace(/\D/g, '') + fraction) * 10n ** BigInt(form.digits);
-  const amount = divideRounded(scaled, 10n ** BigInt(fraction.length), form.rounding);
-  if (before + inside + after !== '' && scaled !== 0n) return { ok: false, why: 'below-zero' };
-  return amount > MOST ? { ok: false, why: 'too-much' } : { ok: true, amount: Number(amount) };
+  const figures = whole.replace(/\D/g, '') + fraction;
+  if (before + inside + after !== '' && Number(figures) !== 0)
+    return { ok: false, why: 'below-zero' };
+  const more = form.digits - fraction.length;
+  const amount = more >= 0 ? Number(figures + '0'.repeat(more)) : rounded(figures, -more, form);
+  return amount > MOST ? { ok: false, why: 'too-much' } : { ok: true, amount };
 }
+
+/** Figures without the last so many of them, rounded by the shop's rule and not by binary fractions. */
+const rounded = (figures: string, surplus: number, { rounding }: AmountForm): number =>
+  Number(divideRounded(BigInt(figures), 10n ** BigInt(surplus), rounding));
 
 /** A spreadsheet's number without an exponent. Eight decimals are more than any price has. */
 const decimalOf = (cell: number): string =>

@@ -14,8 +14,8 @@ import { type KeptLine, keepLines } from './keep-lines.ts';
 import type { Reading } from './readings.ts';
 import type { Table, TableRow } from './table.ts';
 
-/** Lines that are read before other calls get their turn: about twenty milliseconds. */
-const AT_A_TIME = 1000;
+/** Lines that are read before other calls get their turn: some forty milliseconds. */
+const AT_A_TIME = 2000;
 
 /** Of a line that can't be used, so much is kept for people to look at. */
 const LONGEST_RAW = 500;
