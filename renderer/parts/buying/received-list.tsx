@@ -19,7 +19,7 @@ export function ReceivedList({ received }: { received: readonly Received[] }) {
       color="green"
       variant="light"
       icon={<IconPackageImport aria-hidden />}
-      title="It is on the shelf."
+      title="On the shelf"
     >
       <Table>
         <Table.Thead>
