@@ -32,16 +32,24 @@ const matches = (feature: Feature, typed: string): boolean =>
 /** What the book says nothing of for this engine: folded, since most of it is nobody's errand today. */
 export function LackingFeatures({
   features,
+  all,
   onAdd,
 }: {
   readonly features: readonly Feature[];
+  /** Nothing at all is in the book yet: this is where one begins. */
+  readonly all: boolean;
   readonly onAdd: (feature: Feature) => void;
 }) {
   const [typed, setTyped] = useState('');
+  const [open, setOpen] = useState(all);
   const found = features.filter((feature) => matches(feature, typed.trim()));
   if (features.length === 0) return null;
   return (
-    <details className={classes.lacking}>
+    <details
+      className={classes.lacking}
+      open={open}
+      onToggle={(event) => setOpen(event.currentTarget.open)}
+    >
       <summary>
         <IconChevronRight size={18} aria-hidden />
         Not in the book yet: {features.length}

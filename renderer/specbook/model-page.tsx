@@ -139,7 +139,7 @@ function Entry({
           )}
         </section>
         <Sources specifications={specifications} />
-        <LackingFeatures features={lacking} onAdd={add} />
+        <LackingFeatures features={lacking} all={specifications.length === 0} onAdd={add} />
         <ExportButtons id={model.id} />
       </Stack>
       <SpecificationForm

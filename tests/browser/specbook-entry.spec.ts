@@ -137,9 +137,10 @@ test('the spec book and the gauges have no accessibility faults', async ({ page,
     await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
     const lacking = page.getByText(/^Not in the book yet: /);
     if (address.endsWith(model.id)) {
-      // Folded, and looked through by name: nobody reads fifty buttons.
+      // Open while the book is empty, folded away at a touch, and looked through by name.
       const idle = page.getByRole('button', { name: 'Idle speed' });
-      await expect(lacking).toBeVisible();
+      await expect(idle).toBeVisible();
+      await lacking.click();
       await expect(idle).toBeHidden();
       await lacking.click();
       await page.getByLabel('Find among them').fill('speed');
