@@ -83,7 +83,7 @@ const ledgerSeed = randomSeed();
 const contractSeed = randomSeed();
 
 test(`ten thousand movements of two callers that take turns (seed ${ledgerSeed})`, {
-  timeout: 120_000,
+  timeout: 240_000,
 }, async () => {
   const MOVEMENTS = 10_000;
   const AT_A_TIME = 50;

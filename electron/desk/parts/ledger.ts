@@ -6,6 +6,15 @@ import { settlePromises } from './promises.ts';
 /** Promises are nobody's to enter: they follow from what jobs need and what is there. */
 type FollowsFromNeeds = Extract<StockEvent, { kind: 'reserved' | 'released' }>;
 
+/** What a job needs of a part is less by what it gets of it. */
+const SERVES_A_JOB: readonly StockEvent['kind'][] = ['issued', 'kit-opened'];
+
+/** Less is there, still enough for every promise, and a job that got some used up just that promise. */
+function leavesPromises({ kind, jobId = null }: StockEntry, { effect, after }: Entered): boolean {
+  if (effect.quantity > 0 || after.promised > Math.max(0, after.onHand)) return false;
+  return jobId === null || !SERVES_A_JOB.includes(kind) || effect.reserved === effect.quantity;
+}
+
 /**
  * The one place where the ledger is written: everybody who moves stock or orders it comes through here,
  * within their own transaction. Promises to jobs are settled at once, so that what is promised is there.
@@ -19,6 +28,7 @@ export function enterMovement(
 ): Entered {
   const entered = enter(writing, entry);
   const first = entry.kind === 'received' ? (entry.jobId ?? null) : null;
-  if (entered.effect.quantity !== 0) settlePromises(writing, entry.partId, first);
+  if (entered.effect.quantity !== 0 && !leavesPromises(entry, entered))
+    settlePromises(writing, entry.partId, first);
   return entered;
 }
