@@ -15,6 +15,7 @@ import { StoryClock } from './demo-shop/story-clock.ts';
 import { tellDrawer } from './demo-shop/tell-drawer.ts';
 import { tellGaugeCheck } from './demo-shop/tell-gauge-check.ts';
 import { tellJob } from './demo-shop/tell-job.ts';
+import { tellPriceFiles } from './demo-shop/tell-price-files.ts';
 
 /** Days before today on which the invented shop opened: a little more than eight months. */
 const OPENED = 246;
@@ -41,6 +42,7 @@ export async function fillDemoShop(context: DeskContext): Promise<void> {
     ...DEMO_GAUGE_CHECKS.map((check) => tellGaugeCheck(shop, check)),
     ...DEMO_ORDERS.flatMap((order) => tellOrder(shop, order)),
     ...tellOldParts(shop),
+    ...tellPriceFiles(shop),
     ...DEMO_COUNTS.map((count) => tellDrawer(shop, count)),
   ];
   for (const { at, pace, happens } of happenings.sort((a, b) => a.at.getTime() - b.at.getTime())) {

@@ -1,9 +1,12 @@
 import { setImmediate as turn } from 'node:timers/promises';
+import { createRouterClient } from '@orpc/server';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { supplierItem } from '../../db/schema/index.ts';
+import { priceFileLine, supplierItem } from '../../db/schema/index.ts';
+import { openStore } from '../../db/store.ts';
+import { desk, deskInterceptors } from '../../electron/desk/index.ts';
 import type { PriceFileId } from '../../shared/contract/ids.ts';
 import { costOf, madePriceFile, partNumber } from './made-price-file.ts';
-import { openPriceFileShop, type PriceFileShop } from './price-file-shop.ts';
+import { base64, mappingFrom, openPriceFileShop, type PriceFileShop } from './price-file-shop.ts';
 
 let shop: PriceFileShop;
 beforeEach(async () => {
@@ -100,6 +103,27 @@ describe('a price file of five thousand lines', () => {
     expect(await shop.desk.parts.findOffers({ text: 'QX' })).toEqual([]);
     await expect(apply(card)).rejects.toMatchObject({ code: 'NOT_READ' });
   });
+});
+
+test('a file that the end of the program cut off counts as stopped, and the next one can be read', async () => {
+  const card = await shop.read(madePriceFile(20_000).bytes, { wait: false });
+  while ((await shop.desk.parts.priceFile({ id: card.id })).lines === 0) await turn();
+  shop.context.store.close();
+  for (let turns = 0; turns < 5; turns += 1) await turn();
+  const store = openStore(shop.folder);
+  const again = createRouterClient(desk, {
+    context: { ...shop.context, store },
+    interceptors: deskInterceptors,
+  });
+  const { by, supplierId } = shop;
+  expect(await again.parts.priceFile({ id: card.id })).toMatchObject({ state: 'stopped' });
+  const content = 'Part no;Cost\nA1;1,50\n';
+  const file = { supplierId, fileName: 'list.csv', bytes: base64(content) };
+  const mapping = mappingFrom(await again.parts.sketchPriceFile(file));
+  const next = await again.parts.readPriceFile({ by, ...file, mapping, wait: true });
+  expect(next).toMatchObject({ state: 'read', counts: { new: 1 } });
+  expect(store.read.select().from(priceFileLine).all()).toHaveLength(1);
+  store.close();
 });
 
 describe('parts follow the price file of their supplier', () => {

@@ -8,7 +8,7 @@ import type { ReadStore } from '../../store.ts';
 /** How many lines of each kind a file has, and how many parts of ours are in it, as its row keeps them. */
 export type PriceFileCounts = Record<PriceChangeKind, number> & { ours: number };
 
-export const NOTHING_COUNTED: PriceFileCounts = {
+const NOTHING_COUNTED: PriceFileCounts = {
   new: 0,
   dearer: 0,
   cheaper: 0,
