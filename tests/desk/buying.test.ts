@@ -221,3 +221,32 @@ test('an order that is not in by its day is late', async () => {
   await desk.parts.closeShort({ by, orderId: id, reason: 'Lost on the way' });
   expect((await desk.parts.order({ id })).late).toBe(false);
 });
+
+test('how long a supplier really took is told by the lines that came in', async () => {
+  const { desk, by, shelve, setClock } = shop;
+  const { id } = await desk.parts.addSupplier({ by, name: 'Harle & Co', leadDays: 3 });
+  const part = await shelve('B-10');
+  const orderAndReceive = async (ordered: string, came: string) => {
+    setClock(ordered);
+    const order = await desk.parts.placeOrder({
+      by,
+      supplierId: id,
+      lines: [{ partId: part, quantity: 2_000, unitCost: 100 }],
+    });
+    const line = { lineId: first(order).id, quantity: 1_000, unitCost: 100 };
+    setClock(came);
+    await desk.parts.receive({ by, orderId: order.id, lines: [line] });
+    // What comes later of the same line is no other line.
+    setClock('2026-05-28T15:00:00.000Z');
+    await desk.parts.receive({ by, orderId: order.id, lines: [line] });
+  };
+  await orderAndReceive('2026-05-01T15:00:00.000Z', '2026-05-05T15:00:00.000Z');
+  expect(await desk.parts.supplierLead({ supplierId: id })).toBeNull();
+  await orderAndReceive('2026-05-10T23:50:00.000Z', '2026-05-16T12:00:00.000Z');
+  // 4 and 6 days: a mean of 5 with a standard deviation of √2.
+  expect(await desk.parts.supplierLead({ supplierId: id })).toEqual({
+    lines: 2,
+    days: 5_000,
+    spread: 1_414,
+  });
+});

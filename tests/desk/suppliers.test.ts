@@ -30,13 +30,21 @@ test('a supplier’s new name goes to the parts that named the old one', async (
     price: 100,
     supplier: 'tolver parts',
   });
+  await desk.parts.addNumber({
+    by,
+    partId: part.id,
+    kind: 'supplier',
+    whose: 'TOLVER Parts',
+    number: '77-1',
+  });
   await desk.parts.reviseSupplier({
     by,
     supplierId: id,
     name: 'Tolver & Sons',
     minimumOrder: 5000,
   });
-  const { part: after } = await desk.parts.part({ id: part.id });
+  const { part: after, numbers } = await desk.parts.part({ id: part.id });
+  expect(numbers).toMatchObject([{ whose: 'Tolver & Sons', number: '77-1' }]);
   expect(after.supplier).toBe('Tolver & Sons');
   expect(await desk.parts.find({ text: 'sons' })).toHaveLength(1);
   const [sons] = (await desk.parts.suppliers({})).filter((one) => one.id === id);

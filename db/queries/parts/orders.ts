@@ -189,3 +189,14 @@ export function orderById(store: ReadStore, id: string, today: string): Purchase
     }),
   };
 }
+
+/** When each line of a supplier's orders was ordered, and when the first of it came in. */
+export const arrivalsFrom = (store: ReadStore, supplierId: string) =>
+  store
+    .select({ ordered: purchaseOrder.at, came: sql<string>`min(${stockMovement.at})` })
+    .from(purchaseOrder)
+    .innerJoin(purchaseOrderLine, eq(purchaseOrderLine.orderId, purchaseOrder.id))
+    .innerJoin(stockMovement, eq(stockMovement.orderLineId, purchaseOrderLine.id))
+    .where(and(eq(purchaseOrder.supplierId, supplierId), eq(stockMovement.kind, 'received')))
+    .groupBy(purchaseOrderLine.id)
+    .all();

@@ -1,8 +1,12 @@
 import { eq } from 'drizzle-orm';
+import { shopOf } from '../../../db/queries/office.ts';
+import { arrivalsFrom } from '../../../db/queries/parts/orders.ts';
 import { supplierById, supplierByKey, suppliersOf } from '../../../db/queries/parts/suppliers.ts';
-import { part, supplier as supplierTable } from '../../../db/schema/index.ts';
+import { otherNumber, part, supplier as supplierTable } from '../../../db/schema/index.ts';
 import type { SupplierId } from '../../../shared/contract/ids.ts';
+import { dateIn, daysFrom } from '../../../shared/work/calendar.ts';
 import { fold } from '../../../shared/work/fold.ts';
+import { seen } from '../../../shared/work/reorder.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
 import { type Writing, write } from '../writing.ts';
@@ -11,6 +15,24 @@ import { keepSearchText } from './search-text.ts';
 const suppliersByName = os.parts.suppliers.handler(({ context: { store } }) =>
   suppliersOf(store.read),
 );
+
+const THOUSAND = 1000;
+
+const supplierLead = os.parts.supplierLead.handler(({ input, context: { store } }) => {
+  const { id } = found(supplierById(store.read, input.supplierId), 'supplier');
+  const { timeZone } = shopOf(store.read);
+  const days = arrivalsFrom(store.read, id).map(({ ordered, came }) =>
+    daysFrom(dateIn(timeZone, ordered), dateIn(timeZone, came)),
+  );
+  const lead = seen(days);
+  return lead === null
+    ? null
+    : {
+        lines: days.length,
+        days: Math.round(lead.mean * THOUSAND),
+        spread: Math.round(lead.spread * THOUSAND),
+      };
+});
 
 interface Refusals {
   SUPPLIER_NAME_TAKEN: (more: { data: { supplierId: SupplierId } }) => Error;
@@ -40,7 +62,7 @@ const addSupplier = os.parts.addSupplier.handler(({ input, context, errors, path
   }),
 );
 
-/** Parts name their supplier in words: those that meant this one go on meaning it. */
+/** Parts and their numbers name a supplier in words: those that meant this one go on meaning it. */
 function renameOnParts({ store }: Writing, formerKey: string, name: string): void {
   const named = store.select({ id: part.id, supplier: part.supplier }).from(part).all();
   for (const { id, supplier } of named) {
@@ -48,6 +70,14 @@ function renameOnParts({ store }: Writing, formerKey: string, name: string): voi
     store.update(part).set({ supplier: name }).where(eq(part.id, id)).run();
     keepSearchText(store, id);
   }
+  const theirs = store
+    .select({ id: otherNumber.id, whose: otherNumber.whose })
+    .from(otherNumber)
+    .where(eq(otherNumber.kind, 'supplier'))
+    .all();
+  for (const { id, whose } of theirs)
+    if (fold(whose) === formerKey)
+      store.update(otherNumber).set({ whose: name }).where(eq(otherNumber.id, id)).run();
 }
 
 const reviseSupplier = os.parts.reviseSupplier.handler(({ input, context, errors, path }) =>
@@ -67,4 +97,4 @@ const reviseSupplier = os.parts.reviseSupplier.handler(({ input, context, errors
   }),
 );
 
-export const suppliers = { suppliers: suppliersByName, addSupplier, reviseSupplier };
+export const suppliers = { suppliers: suppliersByName, supplierLead, addSupplier, reviseSupplier };

@@ -5,19 +5,25 @@ import {
   NumberInput,
   SimpleGrid,
   Stack,
+  Text,
   Textarea,
   TextInput,
 } from '@mantine/core';
+import { useQuery } from '@tanstack/react-query';
 import type { SyntheticEvent } from 'react';
+import type { SupplierId } from '../../../shared/contract/ids.ts';
 import type { Supplier } from '../../../shared/contract/parts/index.ts';
+import { formatQuantity } from '../../../shared/money/index.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { MoneyInput } from '../../common/money-input.tsx';
 import { fieldErrors, RefusalAlert } from '../../common/refusal.tsx';
+import { useShop } from '../../common/shop.tsx';
 import { useBy } from '../../common/station.tsx';
 import { useDraft } from '../../common/use-draft.ts';
 import { useWrite } from '../../common/use-write.ts';
 
 const DAY = 1000;
+const TENTH = 100;
 
 const NEW = {
   name: '',
@@ -105,6 +111,7 @@ export function SupplierDialog({ supplier, suggestedName = '', onClose }: Suppli
             <NumberInput
               label="Give or take, days"
               description="Standard deviation; 0 when it never strays"
+              inputWrapperOrder={['label', 'input', 'description', 'error']}
               min={0}
               max={730}
               decimalScale={1}
@@ -113,6 +120,12 @@ export function SupplierDialog({ supplier, suggestedName = '', onClose }: Suppli
               onChange={(days) => set({ leadDaysSpread: Math.round((Number(days) || 0) * DAY) })}
             />
           </SimpleGrid>
+          {supplier !== null && (
+            <SeenLead
+              supplierId={supplier.id}
+              onTake={(leadDays, leadDaysSpread) => set({ leadDays, leadDaysSpread })}
+            />
+          )}
           <SimpleGrid cols={{ base: 1, xs: 3 }} spacing="sm">
             <MoneyInput
               label="Smallest order"
@@ -146,5 +159,36 @@ export function SupplierDialog({ supplier, suggestedName = '', onClose }: Suppli
         </Stack>
       </form>
     </Modal>
+  );
+}
+
+/** How long they really took, and the way to go by that. */
+function SeenLead(props: {
+  supplierId: SupplierId;
+  onTake: (leadDays: number, leadDaysSpread: number) => void;
+}) {
+  const { locale } = useShop();
+  const { data: lead } = useQuery(
+    deskQuery.parts.supplierLead.queryOptions({ input: { supplierId: props.supplierId } }),
+  );
+  if (lead === undefined || lead === null) return null;
+  const tenths = (thousandths: number) =>
+    formatQuantity(Math.round(thousandths / TENTH) * TENTH, locale);
+  return (
+    <Group gap="sm">
+      <Text size="sm">
+        {lead.lines} lines that came in took {tenths(lead.days)} days, give or take{' '}
+        {tenths(lead.spread)}.
+      </Text>
+      <Button
+        variant="subtle"
+        size="sm"
+        onClick={() =>
+          props.onTake(Math.round(lead.days / DAY), Math.round(lead.spread / TENTH) * TENTH)
+        }
+      >
+        Go by that
+      </Button>
+    </Group>
   );
 }

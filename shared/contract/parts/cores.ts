@@ -8,7 +8,7 @@ import { PartName } from './numbers.ts';
 
 /** Old parts that come in against a core charge and go back to the supplier. */
 
-export const CoreEvent = z.object({
+const CoreEvent = z.object({
   kind: z.enum(CORE_MOVEMENTS),
   quantity: z.int(),
   amount: z.int(),
@@ -18,7 +18,6 @@ export const CoreEvent = z.object({
   by: z.string(),
   at: Instant,
 });
-export type CoreEvent = z.infer<typeof CoreEvent>;
 
 export const PartCores = z.object({
   part: PartName,

@@ -8,7 +8,7 @@ import { Supplier } from './suppliers.ts';
 /** What should be ordered, with the figures that say so. Quantities are thousandths. */
 
 /** What the shop used, and what follows from it. */
-export const UsageFigures = z.object({
+const UsageFigures = z.object({
   /** Whole weeks that were looked at, a year at most. */
   weeks: z.int(),
   /** Issued to jobs and not returned, in all of them. */
@@ -27,7 +27,6 @@ export const UsageFigures = z.object({
   /** The order that costs least over a year; null when one costs nothing. */
   economicOrder: z.int().nullable(),
 });
-export type UsageFigures = z.infer<typeof UsageFigures>;
 
 export const Suggestion = z.object({
   part: PartName.extend({ bin: z.string() }),

@@ -51,6 +51,19 @@ export const suppliers = {
   /** By name. */
   suppliers: reads.input(z.strictObject({})).output(z.array(Supplier)),
 
+  /** How long the supplier really took, by the lines that came in; null for fewer than two of them. */
+  supplierLead: reads.input(z.strictObject({ supplierId: SupplierId })).output(
+    z
+      .object({
+        /** Lines of orders; each counts from its order to the first of it that came in. */
+        lines: z.int(),
+        /** Mean and standard deviation, thousandths of a day. */
+        days: z.int(),
+        spread: z.int(),
+      })
+      .nullable(),
+  ),
+
   addSupplier: writes
     .errors({ SUPPLIER_NAME_TAKEN })
     .input(z.strictObject({ by: StaffId, ...terms }))
