@@ -8,6 +8,7 @@ import { applyMigrations, pendingMigrations } from './migrate.ts';
 import { knownMigrations, type Migration } from './migrations.ts';
 import { StoreRefusal } from './refusal.ts';
 import * as schema from './schema/index.ts';
+import { keepStatements } from './statements.ts';
 
 export { StoreRefusal } from './refusal.ts';
 
@@ -32,6 +33,11 @@ export interface Store {
 export interface StoreOptions {
   now?: () => Date;
   migrations?: Migration[];
+  /**
+   * Leaves it to the operating system when what was written reaches the disk: for invented shops, which
+   * lose nothing when the power fails.
+   */
+  careless?: boolean;
 }
 
 const FILE = 'tappet.db';
@@ -51,11 +57,12 @@ export function openStore(folder: string, options: StoreOptions = {}): Store {
   const file = join(dataFolder, FILE);
   makeReachable(dataFolder);
   const isNew = isNewStore(file);
-  const db = connect(file, isNew);
+  const db = connect(file, isNew, options.careless ? 'OFF' : 'FULL');
   try {
     const pending = pendingMigrations(db, known);
     if (pending.length > 0 && !isNew) backUpTo(db, join(dataFolder, 'backups'), now());
     applyMigrations(db, pending, now());
+    keepStatements(db);
   } catch (error) {
     db.close();
     throw error;
@@ -85,7 +92,7 @@ function makeReachable(folder: string): void {
  * Exclusive locking keeps a second program out from the first moment, and without a lock file that a crash
  * would leave behind: the operating system lets go of the lock with the process.
  */
-function connect(file: string, isNew: boolean): Database.Database {
+function connect(file: string, isNew: boolean, sync: 'FULL' | 'OFF'): Database.Database {
   const db = new Database(file, { timeout: 250 });
   try {
     db.pragma('locking_mode = EXCLUSIVE');
@@ -95,7 +102,7 @@ function connect(file: string, isNew: boolean): Database.Database {
     const sound = db.pragma('quick_check', { simple: true });
     if (sound !== 'ok') throw new StoreRefusal('DAMAGED', { detail: String(sound) });
     db.pragma('journal_mode = WAL');
-    db.pragma('synchronous = FULL');
+    db.pragma(`synchronous = ${sync}`);
     db.pragma('foreign_keys = ON');
     return db;
   } catch (error) {

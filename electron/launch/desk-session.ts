@@ -1,6 +1,6 @@
 import { existsSync, mkdirSync, mkdtempSync, renameSync, rmSync } from 'node:fs';
 import { basename, join } from 'node:path';
-import { openStore } from '../../db/store.ts';
+import { openStore, type StoreOptions } from '../../db/store.ts';
 import type { DeskContext } from '../desk/index.ts';
 import { type CallGate, createCallGate } from './call-gate.ts';
 
@@ -16,8 +16,12 @@ export type DeskSession = {
  * Opens the data folder.
  * @throws StoreRefusal when the file is not ours, is newer than this program, or is in use
  */
-export function openDesk(folder: string, version: string): DeskSession {
-  const store = openStore(folder);
+export function openDesk(
+  folder: string,
+  version: string,
+  options: Pick<StoreOptions, 'careless'> = {},
+): DeskSession {
+  const store = openStore(folder, options);
   const gate = createCallGate();
   let closing: Promise<void> | undefined;
   return {
@@ -53,7 +57,7 @@ async function provideDemoShop(folder: string, version: string): Promise<void> {
   mkdirSync(folder, { recursive: true });
   const aside = mkdtempSync(join(folder, 'filling-'));
   try {
-    const session = openDesk(aside, version);
+    const session = openDesk(aside, version, { careless: true });
     const { file } = session.context.store;
     const place = join(folder, basename(file));
     const isWanted = !existsSync(place);

@@ -47,7 +47,7 @@ beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'tappet-demo-job-'));
   // Not there yet: the job makes it.
   out = join(folder, 'papers', 'here');
-  store = openStore(join(folder, 'data'));
+  store = openStore(join(folder, 'data'), { careless: true });
   const context = { store, now: () => new Date('2026-11-25T16:00:00Z'), program: { version: '0' } };
   const print = vi.spyOn(process.stdout, 'write').mockReturnValue(true);
   try {
