@@ -45,6 +45,16 @@ export const stockMovement = sqliteTable(
   },
   (table) => [
     index('stock_movement_part').on(table.partId, table.at),
+    // All that is added up: the sums of a shelf are read from here alone, however long it has been in use.
+    index('stock_movement_sums').on(
+      table.partId,
+      table.jobId,
+      table.kind,
+      table.quantity,
+      table.reserved,
+      table.ordered,
+      table.worth,
+    ),
     index('stock_movement_job').on(table.jobId),
     index('stock_movement_order_line').on(table.orderLineId),
   ],

@@ -232,6 +232,16 @@ describe('each migration, with data', () => {
     });
   });
 
+  test('stock_sums changes no row, and a shelf is added up from its index alone', () => {
+    migrate(9, (db) => db.exec(`${ADA};${A_SHELF}`));
+    direct((db) => {
+      const sums = "SELECT sum(quantity), sum(worth) FROM stock_movement WHERE part_id = 'p1'";
+      expect(db.prepare(sums).raw().all()).toEqual([[2500, 0]]);
+      const [step] = db.prepare<[], { detail: string }>(`EXPLAIN QUERY PLAN ${sums}`).all();
+      expect(step?.detail).toContain('COVERING INDEX stock_movement_sums');
+    });
+  });
+
   afterAll(() => {
     expect([...tested].sort()).toEqual(known.map(({ tag }) => tag).sort());
   });

@@ -1,0 +1,1 @@
+CREATE INDEX `stock_movement_sums` ON `stock_movement` (`part_id`,`job_id`,`kind`,`quantity`,`reserved`,`ordered`,`worth`);
