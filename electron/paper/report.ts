@@ -1,6 +1,6 @@
-import type { Report, ReportTable } from '../../shared/contract/till/index.ts';
+import type { ReportTable } from '../../shared/contract/till/index.ts';
 import { formatQuantity, formatRate } from '../../shared/money/index.ts';
-import { REPORT_REACH } from '../../shared/work/reports.ts';
+import type { ReportReach } from '../../shared/work/reports.ts';
 import type { PaperHead, Shop } from './content.ts';
 import { headedPages } from './furniture/full-page.ts';
 import { STYLE } from './furniture/ink.ts';
@@ -17,11 +17,22 @@ const WIDE = 9;
 const SHORT = 14;
 const LONGEST = 40;
 
-/** A report of the till for the office's own use. It is drawn up anew each time, and not kept as a paper. */
-export function drawReport(head: Omit<PaperHead, 'number'>, report: Report): Uint8Array {
+interface Report {
+  title: string;
+  from: string;
+  to: string;
+  tables: readonly ReportTable[];
+}
+
+/** A report for the shop's own use. It is drawn up anew each time, and not kept as a paper. */
+export function drawReport(
+  head: Omit<PaperHead, 'number'>,
+  report: Report,
+  reach: ReportReach,
+): Uint8Array {
   const landscape = report.tables.some(({ columns }) => columns.length >= WIDE);
   const headed = {
-    head: { ...head, number: reachInWords(head.shop, report) },
+    head: { ...head, number: reachInWords(head.shop, report, reach) },
     title: report.title,
     words: report.title,
     landscape,
@@ -36,9 +47,8 @@ export function drawReport(head: Omit<PaperHead, 'number'>, report: Report): Uin
   );
 }
 
-function reachInWords(shop: Shop, { report, from, to }: Report): string {
+function reachInWords(shop: Shop, { from, to }: Report, reach: ReportReach): string {
   const { date } = writingOf(shop);
-  const reach = REPORT_REACH[report];
   if (reach === 'now') return `As of ${date(to)}`;
   if (reach === 'day') return `At the end of ${date(to)}`;
   return from === to ? date(to) : `${date(from)} to ${date(to)}`;
@@ -98,6 +108,7 @@ function write(sheet: Sheet, as: ColumnKind, value: string | number | null | und
     case 'money':
       return sheet.writing.money(value);
     case 'hours':
+    case 'quantity':
       return formatQuantity(value, locale);
     case 'share':
       return formatRate(value, locale);

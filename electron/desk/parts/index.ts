@@ -12,6 +12,7 @@ import { partPhotos } from './photos.ts';
 import { suppliersFiles } from './price-files/index.ts';
 import { reprice } from './pricing.ts';
 import { receiving } from './receiving.ts';
+import { stockReports } from './reports/index.ts';
 import { standing } from './standing.ts';
 import { suggestions } from './suggestions.ts';
 import { suppliers } from './suppliers.ts';
@@ -35,4 +36,5 @@ export const parts = {
   ...suppliersFiles,
   ...stockCounts,
   ...labels,
+  ...stockReports,
 };

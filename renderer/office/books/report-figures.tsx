@@ -27,7 +27,7 @@ function useWords(): (value: Cell | undefined, as: ColumnKind) => string {
     if (typeof value === 'string')
       return as === 'date' ? date.format(new Date(`${value}T12:00:00Z`)) : value;
     if (as === 'money') return money(value);
-    if (as === 'hours') return formatQuantity(value, locale);
+    if (as === 'hours' || as === 'quantity') return formatQuantity(value, locale);
     return as === 'share' ? formatRate(value, locale) : String(value);
   };
 }

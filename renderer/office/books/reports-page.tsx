@@ -3,7 +3,6 @@ import { IconFileText } from '@tabler/icons-react';
 import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Link } from 'react-router';
-import type { Report } from '../../../shared/contract/till/index.ts';
 import { AGE_BASES } from '../../../shared/money/books/index.ts';
 import {
   REPORT_REACH,
@@ -11,7 +10,6 @@ import {
   REPORTS,
   type ReportName,
 } from '../../../shared/work/reports.ts';
-import { Card } from '../../common/card.tsx';
 import { DateField } from '../../common/date-field.tsx';
 import { deskQuery } from '../../common/desk.ts';
 import { rememberChoice, rememberedChoice } from '../../common/local-choice.ts';
@@ -21,7 +19,7 @@ import { useToday } from '../../common/shop.tsx';
 import classes from './books.module.css';
 import { type Period, periodAround } from './period.ts';
 import { PeriodPicker } from './period-picker.tsx';
-import { ReportFigures } from './report-figures.tsx';
+import { ReportTables } from './report-tables.tsx';
 import { dateOr, useAddress } from './use-address.ts';
 import { useSaveReport } from './use-save-report.ts';
 
@@ -110,7 +108,7 @@ export function ReportsPage() {
           <RefusalAlert error={save.error} />
           <QueryView query={query}>
             {(report) => (
-              <Tables
+              <ReportTables
                 report={report}
                 onSave={(table) => save.mutate({ form: 'csv', table, mark })}
               />
@@ -127,30 +125,4 @@ function reportAddress(report: ReportName, from: string | null, to: string | nul
   if (from !== null) days.set('from', from);
   if (to !== null) days.set('to', to);
   return `/office/books/reports?${days}`;
-}
-
-function Tables({ report, onSave }: { report: Report; onSave: (table: string) => void }) {
-  return report.tables.map((table) => (
-    <Card
-      key={`${report.report} ${table.key}`}
-      title={table.heading}
-      flush
-      aside={
-        <Button
-          variant="subtle"
-          aria-label={`Save as CSV: ${table.heading}`}
-          onClick={() => onSave(table.key)}
-        >
-          Save as CSV
-        </Button>
-      }
-    >
-      {table.note !== '' && (
-        <Text size="sm" c="dimmed" px="md" mb="xs" maw="80ch">
-          {table.note}
-        </Text>
-      )}
-      <ReportFigures table={table} />
-    </Card>
-  ));
 }

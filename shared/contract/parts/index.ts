@@ -11,6 +11,7 @@ import { partPhotos } from './part-photos.ts';
 import { priceFiles } from './price-files.ts';
 import { pricing } from './pricing.ts';
 import { receiving } from './receiving.ts';
+import { stockReports } from './reports.ts';
 import { shelf } from './shelf.ts';
 import { standing } from './standing.ts';
 import { suggestions } from './suggestions.ts';
@@ -30,6 +31,7 @@ export * from './part-photos.ts';
 export * from './price-files.ts';
 export * from './receiving.ts';
 export * from './refusals.ts';
+export * from './reports.ts';
 export * from './shelf.ts';
 export * from './standing.ts';
 export * from './suggestions.ts';
@@ -54,4 +56,5 @@ export const parts = {
   ...priceFiles,
   ...counts,
   ...labels,
+  ...stockReports,
 };

@@ -123,8 +123,17 @@ export const DrawerDay = z.object({
 });
 export type DrawerDay = z.infer<typeof DrawerDay>;
 
-/** How a column is to be read: money in minor units, hours in thousandths, shares in millionths. */
-export const COLUMN_KINDS = ['text', 'job', 'date', 'money', 'hours', 'share', 'count'] as const;
+/** How a column is to be read: money in minor units, hours and quantities in thousandths, shares in millionths. */
+export const COLUMN_KINDS = [
+  'text',
+  'job',
+  'date',
+  'money',
+  'hours',
+  'quantity',
+  'share',
+  'count',
+] as const;
 
 const Cell = z.union([z.string(), z.number(), z.null()]);
 

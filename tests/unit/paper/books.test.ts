@@ -141,7 +141,7 @@ describe('a report', () => {
   };
 
   it('lies on the long side when it is wide, over as many pages as it takes', async () => {
-    const bytes = drawReport({ ...shopAndCustomer, issuedBy: '' }, report);
+    const bytes = drawReport({ ...shopAndCustomer, issuedBy: '' }, report, 'period');
     expect(faultsOf(bytes)).toBe('');
     const paper = await readPaper(bytes);
     expect(paper.pages.length).toBeGreaterThan(2);

@@ -3,7 +3,7 @@ import { shopOf } from '../../../../db/queries/office.ts';
 import type { Report } from '../../../../shared/contract/till/index.ts';
 import type { AgeBasis } from '../../../../shared/money/books/index.ts';
 import { dateIn } from '../../../../shared/work/calendar.ts';
-import type { ReportName } from '../../../../shared/work/reports.ts';
+import { REPORT_REACH, type ReportName } from '../../../../shared/work/reports.ts';
 import { drawReport } from '../../../paper/index.ts';
 import type { DeskContext } from '../../context.ts';
 import { os } from '../../implementer.ts';
@@ -63,7 +63,7 @@ const reportFile = os.till.reportFile.handler(({ input, context }) => {
   return {
     fileName: `${made.report}-${days}.pdf`,
     mediaType: 'application/pdf',
-    bytes: base64(drawReport(head, made)),
+    bytes: base64(drawReport(head, made, REPORT_REACH[made.report])),
   };
 });
 

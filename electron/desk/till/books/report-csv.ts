@@ -6,8 +6,11 @@ type ColumnKind = ReportTable['columns'][number]['as'];
 type Cell = ReportTable['rows'][number][number];
 
 /** How many decimals a figure is kept with; undefined for what is no such figure. */
-const decimals = (as: ColumnKind, currency: string): number | undefined =>
-  as === 'money' ? minorDigits(currency) : as === 'hours' ? 3 : as === 'share' ? 4 : undefined;
+function decimals(as: ColumnKind, currency: string): number | undefined {
+  if (as === 'money') return minorDigits(currency);
+  if (as === 'hours' || as === 'quantity') return 3;
+  return as === 'share' ? 4 : undefined;
+}
 
 const heading = (label: string, as: ColumnKind, currency: string): string =>
   as === 'money'
