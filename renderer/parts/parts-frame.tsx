@@ -1,4 +1,11 @@
-import { IconClipboardList, IconPackages, IconScale } from '@tabler/icons-react';
+import {
+  IconChartBar,
+  IconChecklist,
+  IconClipboardList,
+  IconPackages,
+  IconScale,
+  IconTags,
+} from '@tabler/icons-react';
 import { type RoomPage, RoomPages } from '../common/room-pages.tsx';
 import { BUYING_PAGES } from './buying/routes.tsx';
 import { PRICE_LISTS_PAGE } from './price-files/routes.tsx';
@@ -10,6 +17,9 @@ const PAGES: readonly RoomPage[] = [
   { to: '/parts/put-right', label: 'To put right', icon: IconScale },
   ...BUYING_PAGES,
   PRICE_LISTS_PAGE,
+  { to: '/parts/counts', label: 'Counting', icon: IconChecklist, within: ['/parts/count/'] },
+  { to: '/parts/labels', label: 'Labels', icon: IconTags },
+  { to: '/parts/reports', label: 'Reports', icon: IconChartBar },
 ];
 
 export const PartsFrame = () => <RoomPages label="Parts" pages={PAGES} />;

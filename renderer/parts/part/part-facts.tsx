@@ -1,5 +1,6 @@
 import { Button, Group, Paper } from '@mantine/core';
 import { useDisclosure } from '@mantine/hooks';
+import { Link } from 'react-router';
 import type { Part } from '../../../shared/contract/parts/index.ts';
 import { formatQuantity } from '../../../shared/money/index.ts';
 import { available, averageCost } from '../../../shared/work/stock-ledger.ts';
@@ -56,6 +57,9 @@ export function PartFacts({ part }: { part: Part }) {
         </Button>
         <Button variant="default" size="sm" onClick={dialog.open}>
           Change the price
+        </Button>
+        <Button variant="default" size="sm" component={Link} to={`/parts/labels?part=${part.id}`}>
+          Labels
         </Button>
       </Group>
       {amending && <AmendDialog part={part} onClose={amendment.close} />}
