@@ -36,8 +36,9 @@ test('the average of parts is the average of the whole, but for a minor unit eac
 
 test('turns and days of stock', () => {
   // 500 used of 1,000 in half a year: once a year, and the stock lasts a year.
-  expect(turnsPerYear(50_000, 100_000, 183)).toBe(997);
+  expect(turnsPerYear(50_000, 100_000, 183)).toBe(1_000);
   expect(turnsPerYear(100_000, 100_000, 365)).toBe(1_000);
+  expect(turnsPerYear(1_000, 300, 365)).toBe(3_330);
   expect(daysOfStock(50_000, 100_000, 183)).toBe(366);
   expect(turnsPerYear(100, 0, 365)).toBeNull();
   expect(daysOfStock(0, 100, 365)).toBeNull();

@@ -37,17 +37,18 @@ const DAYS_OF_YEAR = 365;
 
 /**
  * How often a year the stock is used up: cost of what was used in some days, brought to a year, by what
- * the stock was worth on average. Thousandths; null where there was no stock on average.
+ * the stock was worth on average. Thousandths,
+ * to a hundredth; null where there was no stock on average.
  */
 export const turnsPerYear = (used: number, average: number, days: number): number | null =>
   average <= 0
     ? null
     : Number(
         divideRounded(
-          BigInt(used) * BigInt(DAYS_OF_YEAR) * 1000n,
+          BigInt(used) * BigInt(DAYS_OF_YEAR) * 100n,
           BigInt(average) * BigInt(days),
           'half-up',
-        ),
+        ) * 10n,
       );
 
 /** How many days the stock lasts at that pace; null where nothing was used. */

@@ -61,15 +61,18 @@ test('usage by month is issued less returned, in the shop’s own months', async
   expect(rows).toEqual([
     expect.objectContaining({
       Part: 'GP 300-1',
-      '2026-01': 3_000,
-      '2026-02': 1_000,
-      '2026-03': null,
+      'Jan 2026': 3_000,
+      'Feb 2026': 1_000,
       Total: 4_000,
       Cost: 4_000,
     }),
   ]);
   const months = await rowsOf('stock-usage', '2026-01-01', '2026-03-31', 'months');
-  expect(months.rows.map((row) => row.Cost)).toEqual([3_000, 1_000, 0]);
+  // March is still to come.
+  expect(months.rows.map((row) => [row.Month, row.Cost])).toEqual([
+    ['2026-01', 3_000],
+    ['2026-02', 1_000],
+  ]);
   expect(months.total).toMatchObject({ Cost: 4_000 });
 });
 
@@ -87,7 +90,7 @@ test('turns: cost of what was used, brought to a year, by the worth on average',
   const { rows, total } = await rowsOf('stock-turns', '2026-02-01', '2026-02-28');
   const [turned, still] = rows;
   expect(turned).toMatchObject({ 'Used, at cost': 5_000, 'Worth on average': 7_500 });
-  expect(turned?.['Turns a year']).toBe(Math.round((5_000 * 365 * 1_000) / (7_500 * 28)));
+  expect(turned?.['Turns a year']).toBe(10 * Math.round((5_000 * 365 * 100) / (7_500 * 28)));
   expect(turned?.['Lasts, days']).toBe(42);
   expect(still).toMatchObject({
     'Used, at cost': 0,

@@ -53,6 +53,7 @@ export function ExplainDifference({ countId, line }: { countId: StockCountId; li
           label="Where it comes from"
           description="It stays with the movement"
           required
+          size="md"
           data={USUAL}
           filter={({ options }) => options}
           maxLength={300}
@@ -64,7 +65,7 @@ export function ExplainDifference({ countId, line }: { countId: StockCountId; li
           }
         />
         <QuantityInput
-          label="Looked again: there are"
+          label="Looked again"
           description="Empty if the count holds"
           unit={unit}
           value={recounted}

@@ -12,6 +12,12 @@ const MOST_COLUMNS = 12;
 const NOTE =
   'Issued to jobs less what came back unused. A kit that was opened is used itself; its pieces when they are issued.';
 
+const MONTH_NAMES = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ');
+
+/** As it heads a column: `Mar 2026`. */
+const headingOf = (month: string): string =>
+  `${MONTH_NAMES[Number(month.slice(5)) - 1]} ${month.slice(0, 4)}`;
+
 const sum = (numbers: readonly number[]) => numbers.reduce((a, b) => a + b, 0);
 
 /** Months of the calendar from one to another: `2026-03`. */
@@ -28,12 +34,13 @@ function monthsFrom(from: string, to: string): string[] {
 }
 
 /** What was used of which part, month by month. */
-export function usageTables(store: ReadStore, { shop, from, to }: StockAsked): ReportTable[] {
+export function usageTables(store: ReadStore, { shop, from, to, at }: StockAsked): ReportTable[] {
   const used = usedParts(store, spanOfDays(shop.timeZone, from, to)).map((use) => ({
     ...use,
     month: dateIn(shop.timeZone, use.at).slice(0, 7),
   }));
-  const months = monthsFrom(from, to);
+  const today = dateIn(shop.timeZone, at);
+  const months = monthsFrom(from, to < today ? to : today);
   const shown = months.slice(-MOST_COLUMNS);
   const byPart = [...Map.groupBy(used, ({ partId }) => partId).values()];
   const head = ([first]: readonly UsedPart[]) => first;
@@ -55,7 +62,7 @@ export function usageTables(store: ReadStore, { shop, from, to }: StockAsked): R
         { label: 'Part', as: 'text', of: (uses) => head(uses)?.number ?? '' },
         { label: 'Description', as: 'text', of: (uses) => head(uses)?.description ?? '' },
         ...shown.map((month) => ({
-          label: month,
+          label: headingOf(month),
           as: 'quantity' as const,
           of: (uses: readonly (typeof used)[number][]) => inMonth(month)(uses) || null,
         })),
