@@ -85,6 +85,12 @@ test('what a job misses is ordered from a supplier, comes short and dearer, and 
   const { parts } = await desk.parts.jobParts({ jobId });
   expect(parts).toMatchObject([{ promised: 1_000, missing: 1_000, onOrder: 1_000 }]);
 
+  await page.getByRole('link', { name: 'All orders' }).click();
+  await page.getByText('Part by part').click();
+  const back = page.getByRole('row').filter({ hasText: gaskets.number });
+  await expect(back).toContainText('1 pc came, the rest is on back-order');
+  await back.getByRole('link').first().click();
+
   await arrived.getByRole('button', { name: 'Wait no longer' }).click();
   await page.getByRole('textbox', { name: 'Why' }).fill('Sold out there');
   await page.keyboard.press('Enter');

@@ -92,6 +92,11 @@ test('it comes in part at another price, then the rest is waited for no longer',
   ]);
   expect(await sums(part)).toEqual([4_000, 0, 1_000, 4_600]);
   expect(after.state).toBe('part-in');
+  const toCome = await desk.parts.toCome({});
+  expect(toCome.map(({ orderNumber, received, owed }) => [orderNumber, received, owed])).toEqual([
+    ['P-000001', 0, 5_000],
+    ['P-000002', 3_000, 1_000],
+  ]);
   expect(first(after)).toMatchObject({ received: 3_000, owed: 1_000, closed: 0 });
   expect(first(after).events[0]?.words).toBe(
     'delivery note DN 4711, at $12.00 each (ordered at $10.00)',

@@ -1,4 +1,4 @@
-import { and, asc, desc, eq, inArray, type SQL, sql } from 'drizzle-orm';
+import { and, asc, desc, eq, gt, inArray, type SQL, sql } from 'drizzle-orm';
 import {
   JobId,
   jobCode,
@@ -7,6 +7,7 @@ import {
   SupplierId,
 } from '../../../shared/contract/ids.ts';
 import type {
+  LineToCome,
   PurchaseOrder,
   PurchaseOrderCard,
   PurchaseOrderLine,
@@ -28,21 +29,24 @@ import { partNames } from './names.ts';
 /** `P-000042`. */
 export const orderNumber = (number: number): string => `P-${String(number).padStart(6, '0')}`;
 
+const owedOfLine = sql<number>`coalesce(sum(${stockMovement.ordered}), 0)`;
+
 /** What was ordered, came in, and is still owed on each line of some orders. */
-const lineSums = (store: ReadStore, where: SQL | undefined) =>
+const lineSums = (store: ReadStore, where: SQL | undefined, having?: SQL) =>
   store
     .select({
       line: purchaseOrderLine,
       jobNumber: job.number,
       received: sql<number>`coalesce(sum(iif(${stockMovement.kind} = 'received', ${stockMovement.quantity}, 0)), 0)`,
       closed: sql<number>`coalesce(-sum(iif(${stockMovement.kind} = 'order-closed', ${stockMovement.ordered}, 0)), 0)`,
-      owed: sql<number>`coalesce(sum(${stockMovement.ordered}), 0)`,
+      owed: owedOfLine,
     })
     .from(purchaseOrderLine)
     .leftJoin(stockMovement, eq(stockMovement.orderLineId, purchaseOrderLine.id))
     .leftJoin(job, eq(job.id, purchaseOrderLine.jobId))
     .where(where)
     .groupBy(purchaseOrderLine.id)
+    .having(having)
     .orderBy(asc(purchaseOrderLine.id))
     .all();
 
@@ -115,6 +119,41 @@ export function orderCards(store: ReadStore, wanted: Wanted): PurchaseOrderCard[
     ({ line }) => line.orderId,
   );
   return heading.map((head) => card(head, lines.get(head.id) ?? [], wanted.today));
+}
+
+/** All that suppliers still owe, line by line: by the day that it is expected on, those without one last. */
+export function linesToCome(store: ReadStore, today: string): LineToCome[] {
+  const owing = lineSums(store, undefined, gt(owedOfLine, 0));
+  const of = new Map(heads(store, undefined).map((head) => [head.id, head]));
+  const parts = new Map<string, PurchaseOrderLine['part']>(
+    partNames(
+      store,
+      owing.map(({ line }) => line.partId),
+    ).map((part) => [part.id, part]),
+  );
+  return owing
+    .flatMap(({ line, jobNumber, received, owed }) => {
+      const head = of.get(line.orderId);
+      const part = parts.get(line.partId);
+      if (head === undefined || part === undefined) return [];
+      const expectedOn = line.expectedOn ?? head.expectedOn;
+      return [
+        {
+          lineId: PurchaseOrderLineId.parse(line.id),
+          orderId: PurchaseOrderId.parse(head.id),
+          orderNumber: orderNumber(head.number),
+          supplierName: head.supplierName,
+          part,
+          ordered: line.quantity,
+          received,
+          owed,
+          expectedOn,
+          late: expectedOn !== null && expectedOn < today,
+          jobCode: jobNumber === null ? '' : jobCode(jobNumber),
+        },
+      ];
+    })
+    .toSorted((a, b) => (a.expectedOn ?? '~').localeCompare(b.expectedOn ?? '~'));
 }
 
 /** On the order's own page nobody asks which order it was. */

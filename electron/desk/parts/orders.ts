@@ -1,5 +1,5 @@
 import { shopOf } from '../../../db/queries/office.ts';
-import { orderById, orderCards } from '../../../db/queries/parts/orders.ts';
+import { linesToCome, orderById, orderCards } from '../../../db/queries/parts/orders.ts';
 import { minorDigits, minorToDecimal } from '../../../shared/money/index.ts';
 import { dateIn } from '../../../shared/work/calendar.ts';
 import type { DeskContext } from '../context.ts';
@@ -16,6 +16,10 @@ const list = os.parts.orders.handler(({ input, context }) =>
 
 const order = os.parts.order.handler(({ input, context }) =>
   found(orderById(context.store.read, input.id, todayOf(context)), 'order'),
+);
+
+const toCome = os.parts.toCome.handler(({ context }) =>
+  linesToCome(context.store.read, todayOf(context)),
 );
 
 const orderFile = os.parts.orderFile.handler(({ input, context }) => {
@@ -55,4 +59,4 @@ const orderFile = os.parts.orderFile.handler(({ input, context }) => {
   };
 });
 
-export const orders = { orders: list, order, orderFile, placeOrder };
+export const orders = { orders: list, order, toCome, orderFile, placeOrder };

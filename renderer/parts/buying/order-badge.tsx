@@ -22,16 +22,21 @@ export function OrderBadge({ order }: { order: Pick<PurchaseOrderCard, 'state' |
       <Badge variant="light" color={color} leftSection={<Icon size={15} aria-hidden />}>
         {ORDER_STATE_LABELS[order.state]}
       </Badge>
-      {order.late && (
-        <Badge
-          ml={6}
-          variant="light"
-          color="red"
-          leftSection={<IconClockExclamation size={15} aria-hidden />}
-        >
-          Late
-        </Badge>
-      )}
+      {order.late && <LateBadge />}
     </>
+  );
+}
+
+/** The day that it was expected on has passed. */
+export function LateBadge() {
+  return (
+    <Badge
+      ml={6}
+      variant="light"
+      color="red"
+      leftSection={<IconClockExclamation size={15} aria-hidden />}
+    >
+      Late
+    </Badge>
   );
 }

@@ -9,10 +9,12 @@ import { useFormat } from '../../common/format.ts';
 import { Empty, Page, QueryView } from '../../common/page.tsx';
 import { useMoney } from '../../common/shop.tsx';
 import classes from './buying.module.css';
+import { LinesToCome } from './lines-to-come.tsx';
 import { OrderBadge } from './order-badge.tsx';
 
 const WHICH = [
   { value: 'open', label: 'Still to come' },
+  { value: 'lines', label: 'Part by part' },
   { value: 'all', label: 'All' },
 ];
 
@@ -20,10 +22,6 @@ const WHICH = [
 export function OrdersPage() {
   const navigate = useNavigate();
   const [which, setWhich] = useState('open');
-  const query = useQuery({
-    ...deskQuery.parts.orders.queryOptions({ input: { open: which === 'open' } }),
-    placeholderData: keepPreviousData,
-  });
   return (
     <Page
       title="Orders"
@@ -43,19 +41,29 @@ export function OrdersPage() {
         onChange={setWhich}
         mb="md"
       />
-      <QueryView query={query}>
-        {(orders) =>
-          orders.length === 0 ? (
-            <Empty
-              title={which === 'open' ? 'Nothing is on order' : 'Nothing was ordered yet'}
-              hint="To order says what the shelves and the jobs want; a new order can also be written by hand."
-            />
-          ) : (
-            <OrdersTable orders={orders} />
-          )
-        }
-      </QueryView>
+      {which === 'lines' ? <LinesToCome /> : <OrderCards open={which === 'open'} />}
     </Page>
+  );
+}
+
+function OrderCards({ open }: { open: boolean }) {
+  const query = useQuery({
+    ...deskQuery.parts.orders.queryOptions({ input: { open } }),
+    placeholderData: keepPreviousData,
+  });
+  return (
+    <QueryView query={query}>
+      {(orders) =>
+        orders.length === 0 ? (
+          <Empty
+            title={open ? 'Nothing is on order' : 'Nothing was ordered yet'}
+            hint="To order says what the shelves and the jobs want; a new order can also be written by hand."
+          />
+        ) : (
+          <OrdersTable orders={orders} />
+        )
+      }
+    </QueryView>
   );
 }
 

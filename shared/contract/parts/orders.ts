@@ -72,6 +72,23 @@ export const PurchaseOrder = PurchaseOrderCard.extend({
 });
 export type PurchaseOrder = z.infer<typeof PurchaseOrder>;
 
+/** A line that something is still to come of. */
+export const LineToCome = z.object({
+  lineId: PurchaseOrderLineId,
+  orderId: PurchaseOrderId,
+  orderNumber: z.string(),
+  supplierName: z.string(),
+  part: PartName,
+  ordered: z.int(),
+  /** What came in of it before: the rest is on back-order. */
+  received: z.int(),
+  owed: z.int(),
+  expectedOn: CalendarDate.nullable(),
+  late: z.boolean(),
+  jobCode: z.string(),
+});
+export type LineToCome = z.infer<typeof LineToCome>;
+
 const OrderLineInput = z.strictObject({
   partId: PartId,
   quantity: Thousandths,
@@ -103,6 +120,9 @@ export const orders = {
     .output(z.array(PurchaseOrderCard)),
 
   order: reads.input(z.strictObject({ id: PurchaseOrderId })).output(PurchaseOrder),
+
+  /** All that suppliers still owe, line by line, by the day that it is expected on. */
+  toCome: reads.input(z.strictObject({})).output(z.array(LineToCome)),
 
   /** An order as CSV after RFC 4180, for suppliers who take it by machine. */
   orderFile: reads
