@@ -39,6 +39,11 @@ test('what a job misses is ordered from a supplier, comes short and dearer, and 
   const looks = async () => {
     for (const colorScheme of ['light', 'dark'] as const) {
       await page.emulateMedia({ colorScheme });
+      await expect(page.locator('html')).toHaveAttribute('data-mantine-color-scheme', colorScheme);
+      // Colours on their way from one theme to the other are nobody's to read.
+      await page.evaluate(() =>
+        Promise.allSettled(document.getAnimations().map(({ finished }) => finished)),
+      );
       const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
       expect(violations).toEqual([]);
     }
