@@ -64,16 +64,24 @@ describe('a price file is looked at', () => {
       { sheet: 'Terms', data: [cells('Valid from May')] },
       {
         sheet: 'Prices',
-        data: [cells('Part no', 'Name', 'Net'), cells('A1', 'x', 12.5), cells('A2', '', 7)],
+        data: [
+          cells(),
+          cells('Part no', 'Name', 'Net'),
+          cells('A1', 'x', 12.5),
+          cells('A2', '', 7),
+        ],
       },
     ]).toBuffer();
     const file = { supplierId: shop.supplierId, fileName: 'list.xlsx', bytes: base64(bytes) };
     expect(await shop.desk.parts.sketchPriceFile(file)).toMatchObject({
       kind: 'spreadsheet',
       sheets: ['Terms', 'Prices'],
-      sheet: 'Terms',
+      sheet: 'Prices',
     });
-    const seen = await shop.desk.parts.sketchPriceFile({ ...file, as: { sheet: 'Prices' } });
+    expect(
+      await shop.desk.parts.sketchPriceFile({ ...file, as: { sheet: 'Terms' } }),
+    ).toMatchObject({ sheet: 'Terms', sample: [['Valid from May']] });
+    const seen = await shop.desk.parts.sketchPriceFile(file);
     expect(seen).toMatchObject({
       sheet: 'Prices',
       columns: { number: 0, description: 1, cost: 2 },

@@ -127,6 +127,7 @@ function Changing({
 }
 
 function Ours({ file }: { file: PriceFileCard }) {
+  const count = useCount();
   const query = useQuery(
     deskQuery.parts.repricedParts.queryOptions({ input: { id: file.id, limit: 1000 } }),
   );
@@ -140,7 +141,14 @@ function Ours({ file }: { file: PriceFileCard }) {
               : 'None of your parts is changed by this file.'}
           </Text>
         ) : (
-          <RepricedParts parts={parts} />
+          <>
+            <Text mb="sm">
+              {file.state === 'read'
+                ? `${count(parts.length)} of them would change.`
+                : `${count(parts.length)} of them changed.`}
+            </Text>
+            <RepricedParts parts={parts} />
+          </>
         )
       }
     </QueryView>

@@ -36,7 +36,7 @@ export const PriceFileMapping = z.strictObject({
   /** For a text file. */
   encoding: z.enum(TEXT_ENCODINGS).default('utf-8'),
   delimiter: z.enum(DELIMITERS).default(','),
-  /** The sheet of a spreadsheet file; the first one when empty. */
+  /** The sheet of a spreadsheet file; the longest one when empty. */
   sheet: z.string().max(100).default(''),
   decimalMark: z.enum(DECIMAL_MARKS).default('.'),
   pricedBy: z.enum(PRICED_BY).default('one'),

@@ -3,7 +3,7 @@ import type { Delimiter, TextEncoding } from '../../../../shared/work/price-file
 import { csvRecords } from './csv-records.ts';
 import { decodeText, encodingOf } from './decode-text.ts';
 import { delimiterOf, usualWidth } from './delimiter.ts';
-import { isWorkbook, sheetsOf } from './workbook.ts';
+import { cellOf, isWorkbook, sheetsOf } from './workbook.ts';
 
 /** A row of a table as it stands in its file. */
 export interface TableRow {
@@ -45,7 +45,7 @@ const AGREEING = 0.8;
  */
 export async function openTable(bytes: Buffer, form: TableForm): Promise<Table | null> {
   const table = isWorkbook(bytes) ? await workbookTable(bytes, form) : textTable(bytes, form);
-  const [first] = table?.chunks(1).take(1).toArray() ?? [];
+  const [first] = table?.chunks(LOOKED_AT).take(1).toArray() ?? [];
   return first === undefined || first.rows.length === 0 ? null : table;
 }
 
@@ -71,8 +71,11 @@ function textTable(bytes: Buffer, form: TableForm): Table | null {
 
 async function workbookTable(bytes: Buffer, form: TableForm): Promise<Table | null> {
   const sheets = await sheetsOf(bytes);
-  const sheet = sheets?.find(({ name }) => name === form.sheet) ?? sheets?.[0];
-  if (sheets === null || sheet === undefined) return null;
+  if (sheets === null || sheets.length === 0) return null;
+  // Terms and addresses stand on short sheets, prices on a long one.
+  const sheet =
+    sheets.find(({ name }) => name === form.sheet) ??
+    sheets.reduce((longest, each) => (each.rows.length > longest.rows.length ? each : longest));
   const { rows } = sheet;
   return {
     kind: 'spreadsheet',
@@ -83,14 +86,14 @@ async function workbookTable(bytes: Buffer, form: TableForm): Promise<Table | nu
     width: null,
     chunks: function* (size) {
       for (let from = 0; from < rows.length; from += size) {
-        const some = rows.slice(from, from + size).map((cells, index) => ({
-          line: from + index + 1,
-          raw: cells
+        const some = rows.slice(from, from + size).map((row, index) => {
+          const cells = row.map(cellOf);
+          const raw = cells
             .map(textOf)
             .join(' | ')
-            .replace(/( \| )+$/, ''),
-          cells,
-        }));
+            .replace(/( \| )+$/, '');
+          return { line: from + index + 1, raw, cells };
+        });
         yield {
           rows: some.filter(({ raw }) => raw !== ''),
           share: Math.min(1, (from + size) / rows.length),
