@@ -60,16 +60,18 @@ function LineRow({ line }: { line: LineToCome }) {
       <Table.Td className={classes.figure}>
         {amount(owed, part.unit)}
         {received > 0 && (
-          <div className={classes.small}>
-            {amount(received, part.unit)} came, the rest is on back-order
-          </div>
+          <div className={classes.small}>back-order, {amount(received, part.unit)} came</div>
         )}
       </Table.Td>
       <Table.Td>
         {expectedOn === null ? '–' : format.shortDate(expectedOn)}
-        {line.late && <LateBadge />}
+        {line.late && (
+          <div>
+            <LateBadge />
+          </div>
+        )}
       </Table.Td>
-      <Table.Td>{jobCode === '' ? 'the shelf' : jobCode}</Table.Td>
+      <Table.Td className={classes.unbroken}>{jobCode === '' ? 'the shelf' : jobCode}</Table.Td>
     </Table.Tr>
   );
 }

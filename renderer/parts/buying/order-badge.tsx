@@ -1,4 +1,4 @@
-import { Badge } from '@mantine/core';
+import { Badge, Group } from '@mantine/core';
 import {
   IconCircleCheck,
   IconCircleHalf2,
@@ -18,24 +18,19 @@ const LOOKS = {
 export function OrderBadge({ order }: { order: Pick<PurchaseOrderCard, 'state' | 'late'> }) {
   const { icon: Icon, color } = LOOKS[order.state];
   return (
-    <>
+    <Group gap={6}>
       <Badge variant="light" color={color} leftSection={<Icon size={15} aria-hidden />}>
         {ORDER_STATE_LABELS[order.state]}
       </Badge>
       {order.late && <LateBadge />}
-    </>
+    </Group>
   );
 }
 
 /** The day that it was expected on has passed. */
 export function LateBadge() {
   return (
-    <Badge
-      ml={6}
-      variant="light"
-      color="red"
-      leftSection={<IconClockExclamation size={15} aria-hidden />}
-    >
+    <Badge variant="light" color="red" leftSection={<IconClockExclamation size={15} aria-hidden />}>
       Late
     </Badge>
   );

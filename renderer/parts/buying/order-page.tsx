@@ -1,4 +1,4 @@
-import { Anchor, Button, Group, Stack, Table, Text } from '@mantine/core';
+import { Anchor, Box, Button, Stack, Table, Text } from '@mantine/core';
 import { useDisclosure } from '@mantine/hooks';
 import { IconFileSpreadsheet } from '@tabler/icons-react';
 import { useMutation, useQuery } from '@tanstack/react-query';
@@ -116,9 +116,9 @@ function Facts({ order }: { order: PurchaseOrder }) {
   ];
   return (
     <div>
-      <Group mb="sm" gap="xs">
+      <Box mb="sm">
         <OrderBadge order={order} />
-      </Group>
+      </Box>
       <dl className={classes.facts}>
         {facts
           .filter(([, words]) => words !== '')

@@ -53,7 +53,9 @@ function SuppliersTable(props: {
   const carriage = ({ carriage: sends, freeCarriageFrom }: Supplier) =>
     sends === 0
       ? 'free'
-      : `${money(sends)}${freeCarriageFrom === null ? '' : `, free from ${money(freeCarriageFrom)}`}`;
+      : freeCarriageFrom === null
+        ? money(sends)
+        : `${money(sends)}, free from ${money(freeCarriageFrom)}`;
   return (
     <Table className={classes.table}>
       <Table.Thead>
@@ -79,7 +81,7 @@ function SuppliersTable(props: {
               </button>
             </Table.Td>
             <Table.Td>{supplier.accountNumber || '–'}</Table.Td>
-            <Table.Td>{supplier.phone || '–'}</Table.Td>
+            <Table.Td className={classes.unbroken}>{supplier.phone || '–'}</Table.Td>
             <Table.Td className={classes.figure}>{lead(supplier)}</Table.Td>
             <Table.Td className={classes.figure}>
               {supplier.minimumOrder === 0 ? 'none' : money(supplier.minimumOrder)}
