@@ -1,6 +1,5 @@
-import { Temporal } from 'temporal-polyfill';
 import { divideRounded, type Rounding } from '../money/index.ts';
-import { dateIn } from './calendar.ts';
+import { addDays, dateIn, dayBegins } from './calendar.ts';
 
 /** Clocked time: spans of instants, with a start and an end that is later. */
 
@@ -59,19 +58,12 @@ export function byDay(span: ClockSpan, now: string, timeZone: string): ClockedDa
   let from = Date.parse(span.startedAt);
   while (from < end) {
     const date = dateIn(timeZone, new Date(from));
-    const until = Math.min(end, dayBegins(nextDate(date), timeZone));
+    const until = Math.min(end, Date.parse(dayBegins(timeZone, addDays(date, 1))));
     days.push({ date, minutes: (until - from) / MINUTE });
     from = until;
   }
   return days;
 }
-
-const nextDate = (date: string): string =>
-  Temporal.PlainDate.from(date).add({ days: 1 }).toString();
-
-/** The first instant of a day in a time zone, milliseconds since 1970. */
-export const dayBegins = (date: string, timeZone: string): number =>
-  Temporal.PlainDate.from(date).toZonedDateTime(timeZone).epochMilliseconds;
 
 export const FORGOTTEN_BECAUSE = ['earlier-day', 'too-long'] as const;
 export type ForgottenBecause = (typeof FORGOTTEN_BECAUSE)[number];

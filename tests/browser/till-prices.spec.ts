@@ -87,6 +87,12 @@ test('a line takes its rate, cost, discount and core; the shop’s rules do the 
   await expect(page.getByRole('menuitem', { name: /6 lines, usually 1 h/ })).toBeVisible();
   await page.keyboard.press('Escape');
 
+  // A discount that can't be read is looked at first.
+  const whole = page.getByRole('textbox', { name: 'Discount on the whole' });
+  await whole.fill('ten');
+  await page.getByRole('button', { name: 'Write the estimate' }).click();
+  await expect(whole).toBeFocused();
+  await whole.fill('10');
   await page.getByRole('button', { name: 'Write the estimate' }).click();
   await expect(page.getByText('Revision 1 is written')).toBeVisible();
   const [estimate] = (await desk.till.account({ jobId })).estimates;

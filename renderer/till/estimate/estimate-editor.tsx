@@ -24,6 +24,7 @@ export function EstimateEditor({ account, draft }: { account: Account; draft: Es
   const rules = useMoneyRules();
   const writeButton = useRef<HTMLButtonElement>(null);
   const written = useRef<HTMLParagraphElement>(null);
+  const typed = useRef<HTMLDivElement>(null);
   const [showMissing, setShowMissing] = useState(false);
   const latest = account.estimates.at(-1);
   const next = (latest?.revision ?? 0) + 1;
@@ -40,7 +41,10 @@ export function EstimateEditor({ account, draft }: { account: Account; draft: Es
 
   const send = () => {
     setShowMissing(true);
-    if (draft.written === null) return;
+    // A discount that can't be read counts as none: nothing goes out before somebody has looked at it.
+    const unreadable = typed.current?.querySelector<HTMLInputElement>('input:invalid');
+    unreadable?.focus();
+    if (unreadable != null || draft.written === null) return;
     write.mutate({
       by,
       jobId: account.jobId,
@@ -56,46 +60,48 @@ export function EstimateEditor({ account, draft }: { account: Account; draft: Es
       aside={latest !== undefined && <PaperButton paper={latest.paper} />}
     >
       {draft.overtaken && <Overtaken draft={draft} />}
-      <Options draft={draft} showMissing={showMissing}>
-        <LinesGrid
-          key={draft.shown}
-          lines={draft.lines}
-          readings={draft.readings}
-          rules={rules}
-          showMissing={showMissing}
-          onChange={draft.setLines}
-          onDone={() => writeButton.current?.focus()}
-        />
-      </Options>
-      <Group align="flex-start" gap="xl" mt="md">
-        <div style={{ flex: '1 1 20rem' }}>
-          <Textarea
-            label="Note on the estimate"
-            autosize
-            minRows={2}
-            maxRows={6}
-            maxLength={2000}
-            value={draft.note}
-            onChange={(event) => draft.setNote(event.currentTarget.value)}
+      <div ref={typed}>
+        <Options draft={draft} showMissing={showMissing}>
+          <LinesGrid
+            key={draft.shown}
+            lines={draft.lines}
+            readings={draft.readings}
+            rules={rules}
+            showMissing={showMissing}
+            onChange={draft.setLines}
+            onDone={() => writeButton.current?.focus()}
           />
-          <DateField
-            label="Valid until"
-            mt="sm"
-            maw="16rem"
-            value={draft.validUntil}
-            onChange={draft.setValidUntil}
-          />
-        </div>
-        <div className={classes.sums}>
-          <DiscountInput
-            label="Discount on the whole"
-            value={draft.discount}
-            onChange={draft.setDiscount}
-          />
-          <TotalsList totals={draft.totals} uncounted={draft.uncounted} />
-          <MarginNote margin={draft.margin} />
-        </div>
-      </Group>
+        </Options>
+        <Group align="flex-start" gap="xl" mt="md">
+          <div style={{ flex: '1 1 20rem' }}>
+            <Textarea
+              label="Note on the estimate"
+              autosize
+              minRows={2}
+              maxRows={6}
+              maxLength={2000}
+              value={draft.note}
+              onChange={(event) => draft.setNote(event.currentTarget.value)}
+            />
+            <DateField
+              label="Valid until"
+              mt="sm"
+              maw="16rem"
+              value={draft.validUntil}
+              onChange={draft.setValidUntil}
+            />
+          </div>
+          <div className={classes.sums}>
+            <DiscountInput
+              label="Discount on the whole"
+              value={draft.discount}
+              onChange={draft.setDiscount}
+            />
+            <TotalsList totals={draft.totals} uncounted={draft.uncounted} />
+            <MarginNote margin={draft.margin} />
+          </div>
+        </Group>
+      </div>
       <Box mt="md">
         <RefusalAlert error={write.error} />
       </Box>

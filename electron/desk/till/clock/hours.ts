@@ -9,8 +9,8 @@ import {
 } from '../../../../db/queries/till/clock.ts';
 import { tillRulesOf } from '../../../../db/queries/till/rules.ts';
 import type { Account } from '../../../../shared/contract/till/index.ts';
-import { addDays } from '../../../../shared/work/calendar.ts';
-import { byDay, dayBegins, spanLasted } from '../../../../shared/work/clock.ts';
+import { addDays, dayBegins } from '../../../../shared/work/calendar.ts';
+import { byDay, spanLasted } from '../../../../shared/work/clock.ts';
 import { labourLines, timeByKind } from '../../../../shared/work/clock-lines.ts';
 import { workToBill } from '../../../../shared/work/work-to-bill.ts';
 import type { DeskContext } from '../../context.ts';
@@ -76,8 +76,8 @@ export const clockedHours = os.till.clockedHours.handler(({ input: { from, until
   const rules = clockRules(context);
   const { timeZone, now } = rules;
   const rows = clockedBetween(store, {
-    from: new Date(dayBegins(from, timeZone)).toISOString(),
-    until: new Date(dayBegins(addDays(until, 1), timeZone)).toISOString(),
+    from: dayBegins(timeZone, from),
+    until: dayBegins(timeZone, addDays(until, 1)),
   });
   const dates = daysOf(from, until);
   const people = staffList(store).flatMap(({ id, name, active }) => {
