@@ -167,8 +167,8 @@ test('a bin is counted once at a time, and bins that nobody counted come first',
   await put(countId, piston, 1_000);
   await desk.parts.closeCount({ by, countId });
   expect(await desk.parts.binsToCount({})).toEqual([
-    { bin: 'A1', parts: 1, countedOn: null, openCountId: null },
-    { bin: BIN, parts: 1, countedOn: '2026-03-02', openCountId: null },
+    { bin: 'A1', bins: 1, parts: 1, countedOn: null, openCountId: null },
+    { bin: BIN, bins: 1, parts: 1, countedOn: '2026-03-02', openCountId: null },
   ]);
 });
 
@@ -180,4 +180,37 @@ test('a count that is given up has changed nothing', async () => {
   expect(await desk.parts.dropCount({ by, countId })).toEqual([]);
   expect((await sums(piston))[0]).toBe(5_000);
   await expect(desk.parts.count({ id: countId })).rejects.toMatchObject({ code: 'NOT_FOUND' });
+});
+
+test('a rack is counted as a whole, and its bins are counted with it', async () => {
+  const { desk, by } = shop;
+  const piston = await binned('GP 300-1', 1_000);
+  const key = await desk.parts.add({
+    by,
+    number: 'AA',
+    description: 'Key',
+    bin: 'B2-05',
+    price: 1,
+  });
+  await desk.parts.add({ by, number: 'BB', description: 'Key', bin: 'B20-1', price: 1 });
+  const rack = await desk.parts.openCount({ by, bin: 'B2' });
+  expect(rack.lines.map(({ number }) => number)).toEqual(['GP 300-1', 'AA']);
+  await expect(begin()).rejects.toMatchObject({
+    code: 'COUNT_GOING_ON',
+    data: { countId: rack.id },
+  });
+  await put(rack.id, piston, 1_000);
+  await put(rack.id, key.id, 0);
+  await desk.parts.closeCount({ by, countId: rack.id });
+  const counted = (await desk.parts.binsToCount({})).map(({ bin, bins, countedOn }) => [
+    bin,
+    bins,
+    countedOn,
+  ]);
+  expect(counted).toEqual([
+    ['B20-1', 1, null],
+    ['B2', 2, '2026-03-02'],
+    [BIN, 1, '2026-03-02'],
+    ['B2-05', 1, '2026-03-02'],
+  ]);
 });

@@ -1,4 +1,4 @@
-import { and, asc, desc, eq, isNull, max, sql } from 'drizzle-orm';
+import { and, asc, desc, eq, sql } from 'drizzle-orm';
 import { PartId, StockCountId } from '../../../shared/contract/ids.ts';
 import type {
   BinToCount,
@@ -6,6 +6,7 @@ import type {
   CountLine,
   StockCount,
 } from '../../../shared/contract/parts/index.ts';
+import { liesIn, overlap, racksOf } from '../../../shared/work/bins.ts';
 import { dateIn } from '../../../shared/work/calendar.ts';
 import { part, staff, stockCount, stockCountLine, stockMovement } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
@@ -13,50 +14,57 @@ import type { ReadStore } from '../../store.ts';
 export const countRowById = (store: ReadStore, id: string) =>
   store.select().from(stockCount).where(eq(stockCount.id, id)).get();
 
-export const openCountOf = (store: ReadStore, bin: string): StockCountId | undefined => {
-  const row = store
-    .select({ id: stockCount.id })
-    .from(stockCount)
-    .where(and(eq(stockCount.bin, bin), isNull(stockCount.closedAt)))
-    .get();
-  return row && StockCountId.parse(row.id);
-};
+interface CountOfPlace {
+  id: StockCountId;
+  bin: string;
+  closedAt: string | null;
+}
 
-/** Bins with parts in them: never counted first, then counted longest ago. */
+const allCounts = (store: ReadStore): CountOfPlace[] =>
+  store
+    .select({ id: stockCount.id, bin: stockCount.bin, closedAt: stockCount.closedAt })
+    .from(stockCount)
+    .all()
+    .map((row) => ({ ...row, id: StockCountId.parse(row.id) }));
+
+/** The count that is going on of some of the bins of a place. */
+export const openCountAt = (store: ReadStore, place: string): StockCountId | undefined =>
+  allCounts(store).find(({ bin, closedAt }) => closedAt === null && overlap(bin, place))?.id;
+
+/** Bins and racks with parts in them: never counted first, then counted longest ago. */
 export function binsOf(store: ReadStore, timeZone: string): BinToCount[] {
-  const counted = new Map(
-    store
-      .select({ bin: stockCount.bin, at: max(stockCount.closedAt) })
-      .from(stockCount)
-      .groupBy(stockCount.bin)
-      .all()
-      .map(({ bin, at }) => [bin, at]),
-  );
-  const open = new Map(
-    store
-      .select({ bin: stockCount.bin, id: stockCount.id })
-      .from(stockCount)
-      .where(isNull(stockCount.closedAt))
-      .all()
-      .map(({ bin, id }) => [bin, StockCountId.parse(id)]),
-  );
-  return store
+  const counts = allCounts(store);
+  const bins = store
     .select({ bin: part.bin, parts: sql<number>`count(*)` })
     .from(part)
     .groupBy(part.bin)
-    .orderBy(asc(part.bin))
     .all()
-    .map(({ bin, parts }) => {
-      const at = counted.get(bin) ?? null;
+    .map((row) => ({ ...row, closedAt: lastClosed(counts, row.bin) }));
+  const places = [...racksOf(bins.map(({ bin }) => bin)), ...bins.map(({ bin }) => bin)];
+  return places
+    .toSorted()
+    .map((place) => {
+      const within = bins.filter(({ bin }) => liesIn(bin, place));
+      const [oldest] = within.map(({ closedAt }) => closedAt).toSorted(byAge);
       return {
-        bin,
-        parts,
-        countedOn: at === null ? null : dateIn(timeZone, at),
-        openCountId: open.get(bin) ?? null,
+        bin: place,
+        bins: within.length,
+        parts: within.reduce((sum, { parts }) => sum + parts, 0),
+        countedOn: oldest ? dateIn(timeZone, oldest) : null,
+        openCountId:
+          counts.find(({ bin, closedAt }) => closedAt === null && liesIn(place, bin))?.id ?? null,
       };
     })
     .toSorted((a, b) => byAge(a.countedOn, b.countedOn));
 }
+
+/** When a count that went over a bin was closed last. */
+const lastClosed = (counts: readonly CountOfPlace[], bin: string): string | null =>
+  counts
+    .filter((count) => liesIn(bin, count.bin))
+    .map(({ closedAt }) => closedAt)
+    .toSorted(byAge)
+    .at(-1) ?? null;
 
 const byAge = (a: string | null, b: string | null): number => {
   if (a === b) return 0;
@@ -110,7 +118,7 @@ export function countById(store: ReadStore, id: string): StockCount | undefined 
   const { bin, at, closedAt } = row.count;
   const closed = closedAt !== null;
   const lines = linesOf(store, id, bin)
-    .filter(({ line, part: { bin: home } }) => line !== null || (!closed && home === bin))
+    .filter(({ line, part: { bin: home } }) => line !== null || (!closed && liesIn(home, bin)))
     .map(
       ({ part: { id: partId, ...about }, line, worth }): CountLine => ({
         partId: PartId.parse(partId),
@@ -127,7 +135,7 @@ export function countById(store: ReadStore, id: string): StockCount | undefined 
             : null,
       }),
     )
-    .toSorted((a, b) => Number(a.bin !== bin) - Number(b.bin !== bin));
+    .toSorted((a, b) => Number(!liesIn(a.bin, bin)) - Number(!liesIn(b.bin, bin)));
   return { id: StockCountId.parse(id), bin, by: row.byName, at, closedAt, lines };
 }
 
@@ -151,6 +159,10 @@ const linesOf = (store: ReadStore, countId: string, bin: string) =>
       stockCountLine,
       and(eq(stockCountLine.partId, part.id), eq(stockCountLine.countId, countId)),
     )
-    .where(sql`${part.bin} = ${bin} OR ${stockCountLine.partId} IS NOT NULL`)
-    .orderBy(asc(part.number))
+    // What merely begins like the place is sorted out by whoever reads them.
+    .where(
+      sql`${part.bin} = ${bin} OR (${bin} <> '' AND substr(${part.bin}, 1, length(${bin})) = ${bin})
+        OR ${stockCountLine.partId} IS NOT NULL`,
+    )
+    .orderBy(asc(part.bin), asc(part.number))
     .all();

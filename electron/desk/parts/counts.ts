@@ -6,7 +6,7 @@ import {
   countCards,
   countLineOf,
   countRowById,
-  openCountOf,
+  openCountAt,
 } from '../../../db/queries/parts/counts.ts';
 import { partById } from '../../../db/queries/parts/part.ts';
 import { shelfOf } from '../../../db/queries/parts/shelf.ts';
@@ -36,7 +36,7 @@ const count = os.parts.count.handler(({ input, context: { store } }) =>
 const openCount = os.parts.openCount.handler(({ input, context, errors, path }) =>
   write(context, path, input.by, ({ store, staff, at, newId, note }) => {
     const { bin } = input;
-    const goingOn = openCountOf(store, bin);
+    const goingOn = openCountAt(store, bin);
     if (goingOn !== undefined) throw errors.COUNT_GOING_ON({ data: { countId: goingOn } });
     const id = newId();
     store.insert(stockCount).values({ id, bin, by: staff.id, at }).run();

@@ -4,6 +4,7 @@ import { useRef, useState } from 'react';
 import { useNavigate } from 'react-router';
 import type { PartId } from '../../../shared/contract/ids.ts';
 import type { CountLine, Part, StockCount } from '../../../shared/contract/parts/index.ts';
+import { liesIn } from '../../../shared/work/bins.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { RefusalAlert } from '../../common/refusal.tsx';
 import { useBy } from '../../common/station.tsx';
@@ -82,7 +83,7 @@ export function CountSheet({ count }: { count: StockCount }) {
                   {line.description}
                   {line.bin !== count.bin && (
                     <Text size="xs" c="dimmed">
-                      {line.bin === '' ? 'Has no bin' : `Belongs in ${line.bin}`}
+                      {placeWords(line.bin, count.bin)}
                     </Text>
                   )}
                 </Table.Td>
@@ -114,6 +115,12 @@ export function CountSheet({ count }: { count: StockCount }) {
       </div>
     </Stack>
   );
+}
+
+/** Where a part of a rack lies, or where something out of place belongs. */
+function placeWords(bin: string, counted: string): string {
+  if (liesIn(bin, counted)) return `Bin ${bin}`;
+  return bin === '' ? 'Has no bin' : `Belongs in ${bin}`;
 }
 
 function GiveUp({ count }: { count: StockCount }) {

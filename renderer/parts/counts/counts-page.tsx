@@ -101,9 +101,17 @@ function Bins({ bins }: { bins: readonly BinToCount[] }) {
             </Table.Tr>
           </Table.Thead>
           <Table.Tbody>
-            {bins.map(({ bin, parts, countedOn, openCountId }) => (
+            {bins.map(({ bin, bins: within, parts, countedOn, openCountId }) => (
               <Table.Tr key={bin}>
-                <Table.Td className={classes.number}>{bin === '' ? 'No bin' : bin}</Table.Td>
+                <Table.Td>
+                  <span className={classes.number}>{bin === '' ? 'No bin' : bin}</span>
+                  {within > 1 && (
+                    <Text span inherit c="dimmed">
+                      {' '}
+                      all {within} bins
+                    </Text>
+                  )}
+                </Table.Td>
                 <Table.Td className={classes.figure}>{parts}</Table.Td>
                 <Table.Td>
                   {countedOn === null ? (

@@ -1,6 +1,7 @@
 import { ActionIcon, Button, Group, NumberInput, Select, Stack, Table } from '@mantine/core';
 import { IconX } from '@tabler/icons-react';
 import { useMutation, useQuery } from '@tanstack/react-query';
+import { liesIn } from '../../../shared/work/bins.ts';
 import { desk, deskQuery } from '../../common/desk.ts';
 import { Empty } from '../../common/page.tsx';
 import { RefusalAlert } from '../../common/refusal.tsx';
@@ -25,7 +26,7 @@ export function ChosenParts({ list, onChange, onClear }: ChosenPartsProps) {
     mutationFn: async (from: { partId: string } | { bin: string }) => {
       if ('partId' in from) return [(await desk.parts.part({ id: from.partId })).part];
       const found = await desk.parts.find({ text: from.bin, limit: 1000 });
-      return found.filter(({ bin }) => bin === from.bin).slice(0, MOST_PARTS);
+      return found.filter(({ bin }) => liesIn(bin, from.bin)).slice(0, MOST_PARTS);
     },
     onSuccess: (parts) => onChange((before) => withParts(before, parts)),
   });
@@ -39,7 +40,7 @@ export function ChosenParts({ list, onChange, onClear }: ChosenPartsProps) {
           onChange={(partId) => partId !== null && add.mutate({ partId })}
         />
         <Select
-          label="Add all of a bin"
+          label="Add all of a bin or rack"
           placeholder="Choose a bin"
           searchable
           value={null}

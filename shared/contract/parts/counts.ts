@@ -10,12 +10,14 @@ import { PartId, StaffId, StockCountId } from '../ids.ts';
  */
 
 export const BinToCount = z.object({
-  /** Empty for parts that have none. */
+  /** A bin, or a rack that all its bins' names begin with; empty for parts that have none. */
   bin: z.string(),
+  /** How many bins lie in it; a bin is its only one. */
+  bins: z.int(),
   parts: z.int(),
-  /** When a count of it was closed last; null for never. */
+  /** When it was counted last, of a rack the bin that was counted longest ago; null for never. */
   countedOn: CalendarDate.nullable(),
-  /** The count of it that is going on. */
+  /** The count that is going on of it, or of the rack that it lies in. */
   openCountId: StockCountId.nullable(),
 });
 export type BinToCount = z.infer<typeof BinToCount>;
@@ -51,7 +53,7 @@ export const StockCount = z.object({
   by: z.string(),
   at: Instant,
   closedAt: Instant.nullable(),
-  /** By number; those that lie here though they belong elsewhere last. */
+  /** By bin and number; those that lie here though they belong elsewhere last. */
   lines: z.array(CountLine),
 });
 export type StockCount = z.infer<typeof StockCount>;
@@ -76,7 +78,7 @@ const COUNT_CLOSED = {
 } as const;
 
 export const counts = {
-  /** Bins with parts in them: those that were never counted first, then those counted longest ago. */
+  /** Bins and racks with parts in them: those that were never counted first, then those counted longest ago. */
   binsToCount: reads.input(z.strictObject({})).output(z.array(BinToCount)),
 
   /** Counts that are open, or with differences to explain, first; then the latest. */
@@ -90,7 +92,8 @@ export const counts = {
     .errors({
       COUNT_GOING_ON: {
         status: 409,
-        message: 'This bin is being counted already. Go on with that count.',
+        message:
+          'This bin, or one in the same rack, is being counted already. Go on with that count, and close it.',
         data: z.object({ countId: StockCountId }),
       },
       BIN_EMPTY: {
