@@ -3,6 +3,7 @@ import { DEMO_GAUGE_CHECKS } from '../../db/demo/gauges.ts';
 import { DEMO_JOBS } from '../../db/demo/jobs/index.ts';
 import { DEMO_ORDERS } from '../../db/demo/orders.ts';
 import { DEMO_SHOP } from '../../db/demo/shop.ts';
+import { DEMO_STOCK_COUNTS } from '../../db/demo/stock-counts.ts';
 import { staffList } from '../../db/queries/office.ts';
 import type { DeskContext } from '../desk/index.ts';
 import { tellOldParts, tellOrder } from './demo-shop/buying.ts';
@@ -16,6 +17,7 @@ import { tellDrawer } from './demo-shop/tell-drawer.ts';
 import { tellGaugeCheck } from './demo-shop/tell-gauge-check.ts';
 import { tellJob } from './demo-shop/tell-job.ts';
 import { tellPriceFiles } from './demo-shop/tell-price-files.ts';
+import { tellStockCount } from './demo-shop/tell-stock-count.ts';
 
 /** Days before today on which the invented shop opened: a little more than eight months. */
 const OPENED = 246;
@@ -44,6 +46,7 @@ export async function fillDemoShop(context: DeskContext): Promise<void> {
     ...tellOldParts(shop),
     ...tellPriceFiles(shop),
     ...DEMO_COUNTS.map((count) => tellDrawer(shop, count)),
+    ...DEMO_STOCK_COUNTS.map((count) => tellStockCount(shop, count)),
   ];
   for (const { at, pace, happens } of happenings.sort((a, b) => a.at.getTime() - b.at.getTime())) {
     clock.goTo(at, pace);
