@@ -3,10 +3,12 @@ import { IconFileText } from '@tabler/icons-react';
 import { keepPreviousData, useMutation, useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Link } from 'react-router';
+import { addDays } from '../../../shared/work/calendar.ts';
 import {
   STOCK_REPORT_REACH,
   STOCK_REPORT_TITLES,
   STOCK_REPORTS,
+  type StockReportName,
 } from '../../../shared/work/stock-reports.ts';
 import { paperBytes, savePaper } from '../../common/connection/papers.ts';
 import { DateField } from '../../common/date-field.tsx';
@@ -17,12 +19,21 @@ import { RefusalAlert } from '../../common/refusal.tsx';
 import { saveFile } from '../../common/save-file.ts';
 import { useToday } from '../../common/shop.tsx';
 import classes from '../../office/books/books.module.css';
-import { periodAround } from '../../office/books/period.ts';
+import { type Period, periodAround } from '../../office/books/period.ts';
 import { PeriodPicker } from '../../office/books/period-picker.tsx';
 import { ReportTables } from '../../office/books/report-tables.tsx';
 import { dateOr, useAddress } from '../../office/books/use-address.ts';
 
 type Form = { form: 'pdf' } | { form: 'csv'; table: string };
+
+/** What lay for so many days without being used is looked at first. */
+const LONG_IDLE = 180;
+
+/** A year says more of a shelf than a month does; what is dead shows by what happened up to today. */
+const usualPeriodOf = (report: StockReportName, today: string): Period =>
+  report === 'dead-stock'
+    ? { from: addDays(today, -LONG_IDLE), to: today }
+    : periodAround('this-year', today);
 
 /** Reports of the stores, each to be read, saved as PDF, or taken into another program as CSV. */
 export function StockReportsPage() {
@@ -30,9 +41,8 @@ export function StockReportsPage() {
   const [address, keep] = useAddress();
   const report = STOCK_REPORTS.find((each) => each === address('report')) ?? 'stock-value';
   const reach = STOCK_REPORT_REACH[report];
-  // A year says more of a shelf than a month does.
-  const year = periodAround('this-year', today);
-  const period = { from: dateOr(address('from'), year.from), to: dateOr(address('to'), year.to) };
+  const usual = usualPeriodOf(report, today);
+  const period = { from: dateOr(address('from'), usual.from), to: dateOr(address('to'), usual.to) };
   const to = reach === 'period' ? period.to : dateOr(address('to'), today);
   const asked = { report, from: reach === 'period' ? period.from : to, to };
   const query = useQuery(
