@@ -7,6 +7,7 @@ export {
   type BillTotals,
   billTotals,
   roundingSentence,
+  SECURITY,
   TAX_BASES,
   type TaxBasis,
 } from './bill.ts';

@@ -33,6 +33,15 @@ describe('parts', () => {
     expect(more).toMatchObject({ because: 'issued', line: { quantity: 2_000 } });
   });
 
+  test('a core charge or credit names the part and is none', () => {
+    const core = (kind: string): WantedLine => ({ ...part('crankshaft'), kind });
+    const [more] = beyondEstimate([part('crankshaft'), core('core-charge'), core('core-credit')], {
+      ...NOTHING,
+      issued: [part('crankshaft', 3_000)],
+    });
+    expect(more).toMatchObject({ because: 'issued', line: { quantity: 2_000 } });
+  });
+
   const piece = fc.record({
     id: fc.constantFrom('piston', 'rings', 'plug'),
     quantity: fc.integer({ min: 1, max: 9_000 }),

@@ -1,3 +1,5 @@
+import { SECURITY } from '../money/index.ts';
+
 /**
  * What a bill is heading to: the work that is estimated, and what came to it since at the bench and from the
  * shelf. Quantities are whole thousandths, money integer minor units.
@@ -72,9 +74,13 @@ const isLabour = ({ kind }: WantedLine): boolean => kind === 'labour';
 const quantityOf = (lines: readonly WantedLine[]): number =>
   lines.reduce((sum, { quantity }) => sum + quantity, 0);
 
-/** The same part, or for what is no part the same words. */
+/**
+ * The same part, or for what is no part the same words. A core is security for an old part, and names the part
+ * without being one.
+ */
 const isSame = (a: WantedLine, b: WantedLine): boolean =>
-  b.partId === null ? a.description === b.description : a.partId === b.partId;
+  !SECURITY.includes(a.kind) &&
+  (b.partId === null ? a.description === b.description : a.partId === b.partId);
 
 export interface Agreed {
   /** What the bill is heading to. */
