@@ -131,8 +131,11 @@ describe('on every bill', () => {
       expect(taxOf([62_500, 7_500, 10_000])).toBe(taxOf([80_000]));
     }));
 
-  test('supplies by the shop’s rule never pass its cap', () =>
+  test('supplies by the shop’s rule never pass its cap, on however many lines', () =>
     always(({ lines }, _asked, { supplies }) => {
+      const byRule = lines.filter((line) => 'priceFrom' in line && line.priceFrom !== 'typed');
+      if (supplies !== null && supplies.cap !== null)
+        expect(sum(byRule.map(({ unitPrice }) => unitPrice))).toBeLessThanOrEqual(supplies.cap);
       for (const { priceFrom, unitPrice } of lines as ((typeof lines)[number] & {
         priceFrom: string;
       })[]) {

@@ -35,10 +35,13 @@ export function drawUp<Line extends UnpricedLine & { readonly priceFrom?: string
     isByRule(line) ? null : { ...line, ...lineFigures(line, terms.rounding) },
   );
   const others = worked.filter((line) => line !== null);
+  const firstByRule = worked.indexOf(null);
   const drawn = lines.map((line, index) => {
     const done = worked[index];
     if (done !== null && done !== undefined) return done;
-    const unitPrice = suppliesCharge(others, terms.supplies, terms.rounding);
+    // The rule charges a bill once: two bundles that bring their supplies along don't double them.
+    const unitPrice =
+      index === firstByRule ? suppliesCharge(others, terms.supplies, terms.rounding) : 0;
     const priced = { ...line, quantity: 1000, unitPrice };
     return { ...priced, ...lineFigures(priced, terms.rounding) };
   });
