@@ -65,19 +65,38 @@ describe('warranty work', () => {
   });
 });
 
-test('storage is billed beside the work', async () => {
+test('storage is billed beside the work, and nothing else with it', async () => {
   const { desk, by } = shop;
+  const rules = await desk.till.rules({});
+  const storage = { afterDays: 0, perDay: 250, cap: null };
+  await desk.till.setRules({ by, rules: { ...rules, storage } });
   await desk.till.issueInvoice({ by, jobId, lines });
-  const storage = { kind: 'fee' as const, description: 'Storage, 4 days', quantity: 4_000 };
-  const account = await desk.till.issueInvoice({
-    by,
-    jobId,
-    sort: 'storage',
-    lines: [{ ...storage, unitPrice: 250, unit: 'day' }],
+  const bill = { by, jobId, sort: 'storage' as const };
+  const days = (quantity: number) => [
+    { kind: 'fee' as const, description: 'Storage', quantity, unitPrice: 250, unit: 'day' },
+  ];
+  // The machine is still worked on: it waits for nobody to collect it.
+  await expect(desk.till.issueInvoice({ ...bill, lines: days(1_000) })).rejects.toMatchObject({
+    code: 'NO_STORAGE',
   });
+  for (const to of ['diagnosis', 'stopped'] as const)
+    await desk.counter.moveJob({ by, jobId, to, note: 'Not worth it' });
+  shop.setClock('2026-03-06T18:00:00.000Z');
+  // Whatever was approved does not bound a storage invoice: its own rule does.
+  await expect(desk.till.issueInvoice({ ...bill, lines })).rejects.toMatchObject({
+    code: 'BAD_INPUT',
+    data: { issues: [{ path: 'lines.0.kind' }] },
+  });
+  await expect(desk.till.issueInvoice({ ...bill, lines: days(5_000) })).rejects.toMatchObject({
+    code: 'OVER_STORAGE',
+    data: { due: 1_000, over: 250 },
+  });
+  const account = await desk.till.issueInvoice({ ...bill, lines: days(4_000) });
   expect(account).toMatchObject({
     invoice: { sort: 'work' },
     invoices: [{ sort: 'work' }, { sort: 'storage', open: 1_000 }],
     due: 9_900,
   });
+  // Typed or by the rule, it is billed once.
+  expect(await desk.till.storage({ jobId })).toMatchObject({ amount: 1_000, toBill: 0 });
 });

@@ -71,6 +71,20 @@ test('storage is charged after the days without charge, billed once, and up to i
   ]);
 });
 
+test('what is credited of an earlier wait is not charged with the next one', async () => {
+  const { desk, by } = shop;
+  const jobId = await stoppedJob('S-3', '2026-08-01');
+  shop.setClock(noon('2026-09-03'));
+  const [first] = (await desk.till.issueInvoice({ by, jobId, sort: 'storage' })).invoices;
+  for (const to of ['diagnosis', 'stopped'] as const)
+    await desk.counter.moveJob({ by, jobId, to, note: 'Looked at again' });
+  if (first === undefined) throw new Error('No storage was billed.');
+  const reason = 'The telephone was wrong';
+  await desk.till.creditInvoice({ by, invoiceId: first.id, lines: [{ line: 0 }], reason });
+  shop.setClock(noon('2026-10-05'));
+  expect(await desk.till.storage({ jobId })).toMatchObject({ charged: 2, toBill: 500 });
+});
+
 test('a machine that just became ready is not told of as left behind', async () => {
   const jobId = await stoppedJob('S-2', '2026-05-05');
   shop.setClock(noon('2026-05-15'));

@@ -22,6 +22,9 @@ beforeAll(async () => {
     { name: 'County', ratePpm: 7_500, kinds: ['part' as const, 'labour' as const] },
   ];
   await desk.office.setShop({ by, ...facts, taxes, taxBasis: 'line' });
+  const rules = await desk.till.rules({});
+  const storage = { afterDays: 0, perDay: 703, cap: null };
+  await desk.till.setRules({ by, rules: { ...rules, storage } });
 });
 afterAll(() => shop.close());
 
@@ -61,6 +64,9 @@ const LEFT_OVER: Act[] = (
   ] as const
 ).map(([what, on]) => ({ what, on, share: 1_200, line: 0, off: null }));
 
+const DAY = 86_400_000;
+let later = Date.parse('2026-03-03T18:00:00.000Z');
+
 let machines = 0;
 async function customerWithJobs(): Promise<{ customerId: CustomerId; jobs: JobId[] }> {
   const { desk, by } = shop;
@@ -72,8 +78,11 @@ async function customerWithJobs(): Promise<{ customerId: CustomerId; jobs: JobId
       ...plainIntake(by),
       ...(customerId && { customer: { which: 'known' as const, id: customerId } }),
       machine: { which: 'new', kind: 'pump', serial: `P ${machines}`, engine: {} },
+      promisedFor: null,
       spendingLimit: 1_000_000,
     });
+    for (const to of ['diagnosis', 'stopped'] as const)
+      await desk.counter.moveJob({ by, jobId, to, note: 'Not worth it' });
     jobs.push(jobId);
     customerId ??= (await desk.till.account({ jobId })).customerId;
   }
@@ -98,7 +107,10 @@ async function attempt({ what, share, line, off }: Act, jobId: JobId, customerId
     case 'bill':
       return till.issueInvoice({ by, jobId, lines, discount });
     case 'storage':
-      return till.issueInvoice({ by, jobId, sort: 'storage', lines: lines.slice(0, 1) });
+      // A day later there is some to bill.
+      later += DAY;
+      shop.setClock(new Date(later).toISOString());
+      return till.issueInvoice({ by, jobId, sort: 'storage' });
     case 'deposit':
       return pay('deposit', share);
     case 'pay':

@@ -23,7 +23,7 @@ import { found } from '../refuse.ts';
 import { type Writing, write } from '../writing.ts';
 import { billOf } from './bill.ts';
 import { settleBills } from './settle-bills.ts';
-import { accountToBill, dueToBill, workItGoesBackTo } from './what-is-billed.ts';
+import { accountToBill, demandStorage, dueToBill, workItGoesBackTo } from './what-is-billed.ts';
 
 /** When a customer pays, and how far a bill would bring them over what they may owe. */
 function payingTerms({ store, today }: Writing, customerId: string, total: number) {
@@ -60,7 +60,8 @@ export const issueInvoice = os.till.issueInvoice.handler(({ input, context, erro
         : { lines: input.lines, discount: input.discount };
     const bill = sort === 'warranty' ? { lines: atNoCharge(asked.lines), discount: null } : asked;
     const { lines, totals } = billOf(store, billTermsOf(store, shop, jobId, today), bill);
-    // Storage is charged by what was agreed at intake, and not by what was approved of the work.
+    // Storage is charged by the shop's rule, and not by what was approved of the work.
+    if (sort === 'storage') demandStorage(writing, account, { lines, totals }, errors);
     const over = sort === 'storage' ? 0 : overApproval(totals.total, approvedLimit);
     if (over > 0)
       throw errors.OVER_APPROVAL({ data: { total: totals.total, limit: approvedLimit, over } });

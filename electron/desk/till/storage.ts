@@ -18,18 +18,21 @@ import { found } from '../refuse.ts';
 /** From so many days on a machine is told of as not collected, whatever the rule charges. */
 const LONG = 14;
 
-/** What of the storage since an instant stands on invoices, less what was credited of it. */
-function billedSince({ invoices, creditNotes }: Account, since: string): number {
-  const counted = (
-    papers: readonly { issuedAt: string; lines: Account['invoices'][number]['lines'] }[],
-  ) =>
-    papers
-      .filter(({ issuedAt }) => issuedAt >= since)
-      .flatMap(({ lines }) => lines)
-      .filter(({ priceFrom }) => priceFrom === 'storage-rule')
-      .reduce((sum, { amount }) => sum + amount, 0);
-  return counted(invoices) - counted(creditNotes);
-}
+/**
+ * What of the storage since an instant stands on invoices of since then, less what was credited of those. What
+ * is credited of an earlier wait is not to be charged again with this one.
+ */
+const billedSince = ({ invoices }: Account, since: string): number =>
+  invoices
+    .filter(({ issuedAt }) => issuedAt >= since)
+    .flatMap(({ sort, lines, lineCredits }) =>
+      lines.flatMap(({ priceFrom, amount }, index) =>
+        sort === 'storage' || priceFrom === 'storage-rule'
+          ? [amount - (lineCredits[index] ?? 0)]
+          : [],
+      ),
+    )
+    .reduce((sum, amount) => sum + amount, 0);
 
 /** What a machine costs that waits to be collected; null when it doesn't wait. */
 export function storageOf(

@@ -1,9 +1,15 @@
 import { jobRowById } from '../../../db/queries/counter/jobs.ts';
 import { accountOf } from '../../../db/queries/till/account.ts';
-import type { Account, Discount, LineInput } from '../../../shared/contract/till/index.ts';
+import type {
+  Account,
+  Discount,
+  Line,
+  LineInput,
+  Totals,
+} from '../../../shared/contract/till/index.ts';
 import type { InvoiceSort } from '../../../shared/work/vocabulary.ts';
 import { workToBill } from '../../../shared/work/work-to-bill.ts';
-import { found } from '../refuse.ts';
+import { badInput, found } from '../refuse.ts';
 import type { Writing } from '../writing.ts';
 import { openAccount } from './open-account.ts';
 import { storageOf } from './storage.ts';
@@ -29,6 +35,35 @@ export function workItGoesBackTo(
   if (warrantyOf === null || warrantyOf === jobId || reason === '')
     throw errors.WARRANTY_UNEXPLAINED();
   return found(jobRowById(store, warrantyOf), 'job that the warranty work goes back to');
+}
+
+/**
+ * Lets a storage invoice hold storage only, and no more of it than is due: what was approved of the work does
+ * not bound it.
+ * @throws the declared BAD_INPUT for other lines, NO_STORAGE and OVER_STORAGE for more than is due
+ */
+export function demandStorage(
+  { store, shop, today }: Writing,
+  account: Account,
+  { lines, totals }: { lines: readonly Line[]; totals: Totals },
+  errors: {
+    NO_STORAGE: () => Error;
+    OVER_STORAGE: (more: { data: { due: number; over: number } }) => Error;
+  },
+): void {
+  const other = lines.findIndex(({ kind }) => kind !== 'fee');
+  if (other >= 0)
+    throw badInput([
+      {
+        path: `lines.${other}.kind`,
+        message:
+          'A storage invoice holds fees for storage only. Bill work by an invoice of its own.',
+      },
+    ]);
+  const due = storageOf(store, account, { today, timeZone: shop.timeZone })?.toBill ?? 0;
+  if (due === 0) throw errors.NO_STORAGE();
+  const over = totals.subtotal - totals.discount - due;
+  if (over > 0) throw errors.OVER_STORAGE({ data: { due, over } });
 }
 
 /** What is billed when nobody says otherwise: the storage that is due, or the work as it was estimated. */

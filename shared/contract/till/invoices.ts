@@ -21,6 +21,12 @@ export const invoices = {
         message:
           'There is no storage to bill: the days without charge are not over, or all of it is billed.',
       },
+      OVER_STORAGE: {
+        status: 409,
+        message:
+          'That is more storage than is due by the shop’s rule. Bill what is due at most, or let the owner change the rule.',
+        data: z.object({ due: z.int(), over: z.int() }),
+      },
       WARRANTY_UNEXPLAINED: {
         status: 409,
         message:
