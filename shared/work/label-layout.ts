@@ -35,7 +35,7 @@ export interface LabelPlace {
 const SLACK = 0.5;
 
 /** How far the labels reach from the paper's left and top edge. */
-export const reachOf = (sheet: LabelSheet): { across: number; down: number } => ({
+const reachOf = (sheet: LabelSheet): { across: number; down: number } => ({
   across:
     sheet.marginLeft + sheet.columns * sheet.labelWidth + (sheet.columns - 1) * sheet.gapAcross,
   down: sheet.marginTop + sheet.rows * sheet.labelHeight + (sheet.rows - 1) * sheet.gapDown,

@@ -119,6 +119,20 @@ test('bars that no reader could be trusted with are refused; a QR code has room 
   expect(await readBarcode(bytes, 300, 2)).toEqual([{ format: 'QRCode', text: 'Поршень 740' }]);
 });
 
+test('more labels than can be drawn in one go are refused', async () => {
+  const ids = [await add('HV 740-50'), await add('GP 300-1'), await add('GP 300-2')];
+  await expect(
+    shop.desk.parts.labelFile({
+      sort: 'part',
+      form: 'sheet',
+      labels: ids.map((partId) => ({ partId, copies: 400 })),
+    }),
+  ).rejects.toMatchObject({
+    code: 'BAD_INPUT',
+    data: { issues: [{ path: 'labels', message: expect.stringContaining('in parts') }] },
+  });
+});
+
 test('a sheet whose labels reach over the paper is refused with the millimetres', async () => {
   const { sheet } = LabelSettings.parse({});
   await expect(set({ sheet: { ...sheet, columns: 4 } })).rejects.toMatchObject({

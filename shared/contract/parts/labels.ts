@@ -65,6 +65,9 @@ export const LabelSettings = z.strictObject({
 });
 export type LabelSettings = z.infer<typeof LabelSettings>;
 
+/** Drawn in one go while nobody else is served: a second or two. */
+const MOST_LABELS = 1000;
+
 export const labels = {
   labelSettings: reads.input(z.strictObject({})).output(LabelSettings),
 
@@ -96,7 +99,11 @@ export const labels = {
         labels: z
           .array(z.strictObject({ partId: PartId, copies: z.int().min(1).max(500).default(1) }))
           .min(1, 'Choose a part first.')
-          .max(500),
+          .max(500)
+          .refine(
+            (labels) => labels.reduce((sum, { copies }) => sum + copies, 0) <= MOST_LABELS,
+            `That is more than ${MOST_LABELS} labels at once. Print them in parts.`,
+          ),
       }),
     )
     .output(
