@@ -20,7 +20,8 @@ export function CountPage() {
           title={binWords(count.bin)}
           description={
             <>
-              Counted by {count.by}, {format.instant(count.closedAt ?? count.at)} ·{' '}
+              {count.closedAt === null ? 'Begun' : 'Counted'} by {count.by},{' '}
+              {format.instant(count.closedAt ?? count.at)} ·{' '}
               <Anchor inherit component={Link} to="/parts/counts">
                 All counts
               </Anchor>

@@ -19,7 +19,7 @@ export function CountsPage() {
   return (
     <Page
       title="Counting"
-      description="A bin at a time. What should be there is shown when the figures are in."
+      description="A bin or a whole rack at a time. What should be there is shown when the figures are in."
     >
       <Stack>
         <QueryView query={counts}>{(cards) => <GoingOn cards={cards} />}</QueryView>
