@@ -107,6 +107,20 @@ test('no tax within the price is taken off a line that does not bear it', () => 
   ]);
 });
 
+test('a rule that changed since leaves what was posted as it was', () => {
+  const lines = [
+    { kind: 'part' as const, amount: 12_000 },
+    { kind: 'labour' as const, amount: 8_000 },
+  ];
+  const totals = billTotals(lines, [{ name: 'VAT', ratePpm: 200_000, kinds: ['part'] }], {
+    rounding: 'half-up',
+    basis: 'invoice',
+    pricesIncludeTax: true,
+  });
+  for (const today of [undefined, ['labour'], ['part', 'labour']])
+    expect(netByLine({ lines, totals }, () => today)).toEqual([10_000, 8_000]);
+});
+
 test('a bill that its lines do not explain still balances', () => {
   const totals = { discount: 0, pricesIncludeTax: false, taxes: [], total: 500 };
   const entry = invoicePostings({ lines: [{ kind: 'fee', amount: 400 }], totals }, kindsTaxed);

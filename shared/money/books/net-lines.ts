@@ -11,6 +11,8 @@ export interface IssuedBill {
       readonly name: string;
       readonly ratePpm: number;
       readonly amount: number;
+      /** The kinds of line that it was charged on; older bills did not keep them. */
+      readonly kinds?: readonly string[];
     }[];
     readonly total: number;
   };
@@ -21,7 +23,8 @@ export type KindsTaxed = (tax: { name: string; ratePpm: number }) => readonly st
 
 /**
  * What each line of a bill brings the shop: its amount less its share of the discount on the whole, and less
- * the taxes that are within its price. A tax whose kinds are not known any more is shared out over all lines.
+ * the taxes that are within its price, by the kinds that the bill keeps of each; the shop's rules of today don't
+ * change what was posted. A tax whose kinds nobody knows any more is shared out over all lines.
  * Where something was charged, the lines add up to the total less its taxes.
  */
 export function netByLine({ lines, totals }: IssuedBill, kindsTaxed: KindsTaxed): number[] {
@@ -33,7 +36,7 @@ export function netByLine({ lines, totals }: IssuedBill, kindsTaxed: KindsTaxed)
   );
   if (!totals.pricesIncludeTax) return discounted;
   return totals.taxes.reduce((net, tax) => {
-    const kinds = kindsTaxed(tax);
+    const kinds = tax.kinds?.length ? tax.kinds : kindsTaxed(tax);
     const bearing = lines.map(({ kind }, index) =>
       kinds === undefined || kinds.includes(kind) ? (discounted[index] ?? 0) : 0,
     );
