@@ -19,11 +19,26 @@ export function formatMoney(minor: number, currency: string, locale: string): st
   return format.format(minorToDecimal(minor, digits) as `${number}`);
 }
 
-/** How many decimals a currency has (ISO 4217, as Intl knows it): 2 for USD, 0 for JPY, 3 for KWD. */
-export function minorDigits(currency: string): number {
-  const options = new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions();
-  return options.maximumFractionDigits ?? 2;
-}
+/** Currencies of ISO 4217 that don't have two decimals, by how many they have. */
+const OTHER_DIGITS: readonly (readonly [number, readonly string[]])[] = [
+  [
+    0,
+    [
+      ...['BIF', 'CLP', 'DJF', 'GNF', 'ISK', 'JPY', 'KMF', 'KRW', 'PYG', 'RWF', 'UGX', 'UYI'],
+      ...['VND', 'VUV', 'XAF', 'XOF', 'XPF'],
+    ],
+  ],
+  [3, ['BHD', 'IQD', 'JOD', 'KWD', 'LYD', 'OMR', 'TND']],
+  [4, ['CLF', 'UYW']],
+];
+
+/**
+ * How many decimals a currency has: 2 for USD, 0 for JPY, 3 for KWD. After ISO 4217 and not after Intl, which
+ * leaves the decimals of some out (none for HUF or IQD) and may do so otherwise in another version: amounts that
+ * are kept would change a hundredfold.
+ */
+export const minorDigits = (currency: string): number =>
+  OTHER_DIGITS.find(([, currencies]) => currencies.includes(currency))?.[0] ?? 2;
 
 /** `123456` with 2 digits is `1234.56`. */
 export function minorToDecimal(minor: number, digits: number): string {

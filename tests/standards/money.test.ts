@@ -8,7 +8,7 @@ import {
   toSnapshot,
   transformScale,
 } from 'dinero.js/bigint';
-import { USD } from 'dinero.js/bigint/currencies';
+import * as currencies from 'dinero.js/bigint/currencies';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
@@ -18,6 +18,7 @@ import {
   divideRounded,
   lineAmount,
   marginPpm,
+  minorDigits,
   priceAtMarkup,
   ROUNDINGS,
 } from '../../shared/money/index.ts';
@@ -26,6 +27,8 @@ import {
  * Money against published rules, and against an independent library (dinero.js 2.0.2, which the
  * program itself does not use).
  */
+
+const { USD } = currencies;
 
 const DINERO_ROUNDINGS = { 'half-up': halfAwayFromZero, 'half-even': halfEven };
 const usd = (amount: number) => dinero({ amount: BigInt(amount), currency: USD });
@@ -203,4 +206,12 @@ test('the tax within £6.00 at 20 % is one sixth, £1.00', () => {
     { rounding: 'half-up', basis: 'invoice', pricesIncludeTax: true },
   );
   expect([taxes[0]?.amount, total]).toEqual([100, 600]);
+});
+
+test('currencies have the decimals that dinero.js 2.0.2 has of ISO 4217', () => {
+  // Ariary and ouguiya go by fives there; ISO 4217 gives them two decimals (from memory).
+  const decimal = Object.values(currencies).filter(({ base }) => base === 10n);
+  expect(decimal.length).toBeGreaterThan(150);
+  for (const { code, exponent } of decimal)
+    expect([code, minorDigits(code)]).toEqual([code, Number(exponent)]);
 });
