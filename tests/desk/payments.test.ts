@@ -183,6 +183,32 @@ describe('several jobs of one customer', () => {
       code: 'NO_CREDIT',
     });
   });
+
+  test('a deposit stays with its job when a bill of nothing was credited whole', async () => {
+    const { desk, by } = shop;
+    const { first, second, customerId } = await twoBilled();
+    const intake = plainIntake(by);
+    jobId = (
+      await desk.counter.takeIn({
+        ...intake,
+        customer: { which: 'known', id: customerId },
+        machine: { ...intake.machine, serial: 'FM-5 of a deposit' },
+      })
+    ).jobId;
+    await pay(3_000, { kind: 'deposit' });
+    const { invoice } = await billed(0);
+    if (invoice === null) throw new Error('No invoice was issued.');
+    await desk.till.creditInvoice({
+      by,
+      invoiceId: invoice.id,
+      lines: [{ line: 0 }],
+      reason: 'The price was missing',
+    });
+    for (const other of [first, second])
+      await expect(desk.till.spendCredit({ by, jobId: other })).rejects.toMatchObject({
+        code: 'NO_CREDIT',
+      });
+  });
 });
 
 describe('a customer on account', () => {

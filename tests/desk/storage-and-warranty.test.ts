@@ -137,4 +137,13 @@ test('warranty work costs the customer nothing and stands with its cost on the j
   const work = [{ jobId, warrantyOf: code, reason: 'Valve stuck again', cost: 6_000, unknown: 1 }];
   expect(await desk.till.warranty({ jobId: first })).toMatchObject({ work });
   expect(await desk.till.warranty({ jobId })).toMatchObject({ work });
+  // It was no warranty work after all: credited whole, it is no longer told as such.
+  if (invoice === null) throw new Error('No invoice was issued.');
+  await desk.till.creditInvoice({
+    by,
+    invoiceId: invoice.id,
+    lines: [{ line: 0 }, { line: 1 }],
+    reason: 'The valve was bent by hand',
+  });
+  expect(await desk.till.warranty({ jobId: first })).toMatchObject({ work: [] });
 });

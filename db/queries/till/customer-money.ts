@@ -3,6 +3,7 @@ import { InvoiceId, JobId, jobCode } from '../../../shared/contract/ids.ts';
 import type { CustomerMoney, UnpaidInvoice } from '../../../shared/contract/till/index.ts';
 import { application, creditNote, invoice, job, payment } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
+import { creditedWhole } from './credited-whole.ts';
 import { invoiceNumber } from './invoices.ts';
 
 /** What a customer owes over all their jobs, and what of their money is set against no invoice. */
@@ -43,9 +44,10 @@ export function customerMoney(store: ReadStore, customerId: string): CustomerMon
     .where(ofCustomer)
     .orderBy(asc(invoice.number))
     .all();
+  const gone = creditedWhole(store);
   const billed = new Set(
-    invoices.flatMap(({ invoice: { id, jobId, sort, total } }) =>
-      sort === 'storage' || (total > 0 && (credited.get(id) ?? 0) >= total) ? [] : [jobId],
+    invoices.flatMap(({ invoice: { id, jobId, sort } }) =>
+      sort === 'storage' || gone.has(id) ? [] : [jobId],
     ),
   );
   const open = invoices

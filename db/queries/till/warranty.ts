@@ -5,17 +5,22 @@ import { Line, type WarrantyWork } from '../../../shared/contract/till/index.ts'
 import { lineAmount, type Rounding } from '../../../shared/money/index.ts';
 import { invoice, job } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
+import { creditedWhole } from './credited-whole.ts';
 import { invoiceNumber } from './invoices.ts';
 
 const origin = alias(job, 'origin');
 
-/** Warranty work that was done on a job, and that which goes back to it; oldest first. */
-export const warrantyWorkOf = (
+/**
+ * Warranty work that was done on a job, and that which goes back to it; oldest first. What was credited whole
+ * turned out to be no warranty work, or stands on another bill.
+ */
+export function warrantyWorkOf(
   store: ReadStore,
   jobId: string,
   rounding: Rounding,
-): WarrantyWork[] =>
-  store
+): WarrantyWork[] {
+  const gone = creditedWhole(store);
+  return store
     .select({ invoice, done: job.number, origin: origin.number })
     .from(invoice)
     .innerJoin(job, eq(job.id, invoice.jobId))
@@ -29,6 +34,7 @@ export const warrantyWorkOf = (
     )
     .orderBy(asc(invoice.number))
     .all()
+    .filter(({ invoice: { id } }) => !gone.has(id))
     .map(({ invoice: row, ...numbers }) => ({
       jobId: JobId.parse(row.jobId),
       jobCode: jobCode(numbers.done),
@@ -41,6 +47,7 @@ export const warrantyWorkOf = (
       ),
       at: row.at,
     }));
+}
 
 /** A core is security for an old part and costs the shop nothing. */
 function costOf(lines: readonly Line[], rounding: Rounding): { cost: number; unknown: number } {

@@ -3,8 +3,9 @@ import {
   type LatestEstimate,
   latestEstimates,
 } from '../../../../../db/queries/till/books/asked-work.ts';
-import { creditNoteHeads, invoiceHeads } from '../../../../../db/queries/till/books/booked.ts';
+import { invoiceHeads } from '../../../../../db/queries/till/books/booked.ts';
 import { ALWAYS } from '../../../../../db/queries/till/books/span.ts';
+import { creditedWhole } from '../../../../../db/queries/till/credited-whole.ts';
 import type { ReadStore } from '../../../../../db/store.ts';
 import type { ReportTable } from '../../../../../shared/contract/till/index.ts';
 import { dateIn } from '../../../../../shared/work/calendar.ts';
@@ -59,11 +60,10 @@ export function openEstimateTables(
 /** Jobs whose work is billed; a bill that was credited whole makes way for another. */
 function jobsWithBill(store: ReadStore): Set<string> {
   const all = { span: ALWAYS, customerId: null };
-  const credits = Map.groupBy(creditNoteHeads(store, all), ({ invoiceId }) => invoiceId);
-  const stands = invoiceHeads(store, all).filter(({ id, sort, total }) => {
-    const credited = (credits.get(id) ?? []).reduce((sum, note) => sum + note.amount, 0);
-    return sort !== 'storage' && (total === 0 || credited < total);
-  });
+  const gone = creditedWhole(store);
+  const stands = invoiceHeads(store, all).filter(
+    ({ id, sort }) => sort !== 'storage' && !gone.has(id),
+  );
   return new Set(stands.map(({ jobId }) => jobId));
 }
 
