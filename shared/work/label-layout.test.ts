@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type LabelSheet, labelPlaces, overhangOf, PAPER_SIZES } from './label-layout.ts';
+import {
+  LABEL_PAPERS,
+  type LabelSheet,
+  labelPlaces,
+  overhangOf,
+  PAPER_SIZES,
+  USUAL_SHEETS,
+} from './label-layout.ts';
 
 const SHEET = {
   paper: 'A4',
@@ -26,6 +33,11 @@ describe('labels on a sheet', () => {
   test('a sheet has no label 0 and none after its last', () => {
     expect(() => labelPlaces(SHEET, 1, 0)).toThrow(RangeError);
     expect(() => labelPlaces(SHEET, 1, 25)).toThrow('labels 1 to 24');
+  });
+
+  test('the usual sheets fit their paper', () => {
+    for (const paper of LABEL_PAPERS)
+      expect(overhangOf(USUAL_SHEETS[paper])).toEqual({ across: 0, down: 0 });
   });
 
   test('what reaches over the edge is told in millimetres', () => {

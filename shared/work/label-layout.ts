@@ -24,6 +24,32 @@ export interface LabelSheet {
   gapDown: number;
 }
 
+/** A sheet to begin with, until the shop says what its own are like. */
+export const USUAL_SHEETS: Record<LabelPaper, LabelSheet> = {
+  A4: {
+    paper: 'A4',
+    rows: 8,
+    columns: 3,
+    labelWidth: 63.5,
+    labelHeight: 33.9,
+    marginLeft: 7.2,
+    marginTop: 12.9,
+    gapAcross: 2.5,
+    gapDown: 0,
+  },
+  Letter: {
+    paper: 'Letter',
+    rows: 10,
+    columns: 3,
+    labelWidth: 66.7,
+    labelHeight: 25.4,
+    marginLeft: 4.8,
+    marginTop: 12.7,
+    gapAcross: 3.2,
+    gapDown: 0,
+  },
+};
+
 export interface LabelPlace {
   /** From 0. */
   page: number;

@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page } from '@playwright/test';
+import { LabelSettings } from '../../shared/contract/parts/index.ts';
 import { readBarcode, readPaper } from '../unit/paper/reading-back.ts';
 import { test } from './taxed-shop.ts';
 
@@ -71,6 +72,7 @@ test('labels begin at the free one and are read back; reports are kept as CSV', 
   const number = `LB ${Date.now()}`;
   const { id } = await desk.parts.add({ by, number, description: 'Piston', price: 100 });
   await desk.parts.move({ by, partId: id, kind: 'received', quantity: 3_000 });
+  await desk.parts.setLabelSettings({ by, settings: LabelSettings.parse({}) });
   await page.goto(`/part/${id}`);
   await page.getByRole('region', { name: 'Facts' }).getByRole('link', { name: 'Labels' }).click();
   await expect(page.getByRole('textbox', { name: `Labels of ${number}` })).toHaveValue('1');

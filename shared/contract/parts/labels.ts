@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { LABEL_PAPERS, overhangOf } from '../../work/label-layout.ts';
+import { LABEL_PAPERS, overhangOf, USUAL_SHEETS } from '../../work/label-layout.ts';
 import { reads, writes } from '../base.ts';
 import { PartId, StaffId } from '../ids.ts';
 
@@ -44,17 +44,7 @@ const Sheet = z
   });
 
 export const LabelSettings = z.strictObject({
-  sheet: Sheet.default({
-    paper: 'A4',
-    rows: 8,
-    columns: 3,
-    labelWidth: 63.5,
-    labelHeight: 33.9,
-    marginLeft: 7.2,
-    marginTop: 12.9,
-    gapAcross: 2.5,
-    gapDown: 0,
-  }),
+  sheet: Sheet.default(USUAL_SHEETS.A4),
   /** A label from a roll, each a page of its own. */
   single: z
     .strictObject({ width: mm(15, 210), height: mm(8, 297) })
