@@ -10,6 +10,7 @@ import {
   staffList,
   UNNAMED_SHOP,
 } from '../../db/queries/office.ts';
+import { moneyWritten } from '../../db/queries/till/money-written.ts';
 import { shop, staff } from '../../db/schema/index.ts';
 import { StaffId } from '../../shared/contract/ids.ts';
 import { dateIn } from '../../shared/work/calendar.ts';
@@ -39,8 +40,9 @@ const theShop = os.office.shop.handler(({ context }) => {
   return facts;
 });
 
-const setShop = os.office.setShop.handler(({ input: { by, ...facts }, context, path }) =>
-  write(context, path, by, ({ store, note }) => {
+const setShop = os.office.setShop.handler(({ input: { by, ...facts }, context, errors, path }) =>
+  write(context, path, by, ({ store, shop: before, note }) => {
+    if (facts.currency !== before.currency && moneyWritten(store)) throw errors.CURRENCY_IN_USE();
     store
       .insert(shop)
       .values({ only: ONLY, demo: false, ...facts })

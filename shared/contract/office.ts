@@ -107,7 +107,16 @@ export const office = {
 
   shop: reads.input(z.strictObject({})).output(Shop),
 
-  setShop: writes.input(z.strictObject({ by: StaffId, ...shopFields })).output(Shop),
+  setShop: writes
+    .errors({
+      CURRENCY_IN_USE: {
+        status: 409,
+        message:
+          'Estimates, invoices or payments are written in the shop’s currency, and would be read in another. Keep it; for another currency set up a shop of its own.',
+      },
+    })
+    .input(z.strictObject({ by: StaffId, ...shopFields }))
+    .output(Shop),
 
   /** The first person of a new shop; only while the staff list is empty. */
   openShop: opens

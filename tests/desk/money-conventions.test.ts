@@ -38,3 +38,15 @@ test('a bill keeps the rates of its day', async () => {
   const after = await desk.till.account({ jobId });
   expect(after.estimates[0]?.totals).toEqual(before.estimates[0]?.totals);
 });
+
+test('the currency stays once amounts are written in it', async () => {
+  const { desk, by } = shop;
+  const facts = await desk.office.shop({});
+  const written = shop.contents();
+  await expect(desk.office.setShop({ by, ...facts, currency: 'JPY' })).rejects.toMatchObject({
+    code: 'CURRENCY_IN_USE',
+    defined: true,
+  });
+  expect(shop.contents()).toBe(written);
+  expect(await desk.office.setShop({ by, ...facts })).toMatchObject({ currency: 'USD' });
+});
