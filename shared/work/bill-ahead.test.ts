@@ -76,6 +76,16 @@ describe('parts', () => {
 });
 
 describe('clocked time', () => {
+  test('beyond a line with a discount keeps a share off its price, and no amount twice', () => {
+    const beyond = (discount: WantedLine['discount']) =>
+      beyondEstimate([{ ...hours('Build', 2_000), discount }], { ...NOTHING, clocked: 3_000 });
+    const share = { by: 'share' as const, ppm: 100_000 };
+    expect(beyond(share)).toMatchObject([{ line: { quantity: 1_000, discount: share } }]);
+    expect(beyond({ by: 'amount', amount: 6_000 })).toMatchObject([
+      { line: { quantity: 1_000, discount: null } },
+    ]);
+  });
+
   test('counts beyond the hours estimated and decided, at the line with most of them', () => {
     const estimated = [hours('Strip', 1_000), hours('Build', 3_000)];
     const decided = [{ line: hours('Hone cylinder', 1_000), priceToSet: false }];

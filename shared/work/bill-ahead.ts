@@ -1,4 +1,4 @@
-import { SECURITY } from '../money/index.ts';
+import { type DiscountRule, SECURITY } from '../money/index.ts';
 
 /**
  * What a bill is heading to: the work that is estimated, and what came to it since at the bench and from the
@@ -22,6 +22,7 @@ export interface WantedLine {
   readonly partId: string | null;
   readonly quantity: number;
   readonly unit: string;
+  readonly discount?: DiscountRule | null;
 }
 
 /** What came to the job since its estimate. */
@@ -46,7 +47,7 @@ const HOUR = 'h';
 /**
  * What comes to the bill beyond the lines that are estimated. A part that was decided on and then issued counts
  * once, and only as far as the estimate holds fewer. Clocked hours count where all labour of the estimate is
- * by the hour, at the price of the line with most of them.
+ * by the hour, at the price of the line with most of them; an amount off that line is not taken off again.
  */
 export function beyondEstimate<Line extends WantedLine>(
   estimated: readonly Line[],
@@ -65,7 +66,11 @@ export function beyondEstimate<Line extends WantedLine>(
   const labour = billed().filter(isLabour);
   const quantity = clocked - quantityOf(labour);
   if (most !== undefined && labour.every(({ unit }) => unit === HOUR) && quantity > 0)
-    beyond.push({ line: { ...most, quantity }, because: 'clocked', priceToSet: false });
+    beyond.push({
+      line: { ...most, quantity, ...(most.discount?.by === 'amount' && { discount: null }) },
+      because: 'clocked',
+      priceToSet: false,
+    });
   return beyond;
 }
 
