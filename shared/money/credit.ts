@@ -1,15 +1,13 @@
-import { allocate } from './allocate.ts';
 import { demandMinor, toMinor } from './amount.ts';
 import { type BillLine, type BillTotals, type ChargedTax, discountShares } from './bill.ts';
 import { divideRounded } from './round.ts';
+import { taxShares } from './tax-shares.ts';
 
 /** A bill as it was issued; its totals hold whatever the rules are today. */
 export interface IssuedBill {
   readonly lines: readonly BillLine[];
   readonly totals: Omit<BillTotals, 'subtotal'>;
 }
-
-const WHOLE = 1_000_000n;
 
 /**
  * What a credit of parts of an issued bill's lines comes to, with their shares of the discount on the whole and
@@ -43,11 +41,15 @@ export function creditTotals(
   const sumOf = (shares: readonly number[]): number =>
     shares.reduce((sum, share, index) => sum + step(share, index), 0);
   const net = lines.map((line, index) => line.amount - (discounts[index] ?? 0));
-  const taxes = totals.taxes.map((tax) => {
-    const bearing = kindsOf(tax, lines, net);
-    const bears = lines.map(({ kind }) => bearing.includes(kind));
-    const bases = net.map((amount, index) => (bears[index] ? amount : 0));
-    return { ...tax, base: sumOf(bases), amount: sumOf(taxShares(tax, bases, totals)) };
+  const known = totals.taxes.map((tax) => ({ ...tax, bearing: kindsOf(tax, lines, net) }));
+  const within = totals.pricesIncludeTax
+    ? known.map(({ amount, ratePpm, bearing }) => ({ amount, ratePpm, kinds: bearing }))
+    : [];
+  const taxes = known.map(({ bearing, ...tax }) => {
+    const bases = net.map((amount, index) =>
+      bearing.includes(lines[index]?.kind ?? '') ? amount : 0,
+    );
+    return { ...tax, base: sumOf(bases), amount: sumOf(taxShares(tax, lines, bases, within)) };
   });
   const subtotal = now.reduce((sum, amount) => sum + amount, 0);
   const discount = sumOf(discounts);
@@ -68,25 +70,6 @@ const part = (figure: number, of: number, whole: number): number =>
     : toMinor(
         divideRounded(BigInt(figure) * BigInt(Math.abs(of)), BigInt(Math.abs(whole)), 'half-even'),
       );
-
-/** What each line bears of a tax: together the tax as it was charged. */
-function taxShares(
-  { amount, ratePpm }: ChargedTax,
-  bases: readonly number[],
-  { pricesIncludeTax }: IssuedBill['totals'],
-): number[] {
-  const sizes = bases.map(Math.abs);
-  if (sizes.every((size) => size === 0)) return bases.map(() => 0);
-  if (bases.every((base) => base >= 0)) return allocate(amount, sizes);
-  // With credits among the lines the sum says little of each: its own rate does, and the cents left over are
-  // shared out.
-  const over = pricesIncludeTax ? WHOLE + BigInt(ratePpm) : WHOLE;
-  const own = bases.map((base) =>
-    toMinor(divideRounded(BigInt(base) * BigInt(ratePpm), over, 'half-even')),
-  );
-  const rest = allocate(amount - own.reduce((sum, share) => sum + share, 0), sizes);
-  return own.map((share, index) => share + (rest[index] ?? 0));
-}
 
 /**
  * The kinds of line that a tax was charged on. Bills of before this was kept say only its base: they are the

@@ -107,6 +107,22 @@ test('no tax within the price is taken off a line that does not bear it', () => 
   ]);
 });
 
+test('a core that came back bears the tax within its own price', () => {
+  // 20 % within all: 120.00 of parts are 100.00; a core charged and credited comes to nothing.
+  const lines = [
+    { kind: 'part' as const, amount: 12_000 },
+    { kind: 'core-charge' as const, amount: 2_400 },
+    { kind: 'core-credit' as const, amount: -2_400 },
+  ];
+  const kinds = [...LINE_KINDS];
+  const totals = billTotals(lines, [{ name: 'VAT', ratePpm: 200_000, kinds }], {
+    rounding: 'half-up',
+    basis: 'invoice',
+    pricesIncludeTax: true,
+  });
+  expect(netByLine({ lines, totals }, () => undefined)).toEqual([10_000, 2_000, -2_000]);
+});
+
 test('a rule that changed since leaves what was posted as it was', () => {
   const lines = [
     { kind: 'part' as const, amount: 12_000 },

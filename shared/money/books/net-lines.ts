@@ -1,5 +1,6 @@
 import { allocate } from '../allocate.ts';
 import { SECURITY } from '../bill.ts';
+import { taxShares } from '../tax-shares.ts';
 
 /** A bill as it was issued. Money: integer minor units. */
 export interface IssuedBill {
@@ -35,12 +36,21 @@ export function netByLine({ lines, totals }: IssuedBill, kindsTaxed: KindsTaxed)
     lines.map(({ kind, amount }) => (SECURITY.includes(kind) ? 0 : amount)),
   );
   if (!totals.pricesIncludeTax) return discounted;
-  return totals.taxes.reduce((net, tax) => {
-    const kinds = tax.kinds?.length ? tax.kinds : kindsTaxed(tax);
+  const taxes = totals.taxes.map((tax) => ({
+    ...tax,
+    kinds: tax.kinds?.length ? tax.kinds : kindsTaxed(tax),
+  }));
+  const within = taxes.flatMap(({ kinds, ...tax }) =>
+    kinds === undefined ? [] : [{ ...tax, kinds }],
+  );
+  return taxes.reduce((net, { kinds, ...tax }) => {
     const bearing = lines.map(({ kind }, index) =>
       kinds === undefined || kinds.includes(kind) ? (discounted[index] ?? 0) : 0,
     );
-    return less(net, tax.amount, bearing);
+    if (kinds === undefined || bearing.every((base) => base === 0))
+      return less(net, tax.amount, bearing);
+    const shares = taxShares(tax, lines, bearing, within);
+    return net.map((amount, index) => amount - (shares[index] ?? 0));
   }, discounted);
 }
 
