@@ -30,7 +30,8 @@ export function weeklyUsage(store: ReadStore, at: string): Map<string, number[]>
     .select({
       partId: stockMovement.partId,
       weeksAgo,
-      used: sql<number>`-sum(${stockMovement.quantity})`,
+      // Opening a kit takes the kit off the shelf and puts its pieces onto it: those are not used yet.
+      used: sql<number>`sum(iif(${stockMovement.kind} = 'kit-opened', max(-${stockMovement.quantity}, 0), -${stockMovement.quantity}))`,
     })
     .from(stockMovement)
     .where(inArray(stockMovement.kind, ['issued', 'returned', 'kit-opened']))
