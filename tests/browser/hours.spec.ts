@@ -1,6 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page } from '@playwright/test';
 import { takeInJob, test } from './taxed-shop.ts';
+import { inTheme } from './themes.ts';
 
 const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
@@ -56,10 +57,10 @@ test('time is clocked, asked about when forgotten, corrected, and put on the bil
   await page.reload();
   const question = page.getByRole('alert').filter({ hasText: 'When did you stop?' });
   await expect(question).toBeVisible();
-  await page.emulateMedia({ colorScheme: 'dark' });
+  await inTheme(page, 'dark');
   await page.setViewportSize({ width: 900, height: 1200 });
   await looksWell(page);
-  await page.emulateMedia({ colorScheme: 'light' });
+  await inTheme(page, 'light');
   await page.setViewportSize({ width: 1280, height: 800 });
   await question.getByRole('textbox', { name: 'Stopped at' }).fill(`${hour + 1}:00`);
   await page.keyboard.press('Enter');

@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, openPage, takenIn, test, unique } from './frame-shop.ts';
+import { inTheme } from './themes.ts';
 
 const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
@@ -38,12 +39,7 @@ test('what a job misses is ordered from a supplier, comes short and dearer, and 
   await desk.till.approve({ by, jobId, estimateId: estimate.id, ...approved });
   const looks = async () => {
     for (const colorScheme of ['light', 'dark'] as const) {
-      await page.emulateMedia({ colorScheme });
-      await expect(page.locator('html')).toHaveAttribute('data-mantine-color-scheme', colorScheme);
-      // Colours on their way from one theme to the other are nobody's to read.
-      await page.evaluate(() =>
-        Promise.allSettled(document.getAnimations().map(({ finished }) => finished)),
-      );
+      await inTheme(page, colorScheme);
       const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
       expect(violations).toEqual([]);
     }

@@ -4,17 +4,14 @@ import { expect, type Page } from '@playwright/test';
 import { LabelSettings } from '../../shared/contract/parts/index.ts';
 import { readBarcode, readPaper } from '../unit/paper/reading-back.ts';
 import { test } from './taxed-shop.ts';
+import { inTheme } from './themes.ts';
 
 const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
 /** In both themes, as they follow each other on one page. */
 async function readsWell(page: Page) {
   for (const colorScheme of ['dark', 'light'] as const) {
-    await page.emulateMedia({ colorScheme });
-    // Colours that are on their way are neither theme's.
-    await page.evaluate(() =>
-      Promise.allSettled(document.getAnimations().map((each) => each.finished)),
-    );
+    await inTheme(page, colorScheme);
     const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
     expect(violations).toEqual([]);
   }
@@ -97,7 +94,7 @@ test('labels begin at the free one and are read back; reports are kept as CSV', 
   await page.keyboard.press('Escape');
 
   await page.getByRole('link', { name: 'Reports', exact: true }).click();
-  await expect(page.getByRole('cell', { name: number })).toBeVisible();
+  await expect(page.getByRole('cell', { name: number, exact: true })).toBeVisible();
   await readsWell(page);
   expect(new TextDecoder().decode(await saved('Save as CSV: Shelves'))).toContain(
     `${number},Piston,`,

@@ -2,6 +2,7 @@ import AxeBuilder from '@axe-core/playwright';
 import type { PartId, StaffId } from '../../shared/contract/ids.ts';
 import type { Desk } from './desk-client.ts';
 import { expect, openPage, scan, takenIn, test, unique } from './frame-shop.ts';
+import { inTheme } from './themes.ts';
 
 const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
@@ -60,7 +61,7 @@ test('a job waits for a gasket set, is issued a piston under its former number, 
   await expect(page.getByText('Waits for parts', { exact: true })).toBeVisible();
   await expect(page.getByText(/Gasket set \(G\d+\), expected Dec 3, 2031/)).toBeVisible();
   for (const colorScheme of ['light', 'dark'] as const) {
-    await page.emulateMedia({ colorScheme });
+    await inTheme(page, colorScheme);
     const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
     expect(violations).toEqual([]);
   }

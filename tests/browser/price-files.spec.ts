@@ -2,8 +2,8 @@ import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { LINE_PROBLEM_SENTENCES } from '../../shared/work/price-file/words.ts';
 import { costOf, madePriceFile, partNumber } from '../desk/made-price-file.ts';
-import { deskAt, ownerOf } from './desk-client.ts';
-import { expect, test } from './fixtures.ts';
+import { expect, test } from './frame-shop.ts';
+import { inTheme } from './themes.ts';
 
 const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
@@ -29,13 +29,11 @@ const reasonsOn = async (page: Page): Promise<string[]> =>
 
 test('a price file of 100,000 lines is stopped half-way, read, applied and undone', async ({
   page,
-  server,
-  session,
+  desk,
+  by,
 }) => {
   // Half a minute of it is the machine's, when others are at work on it.
   test.setTimeout(90_000);
-  const desk = deskAt(server.origin, session);
-  const by = (await ownerOf(desk)).id;
   const { id: supplierId } = await desk.parts.addSupplier({ by, name: 'Quillon Engine Supply' });
   const known = {
     by,
@@ -86,7 +84,7 @@ test('a price file of 100,000 lines is stopped half-way, read, applied and undon
   expect(listed).toEqual(expected);
   await page.getByRole('button', { name: /^Your parts in it/ }).click();
   await expect(page.getByRole('row', { name: part.number })).toContainText('was $4.44');
-  await page.emulateMedia({ colorScheme: 'dark' });
+  await inTheme(page, 'dark');
   await looks(page);
 
   await apply.click();

@@ -42,7 +42,7 @@ test('from the first line to the change in the hand, by the keyboard', async ({ 
 
   // By a word of its name.
   await expect(focused).toHaveAccessibleName('Line 3, description');
-  await keys.type('gask');
+  await keys.type('gasket set');
   await expect(page.getByRole('option', { name: /Gasket set/ })).toBeVisible();
   await press('ArrowDown', 'Enter');
   await expect(focused).toHaveAccessibleName('Line 3, quantity');
