@@ -14,9 +14,9 @@ for (const { colorScheme, viewport } of WAYS) {
     test(`the counter reads well ${how}`, async ({ page, desk, by }) => {
       const { today } = await desk.office.about({});
       const { code, customerId } = await takenIn(desk, by, unique('Looks'), today);
-      const addresses = ['/', `/customer/${customerId}`, `/job/${code}`];
       // Two plain lists, once: their colours are those of the others.
-      if (colorScheme === 'light') addresses.push('/jobs', '/customers');
+      const lists = colorScheme === 'light' ? ['/jobs', '/customers'] : [];
+      const addresses = ['/', ...lists, `/customer/${customerId}`, `/job/${code}`];
       for (const address of addresses) {
         await openPage(page, address);
         await expect(page.getByRole('status', { name: 'One moment' })).toHaveCount(0);
@@ -29,10 +29,9 @@ for (const { colorScheme, viewport } of WAYS) {
 
     test(`the office and the frame’s sheets read well ${how}`, async ({ page, by }) => {
       expect(by).toBeTruthy();
+      const once = ['/job/J999999', '/nowhere', '/office/paper-texts', '/office/about'];
       const addresses = ['/office/staff', '/office/store', '/office'];
-      if (colorScheme === 'light')
-        addresses.push('/job/J999999', '/nowhere', '/office/paper-texts', '/office/about');
-      for (const address of addresses) {
+      for (const address of [...(colorScheme === 'light' ? once : []), ...addresses]) {
         await openPage(page, address);
         await expect(page.getByRole('status', { name: 'One moment' })).toHaveCount(0);
         await looksRight(page);
