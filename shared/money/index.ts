@@ -25,6 +25,7 @@ export {
   lineFigures,
   type PricedQuantity,
 } from './line.ts';
+export { lineCreditsOf } from './line-credits.ts';
 export { marginPpm, markupPpm, priceAtMarkup } from './margin.ts';
 export { atNoCharge } from './no-charge.ts';
 export { parseMoney, parseQuantity } from './parse.ts';

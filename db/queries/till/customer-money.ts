@@ -44,7 +44,10 @@ export function customerMoney(store: ReadStore, customerId: string): CustomerMon
     .where(ofCustomer)
     .orderBy(asc(invoice.number))
     .all();
-  const gone = creditedWhole(store);
+  const gone = creditedWhole(
+    store,
+    invoices.map(({ invoice: { id } }) => id),
+  );
   const billed = new Set(
     invoices.flatMap(({ invoice: { id, jobId, sort } }) =>
       sort === 'storage' || gone.has(id) ? [] : [jobId],

@@ -7,6 +7,7 @@ import {
   Line,
   Totals,
 } from '../../../shared/contract/till/index.ts';
+import { lineCreditsOf } from '../../../shared/money/index.ts';
 import { application, creditNote, invoice, staff } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { paperIn } from './paper-in.ts';
@@ -52,14 +53,6 @@ export function invoicesOf(
     .map(({ invoice: row, byName }) => {
       const credited = totalBy(credits, row.id);
       const applied = totalBy(applications, row.id);
-      const ofLine = row.lines.map((_, place) =>
-        credits
-          .filter(({ invoiceId }) => invoiceId === row.id)
-          .flatMap(({ lines, lineIndexes }) =>
-            lines.filter((_line, index) => lineIndexes[index] === place),
-          ),
-      );
-      const lineCredits = ofLine.map((lines) => lines.reduce((sum, { amount }) => sum + amount, 0));
       return {
         id: InvoiceId.parse(row.id),
         number: invoiceNumber(row.number),
@@ -69,9 +62,9 @@ export function invoicesOf(
         declined: row.declined,
         dueOn: row.dueOn,
         credited,
-        lineCredits,
-        wholeLines: row.lines.flatMap(({ amount }, place) =>
-          ofLine[place]?.length !== 0 && lineCredits[place] === amount ? [place] : [],
+        ...lineCreditsOf(
+          row.lines,
+          credits.filter(({ invoiceId }) => invoiceId === row.id),
         ),
         applied,
         open: row.total - credited - applied,

@@ -19,8 +19,7 @@ export function warrantyWorkOf(
   jobId: string,
   rounding: Rounding,
 ): WarrantyWork[] {
-  const gone = creditedWhole(store);
-  return store
+  const bills = store
     .select({ invoice, done: job.number, origin: origin.number })
     .from(invoice)
     .innerJoin(job, eq(job.id, invoice.jobId))
@@ -33,7 +32,12 @@ export function warrantyWorkOf(
       ),
     )
     .orderBy(asc(invoice.number))
-    .all()
+    .all();
+  const gone = creditedWhole(
+    store,
+    bills.map(({ invoice: { id } }) => id),
+  );
+  return bills
     .filter(({ invoice: { id } }) => !gone.has(id))
     .map(({ invoice: row, ...numbers }) => ({
       jobId: JobId.parse(row.jobId),
