@@ -1,6 +1,7 @@
 import { and, asc, desc, eq, lt, ne } from 'drizzle-orm';
 import type { Decision } from '../../shared/contract/bench/decisions.ts';
 import { DecisionId } from '../../shared/contract/ids.ts';
+import { type JobSizes, sizesItCameWith } from '../../shared/work/decided-limits.ts';
 import { choiceLabel } from '../../shared/work/decision-rules.ts';
 import { decision, job, jobMove, staff } from '../schema/index.ts';
 import type { ReadStore } from '../store.ts';
@@ -12,11 +13,20 @@ export function standingDecisions(store: ReadStore, jobId: string): Decision[] {
   return all.filter(({ id }) => !superseded.has(id));
 }
 
+/** What moves the limits of a job's sizes: what its engine came with, and what the job itself decided. */
+export const sizesOfJob = (
+  store: ReadStore,
+  { engineId, jobId }: { engineId: string; jobId: string },
+): JobSizes => ({
+  cameWith: sizesItCameWith(earlierDecisions(store, engineId, jobId)),
+  standing: standingDecisions(store, jobId),
+});
+
 /**
  * What stands of the decisions of an engine's jobs before this one, oldest first. A job that was not built
  * (not handed over, or stopped) changed no part.
  */
-export function earlierDecisions(store: ReadStore, engineId: string, jobId: string): Decision[] {
+function earlierDecisions(store: ReadStore, engineId: string, jobId: string): Decision[] {
   const thisJob = store.select({ number: job.number }).from(job).where(eq(job.id, jobId));
   return store
     .select({ id: job.id })

@@ -104,6 +104,14 @@ export const sizesItCameWith = (earlier: readonly SizeDecision[]): SizeDecision[
     .flatMap((same) => same.at(-1) ?? [])
     .filter(({ choice }) => choice !== 'replace');
 
+/** The decisions that bear on a job's sizes. */
+export interface JobSizes {
+  /** As {@link sizesItCameWith} gives them. */
+  readonly cameWith: readonly SizeDecision[];
+  /** What stands of this job's own. */
+  readonly standing: readonly SizeDecision[];
+}
+
 /** What a place is held to, as it came and after what was decided on this job. */
 export interface LimitsOfPlace extends PlaceLimits {
   /** Where an earlier job gave it another size: that size, which is what low, high, aim and wear limit say. */
@@ -119,9 +127,8 @@ export function limitsOfPlace(
   feature: MeasuredFeature,
   cylinder: number,
   book: PlaceLimits,
-  decisions: { cameWith: readonly SizeDecision[]; standing: readonly SizeDecision[] },
+  { cameWith, standing }: JobSizes,
 ): LimitsOfPlace {
-  const { cameWith, standing } = decisions;
   const came = decidedLimits(feature, cylinder, book, cameWith);
   const back = came !== null && isReplaced(feature, cylinder, standing);
   const decided = decidedLimits(feature, cylinder, book, standing);
@@ -141,7 +148,7 @@ export function stepInPhase(
   feature: MeasuredFeature,
   cylinder: number,
   phase: Phase,
-  { cameWith, standing }: { cameWith: readonly SizeDecision[]; standing: readonly SizeDecision[] },
+  { cameWith, standing }: JobSizes,
 ): number {
   const came = decidedStep(feature, cylinder, cameWith);
   if (phase === 'as-received') return came;

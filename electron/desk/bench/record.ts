@@ -1,5 +1,5 @@
 import { gaugeById, readingsOf } from '../../../db/queries/bench.ts';
-import { earlierDecisions, standingDecisions } from '../../../db/queries/decisions.ts';
+import { sizesOfJob } from '../../../db/queries/decisions.ts';
 import { reading as readingTable } from '../../../db/schema/index.ts';
 import type { Reading } from '../../../shared/contract/bench/index.ts';
 import { SPECIFICATION_UNITS } from '../../../shared/contract/specbook.ts';
@@ -11,11 +11,7 @@ import {
   type Unit,
   unitLabel,
 } from '../../../shared/trade/index.ts';
-import {
-  limitsInPhase,
-  limitsOfPlace,
-  sizesItCameWith,
-} from '../../../shared/work/decided-limits.ts';
+import { limitsInPhase, limitsOfPlace } from '../../../shared/work/decided-limits.ts';
 import { FEATURE_UNITS, placesOf } from '../../../shared/work/features.ts';
 import { gaugeRemark, uncertaintyInBase } from '../../../shared/work/gauge-remark.ts';
 import { wantsPosition } from '../../../shared/work/lash-position.ts';
@@ -94,10 +90,7 @@ export function enterReading(
     input.feature,
     place.cylinder,
     limitsAt(specification, place.share),
-    {
-      cameWith: sizesItCameWith(earlierDecisions(store, job.machineDetails.engine.id, input.jobId)),
-      standing: standingDecisions(store, input.jobId),
-    },
+    sizesOfJob(store, { engineId: job.machineDetails.engine.id, jobId: input.jobId }),
   );
   const band = acceptedBand(limitsInPhase(limits, input.phase), input.phase);
   const before = readingsOf(store, input.jobId);

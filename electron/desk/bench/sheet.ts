@@ -1,5 +1,5 @@
 import { earlierReadings, readingsOf } from '../../../db/queries/bench.ts';
-import { earlierDecisions, standingDecisions } from '../../../db/queries/decisions.ts';
+import { sizesOfJob } from '../../../db/queries/decisions.ts';
 import { specificationsById } from '../../../db/queries/specbook.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import type {
@@ -10,11 +10,7 @@ import type {
 } from '../../../shared/contract/bench/index.ts';
 import { jobCode } from '../../../shared/contract/ids.ts';
 import type { Specification } from '../../../shared/contract/specbook.ts';
-import {
-  limitsOfPlace,
-  sizesItCameWith,
-  stepInPhase,
-} from '../../../shared/work/decided-limits.ts';
+import { limitsOfPlace, stepInPhase } from '../../../shared/work/decided-limits.ts';
 import {
   type DerivedValue,
   derivedFrom,
@@ -83,10 +79,7 @@ const onSheet = (
 export function sheetOf(store: ReadStore, jobId: string): BenchSheet {
   const { job, model, specifications, shape } = bookOf(store, jobId);
   const readings = readingsOf(store, jobId);
-  const decisions = {
-    cameWith: sizesItCameWith(earlierDecisions(store, job.machineDetails.engine.id, jobId)),
-    standing: standingDecisions(store, jobId),
-  };
+  const sizes = sizesOfJob(store, { engineId: job.machineDetails.engine.id, jobId });
   const used = specificationsById(
     store,
     readings.flatMap(({ specificationId }) => specificationId ?? []),
@@ -114,7 +107,7 @@ export function sheetOf(store: ReadStore, jobId: string): BenchSheet {
       unit: specification?.unit ?? FEATURE_UNITS[feature],
       places: [...present, ...formerPlaces(feature, present, readings, used)].map((place) => ({
         ...place,
-        ...limitsOfPlace(feature, place.cylinder, limitsAt(specification, place.share), decisions),
+        ...limitsOfPlace(feature, place.cylinder, limitsAt(specification, place.share), sizes),
         readings: readings.filter(
           (reading) => reading.feature === feature && reading.place === place.key,
         ),
@@ -141,7 +134,7 @@ export function sheetOf(store: ReadStore, jobId: string): BenchSheet {
       bore: model?.bore ?? null,
       stroke: model?.stroke ?? null,
       cylinders: shape.cylinders,
-      boreStep: (cylinder, phase) => stepInPhase('bore', cylinder, phase, decisions),
+      boreStep: (cylinder, phase) => stepInPhase('bore', cylinder, phase, sizes),
     }).map((value) => onSheet(value, specifications)),
     holdPoints: holdPointsOnSheet(store, job),
     closed: job.state === 'handed-over',
