@@ -1,10 +1,9 @@
 import { photoById, photosOf } from '../../../db/queries/build.ts';
 import { jobRowById } from '../../../db/queries/counter/jobs.ts';
 import { photo as photoTable } from '../../../db/schema/index.ts';
-import { LARGEST_PHOTO } from '../../../shared/contract/bench/index.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
-import { readUpload } from '../uploaded-file.ts';
+import { readPhoto } from '../uploaded-photo.ts';
 import { write } from '../writing.ts';
 
 export const addPhoto = os.bench.addPhoto.handler(({ input, context, errors, path }) =>
@@ -12,17 +11,13 @@ export const addPhoto = os.bench.addPhoto.handler(({ input, context, errors, pat
     const { jobId, subject, caption } = input;
     const job = found(jobRowById(store, jobId), 'job');
     if (job.state === 'handed-over') throw errors.JOB_CLOSED();
-    const upload = readUpload(input.bytes);
-    if (upload === null) throw errors.NOT_A_PHOTO();
-    const { bytes, sha256, kind } = upload;
-    if (bytes.length > LARGEST_PHOTO) throw errors.PHOTO_TOO_LARGE();
-    if (kind === null || kind === 'application/pdf') throw errors.NOT_A_PHOTO();
+    const picture = readPhoto(input.bytes, errors);
     const id = newId();
     store
       .insert(photoTable)
-      .values({ id, jobId, subject, caption, mediaType: kind, bytes, sha256, by: staff.id, at })
+      .values({ id, jobId, subject, caption, ...picture, by: staff.id, at })
       .run();
-    note({ job: jobId, photo: id, subject, sha256 });
+    note({ job: jobId, photo: id, subject, sha256: picture.sha256 });
     return found(
       photosOf(store, jobId).find((card) => card.id === id),
       'photo',

@@ -6,7 +6,7 @@ import { LARGEST_PHOTO, type PhotoCard } from '../../../shared/contract/bench/in
 import type { JobId } from '../../../shared/contract/ids.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { base64Of } from '../../common/file-bytes.ts';
-import { useFormat } from '../../common/format.ts';
+import { Photo } from '../../common/photo.tsx';
 import { RefusalAlert } from '../../common/refusal.tsx';
 import { useBy } from '../../common/station.tsx';
 import { useWrite } from '../../common/use-write.ts';
@@ -48,30 +48,12 @@ export function StepPhotos({
 }
 
 function Picture({ card }: { readonly card: PhotoCard }) {
-  const format = useFormat();
   const query = useQuery({
     ...deskQuery.bench.photo.queryOptions({ input: { id: card.id } }),
     // A photo never changes.
     staleTime: Number.POSITIVE_INFINITY,
   });
-  const words = `By ${card.by}, ${format.instant(card.at)}`;
-  return (
-    <figure>
-      {query.data === undefined ? (
-        <Text size="sm" role="status">
-          {query.isError ? 'This photo could not be read.' : 'One moment'}
-        </Text>
-      ) : (
-        <img
-          src={`data:${query.data.mediaType};base64,${query.data.bytes}`}
-          alt={card.caption === '' ? `Taken ${words.toLowerCase()}` : card.caption}
-        />
-      )}
-      <Text component="figcaption" size="sm" c="dimmed">
-        {words}
-      </Text>
-    </figure>
-  );
+  return <Photo card={card} query={query} size="sm" />;
 }
 
 function AddPhoto({ jobId, subject }: { readonly jobId: JobId; readonly subject: string }) {

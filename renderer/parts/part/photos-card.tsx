@@ -6,7 +6,7 @@ import type { PartDossier, PartPhotoCard } from '../../../shared/contract/parts/
 import { Card } from '../../common/card.tsx';
 import { deskQuery } from '../../common/desk.ts';
 import { base64Of } from '../../common/file-bytes.ts';
-import { useFormat } from '../../common/format.ts';
+import { Photo } from '../../common/photo.tsx';
 import { RefusalAlert } from '../../common/refusal.tsx';
 import { useBy } from '../../common/station.tsx';
 import { useWrite } from '../../common/use-write.ts';
@@ -66,28 +66,10 @@ export function PhotosCard({ dossier: { part, photos } }: { dossier: PartDossier
 }
 
 function Picture({ card }: { card: PartPhotoCard }) {
-  const format = useFormat();
   const query = useQuery({
     ...deskQuery.parts.photo.queryOptions({ input: { id: card.id } }),
     // A photo never changes.
     staleTime: Number.POSITIVE_INFINITY,
   });
-  const words = `By ${card.by}, ${format.instant(card.at)}`;
-  return (
-    <figure className={classes.photo}>
-      {query.data === undefined ? (
-        <Text size="sm" role="status">
-          {query.isError ? 'This photo could not be read.' : 'One moment'}
-        </Text>
-      ) : (
-        <img
-          src={`data:${query.data.mediaType};base64,${query.data.bytes}`}
-          alt={card.caption === '' ? `Taken ${words.toLowerCase()}` : card.caption}
-        />
-      )}
-      <Text component="figcaption" size="xs" c="dimmed">
-        {words}
-      </Text>
-    </figure>
-  );
+  return <Photo card={card} query={query} size="xs" className={classes.photo} />;
 }
