@@ -1,7 +1,7 @@
 import { asc, desc, eq } from 'drizzle-orm';
 import type { PaperCard } from '../../shared/contract/counter.ts';
 import { PaperId, StaffId } from '../../shared/contract/ids.ts';
-import { type JournalEntry, type Shop, type Staff, TaxRule } from '../../shared/contract/office.ts';
+import type { JournalEntry, Shop, Staff, TaxRule } from '../../shared/contract/office.ts';
 import { issuedPaper, journal, shop, staff } from '../schema/index.ts';
 import type { ReadStore } from '../store.ts';
 
@@ -28,12 +28,19 @@ export const UNNAMED_SHOP: Shop = {
   invoiceTerms: '',
 };
 
+/** Where and when a tax is charged of which nobody has said so. */
+const EVERYWHERE_ALWAYS: Pick<TaxRule, 'place' | 'from' | 'until'> = {
+  place: '',
+  from: null,
+  until: null,
+};
+
 export function shopOf(store: ReadStore): Shop & { demo: boolean } {
   const row = store.select().from(shop).get();
   if (row === undefined) return { ...UNNAMED_SHOP, demo: false };
   const { only: _only, ...facts } = row;
   // Taxes that were set before they had places and dates have neither.
-  return { ...facts, taxes: facts.taxes.map((tax) => TaxRule.parse(tax)) };
+  return { ...facts, taxes: facts.taxes.map((tax) => ({ ...EVERYWHERE_ALWAYS, ...tax })) };
 }
 
 const asStaff = (row: typeof staff.$inferSelect): Staff => ({ ...row, id: StaffId.parse(row.id) });
