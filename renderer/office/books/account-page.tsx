@@ -12,13 +12,14 @@ import { useFormat } from '../../common/format.ts';
 import { Empty, Page, QueryView } from '../../common/page.tsx';
 import { PaperButton } from '../../common/paper-button.tsx';
 import { RefusalAlert } from '../../common/refusal.tsx';
+import { PeriodPicker } from '../../common/reports/period-picker.tsx';
+import reports from '../../common/reports/reports.module.css';
 import { useMoney, useToday } from '../../common/shop.tsx';
 import { useBy } from '../../common/station.tsx';
+import { dateOr, useAddress } from '../../common/use-address.ts';
 import { useWrite } from '../../common/use-write.ts';
 import { AgeStrip } from './age-strip.tsx';
 import classes from './books.module.css';
-import { PeriodPicker } from './period-picker.tsx';
-import { dateOr, useAddress } from './use-address.ts';
 
 /** A quarter of a year back: long enough to show how a debt came about. */
 const SHOWN_DAYS = 92;
@@ -71,7 +72,7 @@ function Account({ customerId }: { customerId: CustomerId }) {
       <PeriodPicker value={{ from, to }} onChange={(period) => keep({ ...period })} />
       <QueryView query={query}>
         {(ledger) => (
-          <div className={classes.stack}>
+          <div className={reports.stack}>
             <Ledger ledger={ledger} />
             <OpenInvoices ledger={ledger} />
           </div>
@@ -89,11 +90,11 @@ function Ledger({ ledger }: { ledger: CustomerLedger }) {
     <Card title="Account" flush>
       <Box
         component="section"
-        className={classes.scroll}
+        className={reports.scroll}
         aria-label="Entries of the account"
         tabIndex={0}
       >
-        <Table verticalSpacing="xs" className={classes.figures}>
+        <Table verticalSpacing="xs" className={reports.figures}>
           <Table.Thead>
             <Table.Tr>
               <Table.Th>Date</Table.Th>
@@ -156,8 +157,8 @@ function OpenInvoices({ ledger }: { ledger: CustomerLedger }) {
   return (
     <Card title="Open invoices">
       <AgeStrip aged={aged} sum={{ label: 'Open in all', amount: open }} />
-      <Box component="section" className={classes.scroll} aria-label="Open invoices" tabIndex={0}>
-        <Table verticalSpacing="xs" className={classes.figures}>
+      <Box component="section" className={reports.scroll} aria-label="Open invoices" tabIndex={0}>
+        <Table verticalSpacing="xs" className={reports.figures}>
           <Table.Thead>
             <Table.Tr>
               <Table.Th>Invoice</Table.Th>

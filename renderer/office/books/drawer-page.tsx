@@ -9,11 +9,12 @@ import { DateField } from '../../common/date-field.tsx';
 import { deskQuery } from '../../common/desk.ts';
 import { useFormat } from '../../common/format.ts';
 import { Page, QueryView } from '../../common/page.tsx';
+import reports from '../../common/reports/reports.module.css';
 import { useMoney, useShop, useToday } from '../../common/shop.tsx';
+import { dateOr, useAddress } from '../../common/use-address.ts';
 import classes from './books.module.css';
 import { CountForm } from './count-form.tsx';
 import { differenceWords } from './difference-words.ts';
-import { dateOr, useAddress } from './use-address.ts';
 
 /** The money of a day: what moved, what must be there, and what was counted. */
 export function DrawerPage() {
@@ -22,7 +23,7 @@ export function DrawerPage() {
   const query = useQuery(deskQuery.till.drawer.queryOptions({ input: { day } }));
   return (
     <Page title="Drawer" description="Count it at the end of the day, against what the till says.">
-      <div className={classes.asked}>
+      <div className={reports.asked}>
         <DateField
           label="Day"
           value={day}
@@ -33,7 +34,7 @@ export function DrawerPage() {
         {(drawer) => (
           <div className={classes.drawer}>
             <CountForm key={drawer.day} drawer={drawer} />
-            <div className={classes.stack}>
+            <div className={reports.stack}>
               <Counts cashUps={drawer.cashUps} />
               <Moved drawer={drawer} />
             </div>
@@ -89,11 +90,11 @@ function Moved({ drawer }: { drawer: DrawerDay }) {
       ) : (
         <Box
           component="section"
-          className={classes.scroll}
+          className={reports.scroll}
           aria-label="Money of the day"
           tabIndex={0}
         >
-          <Table verticalSpacing="xs" className={classes.figures}>
+          <Table verticalSpacing="xs" className={reports.figures}>
             <Table.Thead>
               <Table.Tr>
                 <Table.Th>When</Table.Th>

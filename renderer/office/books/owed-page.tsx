@@ -6,10 +6,10 @@ import { AGE_BASES, AGE_LABELS, AGES, type AgeBasis } from '../../../shared/mone
 import { DateField } from '../../common/date-field.tsx';
 import { deskQuery } from '../../common/desk.ts';
 import { Empty, Page, QueryView } from '../../common/page.tsx';
+import reports from '../../common/reports/reports.module.css';
 import { useMoney, useToday } from '../../common/shop.tsx';
+import { dateOr, useAddress } from '../../common/use-address.ts';
 import { AgeStrip } from './age-strip.tsx';
-import classes from './books.module.css';
-import { dateOr, useAddress } from './use-address.ts';
 
 const BASIS_LABELS: Record<AgeBasis, string> = {
   'due-date': 'Since it was due',
@@ -24,7 +24,7 @@ export function OwedPage() {
   const query = useQuery(deskQuery.till.receivables.queryOptions({ input: { on, basis } }));
   return (
     <Page title="Owed to us" description="What customers owe on invoices, the oldest first.">
-      <div className={classes.asked}>
+      <div className={reports.asked}>
         <DateField
           label="At the end of"
           value={on}
@@ -66,8 +66,8 @@ export function OwedPage() {
 function Debtors({ owed }: { owed: Receivables }) {
   const money = useMoney();
   return (
-    <Box component="section" className={classes.scroll} aria-label="Customers who owe" tabIndex={0}>
-      <Table verticalSpacing="xs" highlightOnHover className={classes.figures}>
+    <Box component="section" className={reports.scroll} aria-label="Customers who owe" tabIndex={0}>
+      <Table verticalSpacing="xs" highlightOnHover className={reports.figures}>
         <Table.Thead>
           <Table.Tr>
             <Table.Th>Customer</Table.Th>

@@ -8,7 +8,7 @@ import { LARGEST_PRICE_FILE } from '../../../shared/contract/parts/index.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { base64Of } from '../../common/file-bytes.ts';
 import { Empty, Page, QueryView } from '../../common/page.tsx';
-import { useAddress } from '../../office/books/use-address.ts';
+import { useAddress } from '../../common/use-address.ts';
 import { FileMapping } from './file-mapping.tsx';
 
 /** A file that somebody chose on this machine. */

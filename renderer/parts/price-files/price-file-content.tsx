@@ -8,7 +8,7 @@ import {
 } from '../../../shared/work/price-file/words.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { QueryView } from '../../common/page.tsx';
-import { useAddress } from '../../office/books/use-address.ts';
+import { useAddress } from '../../common/use-address.ts';
 import { PriceLines, RepricedParts, UnreadableLines } from './price-file-lines.tsx';
 import classes from './price-files.module.css';
 import { useCount } from './use-count.ts';

@@ -1,8 +1,8 @@
 import { Group, NativeSelect } from '@mantine/core';
-import { DateField } from '../../common/date-field.tsx';
-import { useToday } from '../../common/shop.tsx';
-import classes from './books.module.css';
+import { DateField } from '../date-field.tsx';
+import { useToday } from '../shop.tsx';
 import { PERIOD_LABELS, type Period, periodAround, USUAL_PERIODS, usualPeriod } from './period.ts';
+import classes from './reports.module.css';
 
 const OTHER = 'other';
 

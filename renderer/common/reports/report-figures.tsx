@@ -2,8 +2,8 @@ import { Anchor, Box, Table, Text } from '@mantine/core';
 import { Link } from 'react-router';
 import type { ReportTable } from '../../../shared/contract/till/index.ts';
 import { formatQuantity, formatRate } from '../../../shared/money/index.ts';
-import { useMoney, useShop } from '../../common/shop.tsx';
-import classes from './books.module.css';
+import { useMoney, useShop } from '../shop.tsx';
+import classes from './reports.module.css';
 
 type ColumnKind = ReportTable['columns'][number]['as'];
 type Cell = ReportTable['rows'][number][number];

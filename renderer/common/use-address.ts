@@ -1,7 +1,7 @@
 import { useCallback } from 'react';
 import { useSearchParams } from 'react-router';
 
-/** What a page of the books shows, kept in its address, so that the way back leads to the same figures. */
+/** What a page shows, kept in its address, so that the way back leads to the same figures. */
 export function useAddress(): [
   of: (name: string) => string | null,
   keep: (change: Record<string, string | null>) => void,

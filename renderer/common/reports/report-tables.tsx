@@ -1,6 +1,6 @@
 import { Button, Text } from '@mantine/core';
 import type { ReportTable } from '../../../shared/contract/till/index.ts';
-import { Card } from '../../common/card.tsx';
+import { Card } from '../card.tsx';
 import { ReportFigures } from './report-figures.tsx';
 
 interface ReportTablesProps {
