@@ -11,6 +11,7 @@ import { useBy } from '../common/station.tsx';
 import { useDraft } from '../common/use-draft.ts';
 import { useWrite } from '../common/use-write.ts';
 import { MarginText } from './margin-text.tsx';
+import { PartIdentity } from './part-identity.tsx';
 import { QuantityInput } from './quantity-input.tsx';
 
 interface AddPartProps {
@@ -94,27 +95,7 @@ function AddPartForm({
   return (
     <form onSubmit={send} noValidate aria-label="Add a part">
       <Stack gap="sm">
-        <SimpleGrid cols={{ base: 1, xs: 2 }} spacing="sm">
-          <TextInput
-            label="Number"
-            description="As it stands on the bag"
-            required
-            maxLength={60}
-            data-autofocus
-            {...words('number')}
-          />
-          <TextInput
-            label="Barcode"
-            description="Scan it, if it has one"
-            maxLength={60}
-            {...words('barcode')}
-            onKeyDown={(event) => {
-              // A reader ends with Enter, and the sheet is not filled in yet.
-              if (event.key === 'Enter') event.preventDefault();
-            }}
-          />
-        </SimpleGrid>
-        <TextInput label="What it is" required maxLength={200} {...words('description')} />
+        <PartIdentity numberHint="As it stands on the bag" words={words} />
         <SimpleGrid cols={{ base: 1, xs: 3 }} spacing="sm">
           <MoneyInput
             label="Price"

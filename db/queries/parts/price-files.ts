@@ -4,19 +4,12 @@ import type { PriceFileCard } from '../../../shared/contract/parts/index.ts';
 import { PRICE_CHANGES, type PriceChangeKind } from '../../../shared/work/price-file/words.ts';
 import { priceChange, priceFile, staff, supplier } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
+import { noChanges } from './price-file-lines.ts';
 
 /** How many lines of each kind a file has, and how many parts of ours are in it, as its row keeps them. */
 export type PriceFileCounts = Record<PriceChangeKind, number> & { ours: number };
 
-const NOTHING_COUNTED: PriceFileCounts = {
-  new: 0,
-  dearer: 0,
-  cheaper: 0,
-  unchanged: 0,
-  superseded: 0,
-  unreadable: 0,
-  ours: 0,
-};
+const NOTHING_COUNTED: PriceFileCounts = { ...noChanges(), ours: 0 };
 
 /** What is under way with files in this process, by the file's id: how much of it is read. */
 export type BeingRead = ReadonlyMap<string, { lines: number; share: number }>;

@@ -5,6 +5,7 @@ import { deskQuery } from '../../common/desk.ts';
 import { fieldErrors, RefusalAlert } from '../../common/refusal.tsx';
 import { useBy } from '../../common/station.tsx';
 import { useWrite } from '../../common/use-write.ts';
+import { PartIdentity } from '../part-identity.tsx';
 import { QuantityInput } from '../quantity-input.tsx';
 
 type Words = 'number' | 'description' | 'bin' | 'unit' | 'barcode' | 'supplier';
@@ -48,27 +49,7 @@ export function AmendDialog({ part, onClose }: { part: Part; onClose: () => void
     <Modal opened onClose={onClose} title={`Change ${part.number}`} size="lg">
       <form onSubmit={send} noValidate aria-label="Change the part">
         <Stack gap="sm">
-          <SimpleGrid cols={{ base: 1, xs: 2 }} spacing="sm">
-            <TextInput
-              label="Number"
-              description="The one before goes on finding it"
-              required
-              maxLength={60}
-              data-autofocus
-              {...words('number')}
-            />
-            <TextInput
-              label="Barcode"
-              description="Scan it, if it has one"
-              maxLength={60}
-              {...words('barcode')}
-              onKeyDown={(event) => {
-                // A reader ends with Enter, and the sheet is not filled in yet.
-                if (event.key === 'Enter') event.preventDefault();
-              }}
-            />
-          </SimpleGrid>
-          <TextInput label="What it is" required maxLength={200} {...words('description')} />
+          <PartIdentity numberHint="The one before goes on finding it" words={words} />
           <SimpleGrid cols={{ base: 1, xs: 2 }} spacing="sm">
             <TextInput label="Bin" maxLength={40} {...words('bin')} />
             <TextInput label="Supplier" maxLength={120} {...words('supplier')} />
