@@ -1,10 +1,8 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import type { StaffId } from '../../shared/contract/ids.ts';
 import { expect, takenIn, test, unique } from './bench-shop.ts';
 import type { Desk } from './desk-client.ts';
-
-const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+import { looksRight } from './faultless.ts';
 
 /** A job on a twin-cylinder engine: two cylinders are held against each other. */
 async function twinJob(desk: Desk, by: StaffId) {
@@ -28,12 +26,7 @@ const choose = (page: Page, what: string, outcome: string) =>
 const looks = async (page: Page) => {
   // A field half under the bar at the top would count as a target that is too small.
   await page.evaluate(() => window.scrollTo(0, 0));
-  const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
-  expect(violations).toEqual([]);
-  const overflow = await page.evaluate(
-    () => document.documentElement.scrollWidth - window.innerWidth,
-  );
-  expect(overflow).toBeLessThanOrEqual(0);
+  await looksRight(page);
 };
 
 test('a run with a failing stop switch is not passed; the next one is, and both stay', async ({

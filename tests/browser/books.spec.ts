@@ -1,19 +1,7 @@
 import { readFileSync } from 'node:fs';
-import AxeBuilder from '@axe-core/playwright';
-import type { Page } from '@playwright/test';
 import { parse } from 'csv-parse/sync';
+import { looksRight } from './faultless.ts';
 import { expect, openPage, takenIn, test, unique } from './frame-shop.ts';
-
-const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
-
-async function looksRight(page: Page) {
-  const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
-  expect(violations).toEqual([]);
-  const overflow = await page.evaluate(
-    () => document.documentElement.scrollWidth - window.innerWidth,
-  );
-  expect(overflow).toBeLessThanOrEqual(0);
-}
 
 test('what is owed, its statement, the drawer and the accountant’s export agree', async ({
   page,

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { expect, looksRight, openPage, type Page, takenIn, test, unique } from './frame-shop.ts';
+import { looksRight } from './faultless.ts';
+import { expect, openPage, type Page, takenIn, test, unique } from './frame-shop.ts';
 
 /** How many pixels of the pad carry ink. */
 const ink = (page: Page) =>

@@ -1,4 +1,5 @@
-import { expect, looksRight, test } from './frame-shop.ts';
+import { looksRight } from './faultless.ts';
+import { expect, test } from './frame-shop.ts';
 import { sessionCookieFrom, startServer } from './server.ts';
 
 test('a new shop opens with two names, and its day is empty', async ({ browser }) => {

@@ -1,4 +1,3 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page } from '@playwright/test';
 import type { StaffId } from '../../shared/contract/ids.ts';
 import { type Desk, deskAt, ownerOf } from './desk-client.ts';
@@ -71,17 +70,5 @@ const WIRED: Record<string, { text: string; code: string }> = {
 /** What a barcode reader sends: a code in one burst, then its end key. */
 export const scan = (page: Page, code: string, endKey = 'Enter'): Promise<void> =>
   pressPaced(page, [...code, endKey], 8);
-
-/** No violation of WCAG 2.2 AA that a machine can find, and nothing that runs out of the window. */
-export async function looksRight(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-    .analyze();
-  expect(violations).toEqual([]);
-  const tooWide = await page.evaluate(
-    () => document.documentElement.scrollWidth - window.innerWidth,
-  );
-  expect(tooWide).toBeLessThanOrEqual(0);
-}
 
 export { expect, type Page };

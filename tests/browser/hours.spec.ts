@@ -1,17 +1,10 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page } from '@playwright/test';
+import { looksRight } from './faultless.ts';
 import { takeInJob, test } from './taxed-shop.ts';
 import { inTheme } from './themes.ts';
 
-const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
-
 const looksWell = async (page: Page) => {
-  const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
-  expect(violations).toEqual([]);
-  const overflow = await page.evaluate(
-    () => document.documentElement.scrollWidth - window.innerWidth,
-  );
-  expect(overflow).toBeLessThanOrEqual(0);
+  await looksRight(page);
 };
 
 test('time is clocked, asked about when forgotten, corrected, and put on the bill', async ({

@@ -1,8 +1,6 @@
-import AxeBuilder from '@axe-core/playwright';
+import { noFaults } from './faultless.ts';
 import { expect, openPage, takenIn, test, unique } from './frame-shop.ts';
 import { inTheme } from './themes.ts';
-
-const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
 test('what a job misses is ordered from a supplier, comes short and dearer, and the rest is given up', async ({
   page,
@@ -40,8 +38,7 @@ test('what a job misses is ordered from a supplier, comes short and dearer, and 
   const looks = async () => {
     for (const colorScheme of ['light', 'dark'] as const) {
       await inTheme(page, colorScheme);
-      const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
-      expect(violations).toEqual([]);
+      await noFaults(page);
     }
   };
 
@@ -127,6 +124,5 @@ test('an old part is taken in, sent back and credited', async ({ page, desk, by 
   await page.keyboard.press('Enter');
   await expect(row).toContainText('$24.00');
   await expect(row).toContainText('Credited');
-  const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
-  expect(violations).toEqual([]);
+  await noFaults(page);
 });

@@ -1,10 +1,8 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { PartId, StaffId } from '../../shared/contract/ids.ts';
 import type { Desk } from './desk-client.ts';
+import { noFaults } from './faultless.ts';
 import { expect, openPage, scan, takenIn, test, unique } from './frame-shop.ts';
 import { inTheme } from './themes.ts';
-
-const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
 /** An order of one part for the shelf, to a supplier of its own. */
 async function orderOf(desk: Desk, by: StaffId, line: { partId: PartId; quantity: number }) {
@@ -62,8 +60,7 @@ test('a job waits for a gasket set, is issued a piston under its former number, 
   await expect(page.getByText(/Gasket set \(G\d+\), expected Dec 3, 2031/)).toBeVisible();
   for (const colorScheme of ['light', 'dark'] as const) {
     await inTheme(page, colorScheme);
-    const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
-    expect(violations).toEqual([]);
+    await noFaults(page);
   }
 
   await field.focus();

@@ -1,15 +1,12 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { LINE_PROBLEM_SENTENCES } from '../../shared/work/price-file/words.ts';
 import { costOf, madePriceFile, partNumber } from '../desk/made-price-file.ts';
+import { noFaults } from './faultless.ts';
 import { expect, test } from './frame-shop.ts';
 import { inTheme } from './themes.ts';
 
-const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
-
 async function looks(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
-  expect(violations).toEqual([]);
+  await noFaults(page);
 }
 
 async function chooseFile(page: Page, supplierId: string, buffer: Buffer): Promise<void> {

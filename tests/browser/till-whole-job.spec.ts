@@ -1,10 +1,10 @@
 import { readFile } from 'node:fs/promises';
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page } from '@playwright/test';
 import { parse } from 'csv-parse/sync';
 import { z } from 'zod';
 import { PaperId } from '../../shared/contract/ids.ts';
 import { readPaper } from '../unit/paper/reading-back.ts';
+import { looksRight } from './faultless.ts';
 import { type TaxedShop, test } from './taxed-shop.ts';
 
 /**
@@ -14,8 +14,6 @@ import { type TaxedShop, test } from './taxed-shop.ts';
  */
 
 const Issued = z.object({ json: z.object({ id: PaperId }) });
-
-const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
 async function engineOnTheBench({ desk, by }: TaxedShop) {
   const { id: engineModelId } = await desk.specbook.addModel({
@@ -68,12 +66,7 @@ async function engineOnTheBench({ desk, by }: TaxedShop) {
 }
 
 async function looks(page: Page, name: string) {
-  const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
-  expect(violations).toEqual([]);
-  const overflow = await page.evaluate(
-    () => document.documentElement.scrollWidth - window.innerWidth,
-  );
-  expect(overflow).toBeLessThanOrEqual(0);
+  await looksRight(page);
   if (process.env.LOOK === undefined) return;
   for (const colorScheme of ['light', 'dark'] as const)
     for (const [width, height] of [
