@@ -19,7 +19,8 @@ export default defineConfig({
             'renderer/**/*.test.ts',
             'tests/{standards,unit,desk,crash}/**/*.test.ts',
           ],
-          // Nothing here replaces a module: files may share what they import, which is half of their time.
+          // Nothing here replaces a module (tests/shell/shared-modules.test.ts): files may share what they
+          // import, which is half of their time.
           isolate: false,
         },
       },

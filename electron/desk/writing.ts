@@ -18,6 +18,7 @@ export interface Writing {
   /** Today in the shop's time zone. */
   today: string;
   newId: () => string;
+  drawPaper: DeskContext['drawPaper'];
   /** Says in the journal what was done; every write says it once at least. */
   note: (detail: JournalFacts['detail']) => void;
 }
@@ -45,6 +46,7 @@ export function write<T>(
       at,
       today: dateIn(shop.timeZone, now),
       newId: () => newId(now),
+      drawPaper: context.drawPaper,
       note: (detail) => enterInJournal(store, { at, by: staff.id, what: what.join('.'), detail }),
     });
   });

@@ -2,6 +2,7 @@ import { existsSync, mkdirSync, mkdtempSync, renameSync, rmSync } from 'node:fs'
 import { basename, join } from 'node:path';
 import { openStore, type StoreOptions } from '../../db/store.ts';
 import type { DeskContext } from '../desk/index.ts';
+import { drawPaper } from '../paper/index.ts';
 import { type CallGate, createCallGate } from './call-gate.ts';
 
 /** The open shop: its store, the context that every call gets, and the gate that calls pass. */
@@ -25,7 +26,7 @@ export function openDesk(
   const gate = createCallGate();
   let closing: Promise<void> | undefined;
   return {
-    context: { store, now: () => new Date(), program: { version } },
+    context: { store, now: () => new Date(), drawPaper, program: { version } },
     gate,
     close() {
       closing ??= gate.drain().then((left) => {

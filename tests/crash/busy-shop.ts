@@ -2,6 +2,7 @@ import { setImmediate as breath } from 'node:timers/promises';
 import { createRouterClient } from '@orpc/server';
 import { openStore } from '../../db/store.ts';
 import { desk, deskInterceptors } from '../../electron/desk/index.ts';
+import { drawPaper } from '../../electron/paper/index.ts';
 
 /**
  * Run as a program of its own, and killed by the test while it works: takes machines in, estimates, bills, takes
@@ -11,7 +12,7 @@ const [folder] = process.argv.slice(2);
 if (folder === undefined) throw new Error('Say which data folder.');
 const store = openStore(folder);
 const client = createRouterClient(desk, {
-  context: { store, now: () => new Date(), program: { version: '0.0.0' } },
+  context: { store, now: () => new Date(), drawPaper, program: { version: '0.0.0' } },
   interceptors: deskInterceptors,
 });
 const people = await client.office.staff({});

@@ -1,6 +1,6 @@
 import { createRouterClient } from '@orpc/server';
 import { asc, count } from 'drizzle-orm';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import { afterAll, beforeAll, expect, test } from 'vitest';
 import { verifyJournal } from '../../db/journal.ts';
 import {
   application,
@@ -15,17 +15,13 @@ import {
 import type { Store, WriteStore } from '../../db/store.ts';
 import { desk, deskInterceptors } from '../../electron/desk/index.ts';
 import type { JobId } from '../../shared/contract/ids.ts';
-import { openTestShop, plainIntake, type TestShop } from '../desk/shop.ts';
+import { blankPaper, openTestShop, plainIntake, type TestShop } from '../desk/shop.ts';
 
 /**
  * A call of the till that breaks off, at every step that it takes in the store and once more before it is
  * committed: nothing of it stays, and no number is lost. Papers are not drawn here: that is pure work between two
  * steps, and would take minutes a thousand times over; the shop that is killed draws its own.
  */
-vi.mock('../../electron/paper/index.ts', async (original) => ({
-  ...(await original<typeof import('../../electron/paper/index.ts')>()),
-  drawPaper: () => new Uint8Array([37, 80, 68, 70]),
-}));
 
 class Crash extends Error {}
 
@@ -53,7 +49,7 @@ const breaking = (store: WriteStore): WriteStore =>
 let shop: TestShop;
 let client: TestShop['desk'];
 beforeAll(async () => {
-  shop = await openTestShop();
+  shop = await openTestShop({ drawPaper: blankPaper });
   const { store } = shop.context;
   const frail: Store = {
     ...store,

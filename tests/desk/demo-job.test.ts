@@ -8,6 +8,7 @@ import { issuedPaper } from '../../db/schema/index.ts';
 import { openStore, type Store } from '../../db/store.ts';
 import { runDemoJob } from '../../electron/command/demo-job.ts';
 import { type DeskClient, deskClient } from '../../electron/command/demo-shop/client.ts';
+import { drawPaper } from '../../electron/paper/index.ts';
 import type { BenchSheet, Reading } from '../../shared/contract/bench/index.ts';
 import type { JobDossier } from '../../shared/contract/counter.ts';
 import { unitLabel } from '../../shared/trade/index.ts';
@@ -48,7 +49,12 @@ beforeAll(async () => {
   // Not there yet: the job makes it.
   out = join(folder, 'papers', 'here');
   store = openStore(join(folder, 'data'), { careless: true });
-  const context = { store, now: () => new Date('2026-11-25T16:00:00Z'), program: { version: '0' } };
+  const context = {
+    store,
+    now: () => new Date('2026-11-25T16:00:00Z'),
+    drawPaper,
+    program: { version: '0' },
+  };
   const print = vi.spyOn(process.stdout, 'write').mockReturnValue(true);
   try {
     await runDemoJob(context, out);

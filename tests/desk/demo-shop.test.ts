@@ -9,6 +9,7 @@ import { openStore, type Store } from '../../db/store.ts';
 import { type DeskClient, deskClient } from '../../electron/command/demo-shop/client.ts';
 import { fillDemoShop } from '../../electron/command/fill-demo-shop.ts';
 import type { DeskContext } from '../../electron/desk/index.ts';
+import { drawPaper } from '../../electron/paper/index.ts';
 import type { BenchSheet } from '../../shared/contract/bench/index.ts';
 import type { JobCard } from '../../shared/contract/counter.ts';
 import { CORE_FEATURES, measuredFeaturesOf } from '../../shared/work/features.ts';
@@ -29,7 +30,12 @@ let sheets: Map<string, BenchSheet>;
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'tappet-demo-shop-'));
   store = openStore(folder, { careless: true });
-  context = { store, now: () => new Date(`${TODAY}T16:00:00Z`), program: { version: '0' } };
+  context = {
+    store,
+    now: () => new Date(`${TODAY}T16:00:00Z`),
+    drawPaper,
+    program: { version: '0' },
+  };
   await fillDemoShop(context);
   desk = deskClient(context);
   jobs = await desk.counter.jobs({ text: '' });

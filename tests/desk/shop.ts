@@ -7,6 +7,7 @@ import { createRouterClient } from '@orpc/server';
 import Database from 'better-sqlite3';
 import { openStore } from '../../db/store.ts';
 import { type DeskContext, desk, deskInterceptors } from '../../electron/desk/index.ts';
+import { drawPaper } from '../../electron/paper/index.ts';
 import type { StaffId } from '../../shared/contract/ids.ts';
 import type { Contract } from '../../shared/contract/index.ts';
 
@@ -27,7 +28,12 @@ export const typed = (name: string) => ({ name });
 
 const STEP = 60_000;
 
-export async function openTestShop(): Promise<TestShop> {
+/** Stands for a PDF where a test issues papers by the thousand; drawing has tests of its own. */
+export const blankPaper: DeskContext['drawPaper'] = () => new TextEncoder().encode('%PDF-');
+
+export async function openTestShop(
+  options: Partial<Pick<DeskContext, 'drawPaper'>> = {},
+): Promise<TestShop> {
   const folder = mkdtempSync(join(tmpdir(), 'tappet-desk-'));
   const store = openStore(folder, { careless: true });
   let clock = Date.parse('2026-03-02T15:00:00.000Z');
@@ -35,7 +41,13 @@ export async function openTestShop(): Promise<TestShop> {
     clock += STEP;
     return new Date(clock);
   };
-  const context: DeskContext = { store, now, program: { version: '0.0.0' } };
+  const context: DeskContext = {
+    store,
+    now,
+    drawPaper,
+    program: { version: '0.0.0' },
+    ...options,
+  };
   const client = createRouterClient(desk, { context, interceptors: deskInterceptors });
   const owner = await client.office.openShop({
     ownerName: 'Ruth Okafor',

@@ -1,20 +1,14 @@
 import { ORPCError } from '@orpc/client';
 import fc from 'fast-check';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { CustomerId, JobId } from '../../shared/contract/ids.ts';
-import { openTestShop, plainIntake, type TestShop } from './shop.ts';
+import { blankPaper, openTestShop, plainIntake, type TestShop } from './shop.ts';
 
 /** Billing, paying, crediting and giving back, in any order: the books of a customer always close. */
 
-// Drawing has tests of its own, and would take most of the time here.
-vi.mock('../../electron/paper/index.ts', async (original) => ({
-  ...(await original<typeof import('../../electron/paper/index.ts')>()),
-  drawPaper: () => new Uint8Array([37, 80, 68, 70]),
-}));
-
 let shop: TestShop;
 beforeAll(async () => {
-  shop = await openTestShop();
+  shop = await openTestShop({ drawPaper: blankPaper });
   const { desk, by } = shop;
   const facts = await desk.office.shop({});
   const taxes = [

@@ -10,6 +10,7 @@ import { searchTextOf } from '../../db/queries/search-text.ts';
 import { customer } from '../../db/schema/index.ts';
 import { openStore } from '../../db/store.ts';
 import { desk, deskInterceptors } from '../../electron/desk/index.ts';
+import { drawPaper } from '../../electron/paper/index.ts';
 import { PRICE_FILE_LINES, priceFileTimes } from './price-file.ts';
 
 /**
@@ -33,7 +34,7 @@ async function median(work: () => unknown): Promise<number> {
 const folder = mkdtempSync(join(tmpdir(), 'tappet-bench-'));
 const store = openStore(folder);
 const client = createRouterClient(desk, {
-  context: { store, now: () => new Date(), program: { version: '0.0.0' } },
+  context: { store, now: () => new Date(), drawPaper, program: { version: '0.0.0' } },
   interceptors: deskInterceptors,
 });
 const { id: by } = await client.office.openShop({

@@ -4,7 +4,7 @@ import { issuedPaper } from '../../../db/schema/index.ts';
 import type { PaperCard } from '../../../shared/contract/counter.ts';
 import type { PaperContent } from '../../paper/content.ts';
 import { canonicalJson, fingerprintOf } from '../../paper/fingerprint.ts';
-import { drawPaper, paperFileName, paperTitle } from '../../paper/index.ts';
+import { paperFileName, paperTitle } from '../../paper/index.ts';
 import { found } from '../refuse.ts';
 import type { Writing } from '../writing.ts';
 
@@ -14,7 +14,7 @@ import type { Writing } from '../writing.ts';
  * @param jobId null for a paper of no single job: a receipt over several, a statement
  */
 export function issue(writing: Writing, jobId: string | null, content: PaperContent): PaperCard {
-  const { store, staff, at, newId } = writing;
+  const { store, staff, at, newId, drawPaper } = writing;
   const fingerprint = fingerprintOf(content);
   const pdf = Buffer.from(drawPaper(content, fingerprint));
   const id = newId();
