@@ -30,6 +30,13 @@ describe('boreReport', () => {
     expect(boreReport(readings, { ...specification, allowance: 0.201 }).nextOversize).toBe(0.5);
   });
 
+  it('takes an oversize that is enough but for rounding', () => {
+    const computed = { ...specification, oversizes: [0.3], allowance: 0.1 + 0.2 };
+    const round = [{ level: 1, axis: 1, value: 68 }];
+    expect(boreReport(round, computed).nextOversize).toBe(0.3);
+    expect(boreReport(round, { ...computed, allowance: 0.300_001 }).nextOversize).toBeNull();
+  });
+
   it('has no next oversize when none cleans up', () => {
     expect(boreReport(readings, { ...specification, oversizes: [] }).nextOversize).toBeNull();
     expect(boreReport(readings, { ...specification, oversizes: [0.05] }).nextOversize).toBeNull();

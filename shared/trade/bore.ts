@@ -1,5 +1,5 @@
 import { demandNotNegative, demandPositive } from './demand.ts';
-import { compare, difference, fraction, plus, sum } from './exact.ts';
+import { difference, sum } from './exact.ts';
 
 /** One diameter of a bore: how deep (`level`) and in which direction (`axis`) it was taken. */
 export interface BoreReading {
@@ -21,6 +21,9 @@ export interface BoreSpecification {
   /** Stock on the diameter that boring and honing must be able to take off to clean up. */
   readonly allowance: number;
 }
+
+/** Sizes that were computed, and ought to be equal, differ by less than this share. */
+const DUST = 1e-12;
 
 export interface BoreReport {
   readonly min: number;
@@ -56,8 +59,9 @@ export function boreReport(
 
   const values = readings.map(({ value }) => value);
   const max = Math.max(...values);
-  const needed = plus(fraction(max), fraction(allowance));
-  const cleansUp = (oversize: number) => compare(fraction(sum(nominal, oversize)), needed) >= 0;
+  const needed = sum(max, allowance);
+  const cleansUp = (oversize: number) =>
+    difference(sum(nominal, oversize), needed) >= -DUST * needed;
   return {
     min: Math.min(...values),
     max,

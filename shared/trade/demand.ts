@@ -43,6 +43,18 @@ export function demandWhole(value: number, low: number, high: number, what: stri
   }
 }
 
+/**
+ * A result as it is, unless the figures were so large or so small together that it can't be held.
+ *
+ * @throws {RangeError} unless result is a finite number
+ */
+export function finite(result: number): number {
+  if (!Number.isFinite(result)) {
+    throw new RangeError('These figures are too large or too small to be worked out together.');
+  }
+  return result;
+}
+
 function capital(what: string): string {
   return what.charAt(0).toUpperCase() + what.slice(1);
 }

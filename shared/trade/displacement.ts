@@ -1,4 +1,4 @@
-import { demandFinite, demandNotNegative, demandPositive, demandWhole } from './demand.ts';
+import { demandFinite, demandNotNegative, demandPositive, demandWhole, finite } from './demand.ts';
 
 const MM3_IN_CM3 = 1000;
 
@@ -20,7 +20,7 @@ export function sweptVolume({ bore, stroke, cylinders = 1 }: Cylinders): number 
   demandPositive(bore, 'the bore');
   demandPositive(stroke, 'the stroke');
   demandWhole(cylinders, 1, 64, 'the number of cylinders');
-  return discVolume(bore, stroke) * cylinders;
+  return finite(discVolume(bore, stroke) * cylinders);
 }
 
 export interface CombustionSpace {
@@ -77,7 +77,7 @@ export function compressionRatio({
       `With these figures ${left.toFixed(2)} cm³ is left above the piston: check chamber, gasket, deck and dome.`,
     );
   }
-  return (swept + left) / left;
+  return finite((swept + left) / left);
 }
 
 /** cm³ of a disc, both sizes in mm. */

@@ -1,3 +1,5 @@
+import { finite } from './demand.ts';
+
 /**
  * Decimal arithmetic without rounding dust. What a person typed is a decimal number; in binary
  * floating point 68.05 − 68.02 comes out as 0.030000000000001137, and a limit may then be missed
@@ -55,14 +57,11 @@ export function over(a: Fraction, b: Fraction): Fraction {
   return times(a, { numerator: sign * b.denominator, denominator: sign * b.numerator });
 }
 
-/** Less than zero when a < b, zero when they are equal, more than zero when a > b. */
-export function compare(a: Fraction, b: Fraction): number {
-  const left = a.numerator * b.denominator;
-  const right = b.numerator * a.denominator;
-  return left < right ? -1 : left > right ? 1 : 0;
-}
-
-/** The double nearest to the fraction. */
+/**
+ * The double nearest to the fraction.
+ *
+ * @throws {RangeError} when it is larger than any double
+ */
 export function toNumber({ numerator, denominator }: Fraction): number {
   if (numerator === 0n) {
     return 0;
@@ -74,7 +73,7 @@ export function toNumber({ numerator, denominator }: Fraction): number {
   const below = power < 0 ? denominator * 10n ** BigInt(-power) : denominator;
   // A last digit of one for whatever is left over keeps a value just above a tie above it.
   const rest = above % below === 0n ? '0' : '1';
-  return Number(`${sign}${above / below}${rest}e${-power - 1}`);
+  return finite(Number(`${sign}${above / below}${rest}e${-power - 1}`));
 }
 
 /** a − b as decimals: difference(68.05, 68.02) is 0.03. */

@@ -121,6 +121,25 @@ describe('torquePlausibility', () => {
     expect(atShare(0)).toBe('low');
   });
 
+  it('is plausible at exactly 0.3 and 1, whatever bolt and nut factor', () => {
+    for (const { diameter, pitch, load } of [
+      { diameter: 6, pitch: 1, load: 11_600 },
+      { diameter: 8, pitch: 1.25, load: 21_200 },
+      { diameter: 10, pitch: 1.5, load: 33_700 },
+      { diameter: 12, pitch: 1.75, load: 48_900 },
+    ])
+      for (const nutFactor of [0.12, 0.15, 0.18, 0.2, 0.3])
+        for (const share of [0.3, 1]) {
+          // Decimals of that size are exact to the millionth.
+          const torque = Number(((nutFactor * diameter * load * share) / 1000).toFixed(6));
+          const bolt = { diameter, pitch, propertyClass: '8.8', nutFactor } as const;
+          expect(torquePlausibility({ ...bolt, torque })).toEqual({
+            preloadShareOfProof: share,
+            verdict: 'plausible',
+          });
+        }
+  });
+
   it('questions pound-feet written for pound-inches, and the reverse', () => {
     expect(torquePlausibility({ ...m8, torque: 23.05 * 12 }).verdict).toBe('high');
     expect(torquePlausibility({ ...m8, torque: 23.05 / 12 }).verdict).toBe('low');

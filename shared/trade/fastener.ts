@@ -1,4 +1,5 @@
-import { demandFinite, demandNotNegative, demandPositive } from './demand.ts';
+import { demandFinite, demandNotNegative, demandPositive, finite } from './demand.ts';
+import { fraction, over, times, toNumber } from './exact.ts';
 import { printedInchArea } from './inch-stress-areas.ts';
 import { printedProofLoad } from './proof-load-table.ts';
 import { type PropertyClass, proofStress } from './property-class.ts';
@@ -41,7 +42,7 @@ export function stressArea({ diameter, pitch }: Thread): number {
     throw new RangeError(`A pitch of ${pitch} mm is too coarse for a diameter of ${diameter} mm.`);
   }
   const depth = isUnified(pitch) ? UNIFIED_DEPTH : METRIC_DEPTH;
-  return (Math.PI / 4) * (diameter - depth * pitch) ** 2;
+  return finite((Math.PI / 4) * (diameter - depth * pitch) ** 2);
 }
 
 /**
@@ -83,7 +84,7 @@ export function tighteningTorque({
   demandPositive(diameter, 'the diameter');
   demandNotNegative(preload, 'the preload');
   demandNutFactor(nutFactor);
-  return (nutFactor * diameter * preload) / 1000;
+  return finite((nutFactor * diameter * preload) / 1000);
 }
 
 export interface StatedTorque extends Bolt {
@@ -115,8 +116,12 @@ export function torquePlausibility({
 }: StatedTorque): TorquePlausibility {
   demandNotNegative(torque, 'the torque');
   demandNutFactor(nutFactor);
-  const preload = (torque * 1000) / (nutFactor * bolt.diameter);
-  const share = preload / proofLoad(bolt);
+  // As decimals: a torque of exactly 0.3 or 1 of the proof load must not miss it by rounding.
+  const preload = over(
+    times(fraction(torque), fraction(1000)),
+    times(fraction(nutFactor), fraction(bolt.diameter)),
+  );
+  const share = toNumber(over(preload, fraction(proofLoad(bolt))));
   return {
     preloadShareOfProof: share,
     verdict: share < 0.3 ? 'low' : share > 1 ? 'high' : 'plausible',

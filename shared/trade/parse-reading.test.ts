@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { display, displayNumber } from './display.ts';
 import { parseReading } from './parse-reading.ts';
 import { dimensionOf, UNITS, type Unit } from './units.ts';
 
@@ -22,7 +23,12 @@ describe('parseReading', () => {
     ['17 lb-ft', 'N·m', 17, 'lbf·ft'],
     ['17 ft/lbs', 'N·m', 17, 'lbf·ft'],
     ['17 foot-pounds', 'N·m', 17, 'lbf·ft'],
+    ['17 foot lbs', 'N·m', 17, 'lbf·ft'],
+    ['17 ft pounds', 'N·m', 17, 'lbf·ft'],
+    ['17 foot-pounds force', 'N·m', 17, 'lbf·ft'],
     ['200 in-lb', 'N·m', 200, 'lbf·in'],
+    ['200 inch lbs', 'N·m', 200, 'lbf·in'],
+    ['200 lb-in', 'N·m', 200, 'lbf·in'],
     ['200 inch pounds', 'lbf·ft', 200, 'lbf·in'],
     ['200in-lbs', 'N·m', 200, 'lbf·in'],
     ['12 Nm', 'lbf·ft', 12, 'N·m'],
@@ -50,6 +56,10 @@ describe('parseReading', () => {
     ['６８．０２', 'mm', 68.02, 'mm'],
     ['０，１５ｍｍ', 'in', 0.15, 'mm'],
     ['ー０．０２', 'mm', -0.02, 'mm'],
+    ['٦٨٫٠٢', 'mm', 68.02, 'mm'],
+    ['۰٫۱۵ mm', 'in', 0.15, 'mm'],
+    ['٣٫٦٠٠', 'rpm', 3.6, 'rpm'],
+    ['\u2067\u061C0.15\u2069 mm', 'in', 0.15, 'mm'],
     ['0。15', 'mm', 0.15, 'mm'],
     ['68.02\u00A0mm', 'in', 68.02, 'mm'],
     ['\u200E68.02\u202Fmm ', 'in', 68.02, 'mm'],
@@ -139,6 +149,9 @@ describe('parseReading', () => {
     ['6.8 cm', 'mm', /not a unit/],
     ['6 mil', 'mm', /write thou or mm/],
     ['6 mils', 'mm', /write thou or mm/],
+    ['5 lb/ft', 'N·m', /not a unit/],
+    ['1 N/m', 'N·m', /not a unit/],
+    ['٣٬٦٠٠', 'rpm', /not a unit|more than one way/],
     ['12 psi', 'mm', /psi, which measures pressure; here length is wanted/],
     ['17 lbs', 'N·m', /lbf, which measures force; here torque is wanted/],
     ['5 mm', 'N·m', /measures length/],
@@ -159,6 +172,19 @@ describe('parseReading', () => {
       fc.property(decimal, fc.constantFrom(...UNITS), fc.boolean(), (number, unit, comma) => {
         const text = `${comma ? number.replace('.', ',') : number} ${unit}`;
         expect(parseReading(text, unit)).toStrictEqual({ value: Number(number), unit, text });
+      }),
+    );
+  });
+
+  it('reads back what is shown of any value', () => {
+    const value = fc.double({ min: -200, max: 1e5, noNaN: true });
+    fc.assert(
+      fc.property(value, fc.constantFrom(...UNITS), (base, unit) => {
+        fc.pre(base >= 0 || dimensionOf(unit) !== 'temperature');
+        const shown = display(base, unit);
+        const read = parseReading(shown, unit);
+        expect(read.unit).toBe(unit);
+        expect(String(read.value)).toBe(String(Number(displayNumber(base, unit))));
       }),
     );
   });

@@ -1,4 +1,4 @@
-import { demandBetween, demandNotNegative } from './demand.ts';
+import { demandBetween, demandNotNegative, finite } from './demand.ts';
 
 /** Temperature coefficient of annealed copper at 20 °C, 1/°C. Source: IEC 60028. */
 export const COPPER_COEFFICIENT = 0.00393;
@@ -18,5 +18,5 @@ export interface WindingReading {
 export function resistanceAt20({ resistance, temperature }: WindingReading): number {
   demandNotNegative(resistance, 'the resistance');
   demandBetween(temperature, -50, 200, 'the temperature of the winding in °C');
-  return resistance / (1 + COPPER_COEFFICIENT * (temperature - 20));
+  return finite(resistance / (1 + COPPER_COEFFICIENT * (temperature - 20)));
 }

@@ -16,15 +16,17 @@ describe('suspectSlip', () => {
     expect(suspectSlip(17, { low: 190, high: 220 })).toEqual({ kind: 'foot-inch', likely: 204 });
   });
 
-  it('writes what was likely meant as a person would', () => {
+  it('gives what was likely meant to the last digit, without rounding dust', () => {
     expect(suspectSlip(7, { low: 0.06, high: 0.08 })?.likely).toBe(0.07);
     expect(suspectSlip(0.07, { low: 6, high: 8 })?.likely).toBe(7);
-    expect(suspectSlip(200, { low: 16, high: 18 })?.likely).toBe(16.6667);
+    expect(suspectSlip(200, { low: 16, high: 18 })?.likely).toBe(200 / 12);
+    expect(suspectSlip(55, { low: 2.1, high: 2.2 })?.likely).toBe(55 / 25.4);
   });
 
-  it('stays inside the band where rounding would leave it', () => {
-    const third = 1 / 3;
-    expect(suspectSlip(4, { low: third - 1e-9, high: third + 1e-9 })?.likely).toBe(third);
+  it('takes a limit that is met but for rounding as met', () => {
+    expect(suspectSlip(3, { low: 0.1 + 0.2, high: 0.4 })).toEqual({ kind: 'decimal', likely: 0.3 });
+    expect(suspectSlip(0.2999, { low: 0.3, high: 0.4 })).toBeNull();
+    expect(suspectSlip(2.999, { low: 0.3, high: 0.4 })).toBeNull();
   });
 
   it('takes the factor nearest to one where several would do', () => {

@@ -10,7 +10,10 @@ export type SlipKind = 'decimal' | 'inch' | 'foot-inch';
 
 export interface Slip {
   readonly kind: SlipKind;
-  /** What was likely meant, in the unit of the value. An offer: nothing is changed by itself. */
+  /**
+   * What was likely meant, in the unit of the value, to the last digit: whoever shows it rounds it. An
+   * offer: nothing is changed by itself.
+   */
   readonly likely: number;
 }
 
@@ -38,8 +41,8 @@ const DUST = 1e-9;
  * band (limits included), for zero, and when no factor explains it.
  *
  * A thousandth of an inch written as a hundredth of a millimetre is off by 2.54, which honest wear
- * reaches too, and is left alone. A band with one limit is taken to reach a factor of four from it; a one-sided band at or below
- * zero has no scale to compare with and explains nothing.
+ * reaches too, and is left alone. A band with one limit is taken to reach a factor of four from it; a
+ * one-sided band at or below zero has no scale to compare with and explains nothing.
  *
  * @throws {RangeError} when the value or a limit isn't finite, or low is above high
  */
@@ -56,7 +59,7 @@ export function suspectSlip(value: number, band: Band): Slip | null {
   for (const { kind, factor } of SLIPS) {
     for (const likely of [multiplied(value, factor), divided(value, factor)]) {
       if (isInside(likely, range)) {
-        return { kind, likely: kind === 'decimal' ? likely : readable(likely, range) };
+        return { kind, likely };
       }
     }
   }
@@ -89,10 +92,4 @@ function multiplied(value: number, factor: number): number {
 
 function divided(value: number, factor: number): number {
   return toNumber(over(fraction(value), fraction(factor)));
-}
-
-/** Six digits are more than any gauge of the trade shows, unless they would leave the band. */
-function readable(likely: number, band: Band): number {
-  const rounded = Number(likely.toPrecision(6));
-  return isInside(rounded, band) ? rounded : likely;
 }

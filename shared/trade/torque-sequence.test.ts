@@ -8,6 +8,24 @@ describe('torqueStages', () => {
     expect(torqueStages(17, [1])).toEqual([17]);
   });
 
+  it('rise to the stated torque itself, thirds as well', () => {
+    expect(torqueStages(24, [1 / 3, 2 / 3, 1])).toEqual([8, 16, 24]);
+    expect(torqueStages(1 / 3, [1])).toEqual([1 / 3]);
+    const shares = fc
+      .uniqueArray(fc.integer({ min: 1, max: 99 }), { maxLength: 5 })
+      .map((parts) => [...parts.toSorted((a, b) => a - b).map((part) => part / 100), 1]);
+    fc.assert(
+      fc.property(fc.double({ min: 0.1, max: 1000, noNaN: true }), shares, (final, rising) => {
+        const stages = torqueStages(final, rising);
+        expect(stages.at(-1)).toBe(final);
+        for (const [index, stage] of stages.entries()) {
+          expect(stage).toBeCloseTo(final * (rising[index] ?? 0), 8);
+          expect(stage).toBeGreaterThan(stages[index - 1] ?? 0);
+        }
+      }),
+    );
+  });
+
   it('refuses shares that do not rise to the whole', () => {
     for (const shares of [[], [0.5], [0.5, 0.5, 1], [0.7, 0.3, 1], [0, 1], [-0.5, 1], [0.5, 1.1]]) {
       expect(() => torqueStages(23, shares)).toThrow(RangeError);

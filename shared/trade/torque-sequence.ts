@@ -1,6 +1,9 @@
 import { demandFinite, demandPositive, demandWhole } from './demand.ts';
 import { product } from './exact.ts';
 
+/** A third of 24 is 8, though a third can't be written as a decimal. */
+const DIGITS = 12;
+
 /**
  * Torques of the stages of a tightening, in the unit of `final`: each share of it in turn. The last
  * share is 1, so that the group ends at the stated torque.
@@ -23,7 +26,9 @@ export function torqueStages(final: number, shares: readonly number[]): number[]
   if (before !== 1) {
     throw new RangeError('The last stage must be the whole torque: end the shares with 1.');
   }
-  return shares.map((share) => product(final, share));
+  return shares.map((share) =>
+    share === 1 ? final : Number(product(final, share).toPrecision(DIGITS)),
+  );
 }
 
 /**

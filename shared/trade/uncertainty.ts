@@ -1,4 +1,4 @@
-import { demandNotNegative } from './demand.ts';
+import { demandNotNegative, finite } from './demand.ts';
 import { difference } from './exact.ts';
 
 /** Coverage factor of every expanded uncertainty here: about 95 % of a normal distribution. */
@@ -24,9 +24,9 @@ export function gaugeUncertainty({ resolution, maxError, repeatability = 0 }: Ga
   demandNotNegative(resolution, 'the resolution');
   demandNotNegative(maxError, 'the largest error');
   demandNotNegative(repeatability, 'the repeatability');
-  return (
+  return finite(
     COVERAGE_FACTOR *
-    Math.hypot(resolution / 2 / Math.sqrt(3), maxError / Math.sqrt(3), repeatability)
+      Math.hypot(resolution / 2 / Math.sqrt(3), maxError / Math.sqrt(3), repeatability),
   );
 }
 
@@ -50,6 +50,6 @@ export function clearance(outer: MeasuredSize, inner: MeasuredSize): MeasuredSiz
   demandNotNegative(inner.uncertainty, 'the uncertainty of the inner size');
   return {
     value: difference(outer.value, inner.value),
-    uncertainty: Math.hypot(outer.uncertainty, inner.uncertainty),
+    uncertainty: finite(Math.hypot(outer.uncertainty, inner.uncertainty)),
   };
 }

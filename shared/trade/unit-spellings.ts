@@ -7,9 +7,8 @@ const SPELLINGS: Record<Unit, string> = {
   in: "in ins inch inches \" ''",
   thou: 'thou thous thousandth thousandths',
   N·m: 'nm newtonmetre newtonmetres newtonmeter newtonmeters',
-  lbf·ft: 'lbfft lbft lbsft ftlb ftlbf ftlbs ft/lb ft/lbs footpound footpounds poundfoot poundfeet',
-  lbf·in:
-    'lbfin lbin lbsin inlb inlbf inlbs in/lb in/lbs inchpound inchpounds poundinch poundinches',
+  lbf·ft: poundsAt(['ft', 'foot', 'feet']),
+  lbf·in: poundsAt(['in', 'inch', 'inches']),
   kgf·m: 'kgfm kgm mkg mkgf',
   kgf·cm: 'kgfcm kgcm cmkg cmkgf',
   kPa: 'kpa kilopascal kilopascals',
@@ -72,6 +71,14 @@ export function unitSpelt(text: string, expected: Unit): Unit {
 
 function fold(text: string): string {
   return text.toLowerCase().replace(/[\s.^*·_-]+/g, '');
+}
+
+/** 'ft lbs', 'lb-ft', 'foot pounds', 'in/lb': pound and arm in either order, abbreviated or not. */
+function poundsAt(arms: readonly string[]): string {
+  const pounds = ['lb', 'lbs', 'lbf', 'pound', 'pounds', 'poundforce', 'poundsforce'];
+  return arms
+    .flatMap((arm) => pounds.flatMap((pound) => [pound + arm, arm + pound, `${arm}/${pound}`]))
+    .join(' ');
 }
 
 function spellings(): ReadonlyMap<string, readonly Unit[]> {

@@ -47,7 +47,7 @@ describe('convert', () => {
         expect(() => convert(1, from, to)).toThrow(RangeError);
       }),
     );
-    expect(() => convert(1, 'mm', 'psi')).toThrow('mm measures length and psi measures pressure');
+    expect(() => convert(1, 'mm', 'psi')).toThrow('mm measures length, psi measures pressure');
   });
 
   it('refuses what is no number, no unit or no temperature', () => {

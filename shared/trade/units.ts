@@ -136,7 +136,7 @@ export function convert(value: number, from: Unit, to: Unit): number {
   const target = definitionOf(to);
   if (source.dimension !== target.dimension) {
     throw new RangeError(
-      `${from} measures ${source.dimension} and ${to} measures ${target.dimension}: one can't be turned into the other.`,
+      `One can't be turned into the other: ${from} measures ${source.dimension}, ${to} measures ${target.dimension}.`,
     );
   }
   demandFinite(value, 'the value');

@@ -1,4 +1,4 @@
-import { demandFinite } from './demand.ts';
+import { demandFinite, finite } from './demand.ts';
 
 export interface Point {
   readonly x: number;
@@ -21,7 +21,8 @@ export interface FittedLine {
  * Straight line of least squares through readings (`y`) against hours or days (`x`). The means are
  * taken off first, so that large numbers with small differences keep their digits.
  *
- * @throws {RangeError} when a coordinate isn't finite or there aren't two different x
+ * @throws {RangeError} when a coordinate isn't finite, there aren't two different x, or the figures are
+ * too large or too small to be worked out
  */
 export function fitLine(points: readonly Point[]): FittedLine {
   for (const { x, y } of points) {
@@ -38,9 +39,11 @@ export function fitLine(points: readonly Point[]): FittedLine {
     exactSum(centred.map(({ x, y }) => x * y)) / exactSum(centred.map(({ x }) => x * x));
   const residuals = centred.map(({ x, y }) => (y - slope * x) ** 2);
   return {
-    slope,
-    intercept: meanY - slope * meanX,
-    residualSd: points.length > 2 ? Math.sqrt(exactSum(residuals) / (points.length - 2)) : 0,
+    slope: finite(slope),
+    intercept: finite(meanY - slope * meanX),
+    residualSd: finite(
+      points.length > 2 ? Math.sqrt(exactSum(residuals) / (points.length - 2)) : 0,
+    ),
   };
 }
 

@@ -1,4 +1,4 @@
-import { demandBetween, demandNotNegative, demandPositive } from './demand.ts';
+import { demandBetween, demandNotNegative, demandPositive, finite } from './demand.ts';
 
 export interface ExtendedWrench {
   /** Torque wanted at the fastener, in any unit. */
@@ -31,5 +31,5 @@ export function wrenchSetting({ torque, wrench, extension, angle = 0 }: Extended
       `An extension of ${extension} mm folded back leaves no lever on a wrench of ${wrench} mm.`,
     );
   }
-  return (torque * wrench) / lever;
+  return finite((torque * wrench) / lever);
 }
