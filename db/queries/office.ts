@@ -85,13 +85,17 @@ export function paperCard(store: ReadStore, id: string): PaperCard | undefined {
   return row && { ...row, id: PaperId.parse(row.id) };
 }
 
-/** The PDF itself, byte for byte as it was issued. */
+/** What was signed and the PDF itself, byte for byte as they were issued. */
 export const paperBytes = (
   store: ReadStore,
   id: string,
-): { pdf: Buffer; pdfSha256: string } | undefined =>
+): { content: string; pdf: Buffer; pdfSha256: string } | undefined =>
   store
-    .select({ pdf: issuedPaper.pdf, pdfSha256: issuedPaper.pdfSha256 })
+    .select({
+      content: issuedPaper.content,
+      pdf: issuedPaper.pdf,
+      pdfSha256: issuedPaper.pdfSha256,
+    })
     .from(issuedPaper)
     .where(eq(issuedPaper.id, id))
     .get();

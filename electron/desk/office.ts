@@ -99,8 +99,8 @@ const papers = os.office.papers.handler(({ input, context }) =>
 
 const paper = os.office.paper.handler(({ input, context: { store } }) => {
   const card = found(paperCard(store.read, input.id), 'paper');
-  const { pdf, pdfSha256 } = found(paperBytes(store.read, input.id), 'paper');
-  return { ...card, pdf: pdf.toString('base64'), pdfSha256 };
+  const { content, pdf, pdfSha256 } = found(paperBytes(store.read, input.id), 'paper');
+  return { ...card, content, pdf: pdf.toString('base64'), pdfSha256 };
 });
 
 const journal = os.office.journal.handler(({ input, context }) =>

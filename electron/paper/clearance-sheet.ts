@@ -6,6 +6,7 @@ import { fullPages } from './furniture/full-page.ts';
 import { STYLE } from './furniture/ink.ts';
 import { paragraph } from './furniture/paragraphs.ts';
 import { parties } from './furniture/parties.ts';
+import { recordName } from './furniture/record-attached.ts';
 import type { Block, Sheet } from './furniture/sheet.ts';
 import { recordedClearances } from './readings.ts';
 
@@ -20,7 +21,7 @@ export function drawClearanceSheet(content: ClearanceSheet, fingerprint: string)
     cautionBox(sheet, content.cautions),
     paragraph(
       sheet,
-      'This sheet shows the readings that stood when it was issued. The maker’s figures come before any printed here; a specification that is not confirmed says so above. It is no warranty and no invoice. At the foot of each page stands its fingerprint, the SHA-256 of all that is recorded here: with one word or figure changed, it would be another.',
+      `This sheet shows the readings that stood when it was issued. The maker’s figures come before any printed here; a specification that is not confirmed says so above. It is no warranty and no invoice. At the foot of each page stands its fingerprint, the SHA-256 of ${recordName(content)}, attached to the PDF, which holds all that is recorded here: with one word or figure changed, it would be another.`,
       STYLE.soft,
     ),
   ]);

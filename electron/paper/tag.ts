@@ -3,6 +3,7 @@ import type { TextStyle } from './fonts/typesetter.ts';
 import { drawBarcode } from './furniture/barcode.ts';
 import { clippedLines } from './furniture/clipped-lines.ts';
 import { INK, MILLIMETRE, RULE, SOFT_INK, STYLE } from './furniture/ink.ts';
+import { attachRecord } from './furniture/record-attached.ts';
 import { drawLines, heightOf, Sheet } from './furniture/sheet.ts';
 import { paperTitle } from './naming.ts';
 
@@ -38,6 +39,7 @@ export function drawTag(content: Tag, fingerprint: string): Uint8Array {
   drawOwner(sheet, content);
   drawDetails(sheet, content);
   drawFoot(sheet, fingerprint);
+  attachRecord(sheet, content);
   return sheet.finish();
 }
 

@@ -8,6 +8,7 @@ import { STYLE } from './furniture/ink.ts';
 import { paragraph, section } from './furniture/paragraphs.ts';
 import { parties } from './furniture/parties.ts';
 import { approvals } from './furniture/record.ts';
+import { recordName } from './furniture/record-attached.ts';
 import type { Block, Sheet } from './furniture/sheet.ts';
 import { signatureBoxes } from './furniture/signatures.ts';
 import { table } from './furniture/table.ts';
@@ -52,7 +53,7 @@ function signing(sheet: Sheet, content: WorkOrder, fingerprint: string): Block {
       paragraph(sheet, `Fingerprint   ${fingerprint}`, STYLE.fingerprint),
       paragraph(
         sheet,
-        'The fingerprint is the SHA-256 of all that is recorded here, signatures included: with one word or figure changed, it would be another.',
+        `The fingerprint is the SHA-256 of ${recordName(content)}, attached to the PDF: all that is recorded here. One figure changed, and it is another.`,
         STYLE.soft,
       ),
     ],

@@ -157,6 +157,8 @@ export const office = {
   /** An issued paper, byte for byte as it was signed. */
   paper: reads.input(z.strictObject({ id: PaperId })).output(
     PaperCard.extend({
+      /** What was signed, as canonical JSON (RFC 8785): the SHA-256 of its UTF-8 is the fingerprint. */
+      content: z.string(),
       /** The PDF, base64. */
       pdf: z.base64(),
       /** SHA-256 of the PDF's bytes, hexadecimal. */

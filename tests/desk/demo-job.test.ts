@@ -237,6 +237,7 @@ test('what is stored has the fingerprint that is printed, and comes out the same
     const once = await desk.office.paper({ id: row.id });
     const again = await desk.office.paper({ id: row.id });
     expect(again.pdf).toBe(once.pdf);
+    expect(createHash('sha256').update(once.content, 'utf8').digest('hex')).toBe(once.fingerprint);
     expect(Buffer.from(once.pdf, 'base64').equals(readFileSync(join(out, file)))).toBe(true);
     expect(once.pdfSha256).toBe(createHash('sha256').update(bytesOf(file)).digest('hex'));
   }

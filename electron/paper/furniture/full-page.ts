@@ -1,6 +1,7 @@
 import type { PaperContent, PaperHead } from '../content.ts';
 import { paperKindWords, paperTitle } from '../naming.ts';
 import { MILLIMETRE } from './ink.ts';
+import { attachRecord } from './record-attached.ts';
 import { continuationHead, pageFooters } from './running-heads.ts';
 import { type Block, type PageSize, Sheet } from './sheet.ts';
 import { shopHeading } from './shop-heading.ts';
@@ -22,7 +23,10 @@ export function fullPages(
     title: paperTitle(content),
     words: paperKindWords(content.kind),
   };
-  return headedPages(headed, fingerprint, blocks);
+  return headedPages(headed, fingerprint, (sheet) => {
+    attachRecord(sheet, content);
+    return blocks(sheet);
+  });
 }
 
 interface Headed {

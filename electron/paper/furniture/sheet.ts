@@ -149,6 +149,18 @@ export class Sheet {
     });
   }
 
+  /** Puts a file of text into the PDF, beside its pages. */
+  attach(name: string, type: string, text: string, description: string) {
+    const at = new Date(this.head.issuedAt);
+    this.document.file(Buffer.from(text, 'utf8'), {
+      name,
+      type,
+      description,
+      creationDate: at,
+      modifiedDate: at,
+    });
+  }
+
   /** Ends the document and gives its bytes: pdfkit writes at once, nothing is waited for. */
   finish(): Uint8Array {
     this.document.end();

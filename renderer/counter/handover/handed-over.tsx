@@ -50,9 +50,9 @@ export function HandedOver({ job }: { job: JobDossier }) {
           {paper.fingerprint}
         </Text>
         <Text size="sm">
-          It is taken (SHA-256) of everything that both signed, and stands on the paper too. If a
-          single figure were changed, another one would come out: so the customer’s copy and the
-          shop’s can be held against each other a year from now.
+          It is taken (SHA-256) of everything that both signed, which is attached to the PDF, and
+          stands on the paper too. If a single figure were changed, another one would come out: so
+          anybody can hold the customer’s copy and the shop’s against it a year from now.
         </Text>
       </section>
       <section aria-labelledby="work-done">

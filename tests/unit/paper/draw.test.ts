@@ -8,7 +8,7 @@ import {
   paperFileName,
   paperTitle,
 } from '../../../electron/paper/index.ts';
-import { faultsOf, readBarcode, readPaper } from './reading-back.ts';
+import { attachedTo, faultsOf, readBarcode, readPaper } from './reading-back.ts';
 import {
   claimTicket,
   clearanceSheet,
@@ -47,6 +47,16 @@ describe.each(papers)('$kind', (content) => {
 
   it('has nothing that a checker of PDF files objects to', () => {
     expect(faultsOf(bytes)).toBe('');
+  });
+
+  it('carries what its fingerprint is taken of, and nothing else', async () => {
+    const attached = await attachedTo(bytes);
+    expect([...attached.keys()]).toEqual([`${content.number}.json`]);
+    const record = attached.get(`${content.number}.json`) ?? new Uint8Array();
+    expect(hash(record)).toBe(fingerprint);
+    expect(JSON.parse(new TextDecoder().decode(record))).toEqual(
+      JSON.parse(JSON.stringify(content)),
+    );
   });
 
   it('says what it is', async () => {

@@ -4,6 +4,7 @@ import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { z } from 'zod';
 import { prepareZXingModule, readBarcodes } from 'zxing-wasm/reader';
 
 /** A stretch of text as it stands on a page; lengths in points, y from the top. */
@@ -60,6 +61,18 @@ export async function readPaper(bytes: Uint8Array): Promise<ReadPaper> {
     info: { ...info },
     structure,
   };
+}
+
+/** The files that a PDF carries beside its pages, by name. */
+export async function attachedTo(bytes: Uint8Array): Promise<Map<string, Uint8Array>> {
+  const loading = getDocument({ data: bytes.slice(), useSystemFonts: false, verbosity: 0 });
+  const document = await loading.promise;
+  const attached: unknown = await document.getAttachments();
+  await loading.destroy();
+  const files = z.record(z.string(), z.object({ content: z.instanceof(Uint8Array) }));
+  return new Map(
+    Object.entries(files.parse(attached)).map(([name, { content }]) => [name, content] as const),
+  );
 }
 
 /** Everything on the line of a page on which `text` stands. */
