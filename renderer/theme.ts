@@ -77,13 +77,24 @@ export const theme = createTheme({
         },
       },
     },
-    Button: { defaultProps: { h: 40 } },
+    // As tall as the field that it stands beside; the small one goes into a table's row.
+    Button: {
+      vars: () => ({
+        root: { '--button-height-sm': '42px', '--button-height-compact-sm': '34px' },
+      }),
+    },
+    Fieldset: { styles: { root: { marginInline: 0 }, legend: { fontWeight: 600 } } },
+    Table: {
+      defaultProps: { horizontalSpacing: 'md', verticalSpacing: 'xs' },
+      classNames: { table: 'tappet-table' },
+    },
     Input: { classNames: { input: 'tappet-field' } },
     SegmentedControl: { classNames: { root: 'tappet-segments' } },
     TextInput: { defaultProps: { size: 'md' } },
     Textarea: { defaultProps: { size: 'md', autosize: true, minRows: 2 } },
     Select: { defaultProps: { size: 'md', allowDeselect: false } },
     NumberInput: { defaultProps: { size: 'md' } },
+    Paper: { styles: { root: { backgroundColor: 'var(--tappet-surface)' } } },
     Modal: {
       defaultProps: {
         radius: 'md',

@@ -6,8 +6,9 @@ import {
   IconScale,
   type TablerIcon,
 } from '@tabler/icons-react';
-import { NavLink, Outlet } from 'react-router';
+import { Outlet, useLocation } from 'react-router';
 import { useJob } from '../common/job.tsx';
+import { PageStrip } from '../common/page-strip.tsx';
 import { LimitBanner } from '../till/limit/limit-banner.tsx';
 import classes from './bench-frame.module.css';
 
@@ -21,24 +22,17 @@ const STRETCHES: readonly { path: string; label: string; icon: TablerIcon }[] = 
 /** The bench of a job: the strip between its stretches of work, in the order of the work. */
 export function BenchFrame() {
   const { id, code, state } = useJob();
+  const { pathname } = useLocation();
   return (
     <>
-      <nav aria-label="At the bench of this job" className={classes.strip}>
-        {STRETCHES.map((stretch) => (
-          <NavLink
-            key={stretch.path}
-            to={`/job/${code}/bench${stretch.path}`}
-            end
-            className={classes.stretch}
-          >
-            <stretch.icon size={22} stroke={1.7} aria-hidden />
-            {stretch.label}
-          </NavLink>
-        ))}
-      </nav>
-      <Box mx="lg" mt="sm">
-        {state !== 'stopped' && <LimitBanner jobId={id} />}
-      </Box>
+      <PageStrip
+        label="At the bench of this job"
+        links={STRETCHES.map(({ path, ...stretch }) => {
+          const to = `/job/${code}/bench${path}`;
+          return { ...stretch, to, current: pathname === to ? 'page' : undefined };
+        })}
+      />
+      <Box className={classes.banner}>{state !== 'stopped' && <LimitBanner jobId={id} />}</Box>
       <Outlet />
     </>
   );

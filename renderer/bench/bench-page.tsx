@@ -1,4 +1,4 @@
-import { Anchor, SegmentedControl, Text } from '@mantine/core';
+import { Anchor, SegmentedControl } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Link } from 'react-router';
@@ -22,7 +22,36 @@ export function BenchPage() {
   const choosing = changing || model === null;
   return (
     <Page
-      title="Bench"
+      title="Measure"
+      description={
+        model !== null && (
+          <>
+            Against{' '}
+            <Anchor component={Link} to={`/spec-book/${model.id}?for=${job.code}`} inherit>
+              {model.make} {model.model}
+            </Anchor>
+            {sheet.data?.closed === false && (
+              <>
+                {' · '}
+                <Anchor
+                  component="button"
+                  type="button"
+                  inherit
+                  onClick={() => setChanging(!changing)}
+                >
+                  {changing ? `Stay with ${model.model}` : 'Another engine'}
+                </Anchor>
+              </>
+            )}
+            {' · '}
+            <Anchor component={Link} to={`/engine/${job.machineDetails.engine.id}`} inherit>
+              Engine’s life
+            </Anchor>
+            {' · '}
+            <ClearanceSheetButton jobId={job.id} inText />
+          </>
+        )
+      }
       actions={
         choosing ? undefined : (
           <SegmentedControl
@@ -36,33 +65,6 @@ export function BenchPage() {
         )
       }
     >
-      {model !== null && (
-        <Text c="dimmed" component="div" className={classes.against}>
-          Against{' '}
-          <Anchor component={Link} to={`/spec-book/${model.id}?for=${job.code}`} inherit>
-            {model.make} {model.model}
-          </Anchor>
-          {sheet.data?.closed === false && (
-            <>
-              {' · '}
-              <Anchor
-                component="button"
-                type="button"
-                inherit
-                onClick={() => setChanging(!changing)}
-              >
-                {changing ? `Stay with ${model.model}` : 'Another engine'}
-              </Anchor>
-            </>
-          )}
-          {' · '}
-          <Anchor component={Link} to={`/engine/${job.machineDetails.engine.id}`} inherit>
-            Engine’s life
-          </Anchor>
-          {' · '}
-          <ClearanceSheetButton jobId={job.id} inText />
-        </Text>
-      )}
       <QueryView query={sheet}>
         {(data) =>
           choosing || data.engineModel === null ? (

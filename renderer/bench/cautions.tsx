@@ -8,7 +8,7 @@ const [FIRST, ...OTHERS] = BENCH_CAUTIONS;
 /** The cautions of the bench: the one that matters most in sight, the others one step away. */
 export function Cautions() {
   return (
-    <details className={classes.cautions}>
+    <details className={`tappet-cautions ${classes.cautions}`}>
       <summary>
         <IconAlertTriangle size={20} aria-hidden />
         <Text span fw={600}>

@@ -8,6 +8,7 @@ import { VerdictBadge } from '../common/badges.tsx';
 import { deskQuery } from '../common/desk.ts';
 import { useFormat } from '../common/format.ts';
 import { Empty, QueryView } from '../common/page.tsx';
+import { Sheet } from '../common/sheet.tsx';
 import classes from './bench.module.css';
 
 /** Every reading that a gauge touched since its last good check, with its job. */
@@ -100,8 +101,8 @@ function TouchedRuns({ runs }: { readonly runs: GaugeReadings['runs'] }) {
 function Touched({ data }: { readonly data: GaugeReadings }) {
   const format = useFormat();
   return (
-    <Table.ScrollContainer minWidth={680}>
-      <Table verticalSpacing="xs" highlightOnHover>
+    <Sheet>
+      <Table highlightOnHover>
         <Table.Thead>
           <Table.Tr>
             <Table.Th>Job</Table.Th>
@@ -152,6 +153,6 @@ function Touched({ data }: { readonly data: GaugeReadings }) {
           ))}
         </Table.Tbody>
       </Table>
-    </Table.ScrollContainer>
+    </Sheet>
   );
 }

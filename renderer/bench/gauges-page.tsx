@@ -9,6 +9,7 @@ import { GAUGE_KIND_LABELS } from '../../shared/work/vocabulary.ts';
 import { deskQuery } from '../common/desk.ts';
 import { useFormat } from '../common/format.ts';
 import { Empty, Page, QueryView } from '../common/page.tsx';
+import { Sheet } from '../common/sheet.tsx';
 import { CalibrationBadge } from './calibration-badge.tsx';
 import { GaugeForm } from './gauge-form.tsx';
 
@@ -36,8 +37,8 @@ export function GaugesPage() {
               action={add}
             />
           ) : (
-            <Table.ScrollContainer minWidth={680}>
-              <Table verticalSpacing="sm" highlightOnHover>
+            <Sheet>
+              <Table highlightOnHover>
                 <Table.Thead>
                   <Table.Tr>
                     <Table.Th>Gauge</Table.Th>
@@ -54,7 +55,7 @@ export function GaugesPage() {
                   ))}
                 </Table.Tbody>
               </Table>
-            </Table.ScrollContainer>
+            </Sheet>
           )
         }
       </QueryView>

@@ -6,14 +6,20 @@ import { useFormat } from './format.ts';
 import classes from './promised.module.css';
 import { useToday } from './shop.tsx';
 
+interface PromisedProps {
+  job: { promisedFor: string | null; state: JobState };
+  /** Says what the date is, where no heading does. */
+  named?: boolean;
+}
+
 /** The promised date, and by how much it is past. */
-export function Promised({ job }: { job: { promisedFor: string | null; state: JobState } }) {
+export function Promised({ job, named = false }: PromisedProps) {
   const format = useFormat();
   const late = daysLate(job, useToday());
   if (job.promisedFor === null)
     return (
       <Text span size="sm" c="dimmed">
-        No date
+        {named ? 'No date promised' : 'No date'}
       </Text>
     );
   return (
@@ -22,7 +28,12 @@ export function Promised({ job }: { job: { promisedFor: string | null; state: Jo
       <span>
         {format.shortDate(job.promisedFor)}
         <span className={classes.hint}>
-          {late > 0 ? `${late} ${late === 1 ? 'day' : 'days'} late` : remark(job, format)}
+          {[
+            named ? 'promised' : '',
+            late > 0 ? `${late} ${late === 1 ? 'day' : 'days'} late` : remark(job, format),
+          ]
+            .filter(Boolean)
+            .join(', ')}
         </span>
       </span>
     </span>

@@ -53,17 +53,13 @@ export function JobHeader({ job }: { job: JobDossier }) {
               : `serial ${job.machineDetails.serial}`}
           </span>
         </span>
-        <span className={classes.when}>
-          <span className={classes.quiet}>Promised</span>
-          <Promised job={job} />
-        </span>
+        <Promised job={job} named />
         <span className={classes.state}>
           <StateBadge state={job.state} />
           <span className={classes.quiet} title={format.instant(job.stateSince)}>
             for {format.since(job.stateSince)}
           </span>
         </span>
-        <MoveMenu job={job} />
       </div>
       {job.stateNote !== '' && <p className={classes.note}>{job.stateNote}</p>}
       <div className={classes.bar}>
@@ -76,12 +72,15 @@ export function JobHeader({ job }: { job: JobDossier }) {
               title={page.key}
               aria-current={currentness(pathname, base, page.path)}
             >
-              <page.icon size={20} stroke={1.7} aria-hidden />
+              <page.icon size={20} stroke={1.7} aria-hidden className={classes.icon} />
               {page.label}
             </Link>
           ))}
         </nav>
-        <JobClock job={job} />
+        <div className={classes.actions}>
+          <JobClock job={job} />
+          <MoveMenu job={job} />
+        </div>
       </div>
     </section>
   );

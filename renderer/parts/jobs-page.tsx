@@ -7,6 +7,7 @@ import { StateBadge } from '../common/badges.tsx';
 import { deskQuery } from '../common/desk.ts';
 import { useFormat } from '../common/format.ts';
 import { Empty, Page, QueryView } from '../common/page.tsx';
+import { Sheet } from '../common/sheet.tsx';
 import classes from './parts-table.module.css';
 
 /** Jobs that need parts: what can go on, what waits and for what, what lies ready. */
@@ -25,22 +26,24 @@ export function JobsAndPartsPage() {
               hint="Jobs whose approved parts are missing, or lie ready to be issued, are listed here."
             />
           ) : (
-            <Table className={classes.parts}>
-              <Table.Thead>
-                <Table.Tr>
-                  <Table.Th>Job</Table.Th>
-                  <Table.Th>For</Table.Th>
-                  <Table.Th>State</Table.Th>
-                  <Table.Th>Parts</Table.Th>
-                  <Table.Th>Expected</Table.Th>
-                </Table.Tr>
-              </Table.Thead>
-              <Table.Tbody>
-                {jobs.map((job) => (
-                  <JobRow key={job.jobId} job={job} />
-                ))}
-              </Table.Tbody>
-            </Table>
+            <Sheet>
+              <Table className={classes.parts}>
+                <Table.Thead>
+                  <Table.Tr>
+                    <Table.Th>Job</Table.Th>
+                    <Table.Th>For</Table.Th>
+                    <Table.Th>State</Table.Th>
+                    <Table.Th>Parts</Table.Th>
+                    <Table.Th>Expected</Table.Th>
+                  </Table.Tr>
+                </Table.Thead>
+                <Table.Tbody>
+                  {jobs.map((job) => (
+                    <JobRow key={job.jobId} job={job} />
+                  ))}
+                </Table.Tbody>
+              </Table>
+            </Sheet>
           )
         }
       </QueryView>

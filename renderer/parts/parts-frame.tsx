@@ -1,10 +1,9 @@
 import {
+  IconBarcode,
   IconChartBar,
   IconChecklist,
   IconClipboardList,
   IconPackages,
-  IconScale,
-  IconTags,
 } from '@tabler/icons-react';
 import { type RoomPage, RoomPages } from '../common/room-pages.tsx';
 import { BUYING_PAGES } from './buying/routes.tsx';
@@ -14,11 +13,18 @@ import { PRICE_LISTS_PAGE } from './price-files/routes.tsx';
 const PAGES: readonly RoomPage[] = [
   { to: '/parts', label: 'Shelf', icon: IconPackages, within: ['/part/'] },
   { to: '/parts/jobs', label: 'Jobs and their parts', icon: IconClipboardList },
-  { to: '/parts/put-right', label: 'To put right', icon: IconScale },
-  ...BUYING_PAGES,
+  BUYING_PAGES,
   PRICE_LISTS_PAGE,
-  { to: '/parts/counts', label: 'Counting', icon: IconChecklist, within: ['/parts/count/'] },
-  { to: '/parts/labels', label: 'Labels', icon: IconTags },
+  {
+    to: '/parts/counts',
+    label: 'Counting',
+    icon: IconChecklist,
+    pages: [
+      { to: '/parts/counts', label: 'Bins', within: ['/parts/count/'] },
+      { to: '/parts/put-right', label: 'To put right' },
+    ],
+  },
+  { to: '/parts/labels', label: 'Labels', icon: IconBarcode },
   { to: '/parts/reports', label: 'Reports', icon: IconChartBar },
 ];
 

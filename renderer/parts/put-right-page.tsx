@@ -7,6 +7,7 @@ import { formatQuantity } from '../../shared/money/index.ts';
 import { deskQuery } from '../common/desk.ts';
 import { useFormat } from '../common/format.ts';
 import { Empty, Page, QueryView } from '../common/page.tsx';
+import { Sheet } from '../common/sheet.tsx';
 import { useShop } from '../common/shop.tsx';
 import classes from './parts-table.module.css';
 import { PutRightDialog } from './put-right-dialog.tsx';
@@ -46,60 +47,62 @@ function Shelves(props: {
   const format = useFormat();
   const { locale } = useShop();
   return (
-    <Table className={classes.parts}>
-      <Table.Thead>
-        <Table.Tr>
-          <Table.Th>Part</Table.Th>
-          <Table.Th>Bin</Table.Th>
-          <Table.Th className={classes.figure}>On hand</Table.Th>
-          <Table.Th>Since</Table.Th>
-          <Table.Th>Reason given</Table.Th>
-          <Table.Th>
-            <span className={classes.hidden}>Put right</span>
-          </Table.Th>
-        </Table.Tr>
-      </Table.Thead>
-      <Table.Tbody>
-        {props.shelves.map((shelf) => (
-          <Table.Tr key={shelf.id}>
-            <Table.Td>
-              <Anchor component={Link} inherit to={`/part/${shelf.id}`}>
-                {shelf.number}
-              </Anchor>{' '}
-              {shelf.description}
-            </Table.Td>
-            <Table.Td>{shelf.bin === '' ? '–' : shelf.bin}</Table.Td>
-            <Table.Td className={classes.figure}>
-              −{formatQuantity(-shelf.onHand, locale)} {shelf.unit}
-            </Table.Td>
-            <Table.Td>{format.instant(shelf.since)}</Table.Td>
-            <Table.Td>
-              {shelf.reason}
-              <Text size="xs" c="dimmed">
-                {shelf.by}
-                {shelf.jobCode !== '' && (
-                  <>
-                    {', for '}
-                    <Anchor component={Link} inherit to={`/job/${shelf.jobCode}/parts`}>
-                      {shelf.jobCode}
-                    </Anchor>
-                  </>
-                )}
-              </Text>
-            </Table.Td>
-            <Table.Td>
-              <Button
-                size="xs"
-                variant="default"
-                aria-label={`Put ${shelf.number} right`}
-                onClick={() => props.onChoose(shelf)}
-              >
-                Put right
-              </Button>
-            </Table.Td>
+    <Sheet>
+      <Table className={classes.parts}>
+        <Table.Thead>
+          <Table.Tr>
+            <Table.Th>Part</Table.Th>
+            <Table.Th>Bin</Table.Th>
+            <Table.Th className={classes.figure}>On hand</Table.Th>
+            <Table.Th>Since</Table.Th>
+            <Table.Th>Reason given</Table.Th>
+            <Table.Th>
+              <span className={classes.hidden}>Put right</span>
+            </Table.Th>
           </Table.Tr>
-        ))}
-      </Table.Tbody>
-    </Table>
+        </Table.Thead>
+        <Table.Tbody>
+          {props.shelves.map((shelf) => (
+            <Table.Tr key={shelf.id}>
+              <Table.Td>
+                <Anchor component={Link} inherit to={`/part/${shelf.id}`}>
+                  {shelf.number}
+                </Anchor>{' '}
+                {shelf.description}
+              </Table.Td>
+              <Table.Td>{shelf.bin === '' ? '–' : shelf.bin}</Table.Td>
+              <Table.Td className={classes.figure}>
+                −{formatQuantity(-shelf.onHand, locale)} {shelf.unit}
+              </Table.Td>
+              <Table.Td>{format.instant(shelf.since)}</Table.Td>
+              <Table.Td>
+                {shelf.reason}
+                <Text size="xs" c="dimmed">
+                  {shelf.by}
+                  {shelf.jobCode !== '' && (
+                    <>
+                      {', for '}
+                      <Anchor component={Link} inherit to={`/job/${shelf.jobCode}/parts`}>
+                        {shelf.jobCode}
+                      </Anchor>
+                    </>
+                  )}
+                </Text>
+              </Table.Td>
+              <Table.Td>
+                <Button
+                  size="compact-sm"
+                  variant="default"
+                  aria-label={`Put ${shelf.number} right`}
+                  onClick={() => props.onChoose(shelf)}
+                >
+                  Put right
+                </Button>
+              </Table.Td>
+            </Table.Tr>
+          ))}
+        </Table.Tbody>
+      </Table>
+    </Sheet>
   );
 }

@@ -16,6 +16,7 @@ import { display } from '../../shared/trade/index.ts';
 import { CYCLE_LABELS } from '../../shared/work/vocabulary.ts';
 import { deskQuery } from '../common/desk.ts';
 import { Empty, Page, QueryView } from '../common/page.tsx';
+import { Sheet } from '../common/sheet.tsx';
 import { modelAddress, useErrand } from './book-errand.ts';
 import { ImportForm } from './import-form.tsx';
 import { ModelForm } from './model-form.tsx';
@@ -59,8 +60,8 @@ export function SpecBookPage() {
     >
       <Stack>
         <TextInput
-          label="Search"
-          description="Make or model"
+          aria-label="Search"
+          placeholder="Make or model"
           leftSection={<IconSearch size={18} aria-hidden />}
           value={text}
           onChange={(event) => setText(event.currentTarget.value)}
@@ -113,8 +114,8 @@ function ModelTable({
   readonly job: JobCode | null;
 }) {
   return (
-    <Table.ScrollContainer minWidth={640}>
-      <Table verticalSpacing="sm" highlightOnHover>
+    <Sheet>
+      <Table highlightOnHover>
         <Table.Thead>
           <Table.Tr>
             <Table.Th>Engine</Table.Th>
@@ -162,7 +163,7 @@ function ModelTable({
           ))}
         </Table.Tbody>
       </Table>
-    </Table.ScrollContainer>
+    </Sheet>
   );
 }
 

@@ -29,7 +29,7 @@ export function TillPage() {
   const job = useJob();
   const query = useQuery(deskQuery.till.account.queryOptions({ input: { jobId: job.id } }));
   return (
-    <Page title={`Till, ${job.code}`}>
+    <Page title="Till">
       <WithBillTerms jobId={job.id}>
         {(terms) => (
           <QueryView query={query}>

@@ -6,7 +6,7 @@ import classes from './test-run.module.css';
 /** What can hurt somebody while an engine runs: always in sight, above the first field. */
 export function RunCautions() {
   return (
-    <section aria-label="Cautions" className={classes.cautions}>
+    <section aria-label="Cautions" className={`tappet-cautions ${classes.cautions}`}>
       <IconAlertTriangle size={28} aria-hidden />
       <div>
         <List size="md" spacing={2}>

@@ -1,13 +1,13 @@
-import { Button, Switch } from '@mantine/core';
+import { Button, Stack, Switch } from '@mantine/core';
 import { IconFileText } from '@tabler/icons-react';
 import { type UseQueryResult, useMutation } from '@tanstack/react-query';
 import { type ComponentProps, type ReactNode, useState } from 'react';
-import { Link } from 'react-router';
 import type { ReportReach } from '../../../shared/work/reports.ts';
 import { paperBytes, savePaper } from '../connection/papers.ts';
 import { DateField } from '../date-field.tsx';
 import { rememberChoice, rememberedChoice } from '../local-choice.ts';
 import { Page, QueryView } from '../page.tsx';
+import { PageStrip } from '../page-strip.tsx';
 import { RefusalAlert } from '../refusal.tsx';
 import { saveFile } from '../save-file.ts';
 import type { Period } from './period.ts';
@@ -60,19 +60,16 @@ export function ReportPage(props: ReportPageProps) {
         </Button>
       }
     >
-      <div className={classes.reports}>
-        <nav aria-label="Reports" className={classes.reportList}>
-          {reports.map((report) => (
-            <Link
-              key={report.name}
-              to={report.address}
-              className={classes.report}
-              aria-current={report.name === shown ? 'page' : undefined}
-            >
-              {report.title}
-            </Link>
-          ))}
-        </nav>
+      <Stack gap="md">
+        <PageStrip
+          inset
+          label="Reports"
+          links={reports.map(({ name, title: label, address }) => ({
+            to: address,
+            label,
+            current: name === shown ? 'page' : undefined,
+          }))}
+        />
         <div className={classes.stack}>
           <div className={classes.asked}>
             {reach === 'period' && <PeriodPicker value={period} onChange={onDays} />}
@@ -105,7 +102,7 @@ export function ReportPage(props: ReportPageProps) {
             )}
           </QueryView>
         </div>
-      </div>
+      </Stack>
     </Page>
   );
 }

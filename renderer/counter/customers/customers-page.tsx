@@ -35,7 +35,7 @@ export function CustomersPage() {
     <Page title="Customers" actions={addButton}>
       <TextInput
         ref={rows.filter}
-        label="Narrow the list"
+        aria-label="Narrow the list"
         placeholder="Name, telephone, e-mail …"
         leftSection={<IconFilter size={18} aria-hidden />}
         autoFocus

@@ -3,6 +3,7 @@ import type { KeyboardEvent, Ref } from 'react';
 import { Link } from 'react-router';
 import type { Customer } from '../../../shared/contract/counter.ts';
 import { REACH_BY_LABELS } from '../../../shared/work/vocabulary.ts';
+import { Sheet } from '../../common/sheet.tsx';
 import rowClasses from '../jobs/jobs.module.css';
 
 interface CustomersTableProps {
@@ -13,7 +14,7 @@ interface CustomersTableProps {
 
 export function CustomersTable({ customers, listRef, onKeyDown }: CustomersTableProps) {
   return (
-    <div className={rowClasses.frame}>
+    <Sheet>
       <Table ref={listRef} onKeyDown={onKeyDown} className={rowClasses.table}>
         <Table.Thead>
           <Table.Tr>
@@ -41,6 +42,6 @@ export function CustomersTable({ customers, listRef, onKeyDown }: CustomersTable
           ))}
         </Table.Tbody>
       </Table>
-    </div>
+    </Sheet>
   );
 }

@@ -86,7 +86,7 @@ export function HandoverForm({ job, sheet, account }: HandoverFormProps) {
                 <div>
                   <Button
                     variant="default"
-                    size="compact-md"
+                    size="compact-sm"
                     leftSection={<IconClipboardText size={16} aria-hidden />}
                     onClick={() => {
                       change({ workDone: billed });
@@ -207,8 +207,7 @@ function MarkReady({ job }: { job: JobDossier }) {
     <Stack gap="xs" align="flex-end">
       <Button
         variant="default"
-        size="compact-md"
-        h={32}
+        size="compact-sm"
         loading={move.isPending}
         onClick={() => move.mutate({ by, jobId: job.id, to: 'ready', note: '' })}
       >

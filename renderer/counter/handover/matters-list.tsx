@@ -20,7 +20,7 @@ export function MattersList({ matters, actions }: MattersListProps) {
   return (
     <Stack component="ul" gap="xs" p={0} m={0} style={{ listStyle: 'none' }}>
       {matters.map((matter) => (
-        <Group component="li" key={matter.key} gap="xs" align="flex-start" wrap="nowrap" mih={32}>
+        <Group component="li" key={matter.key} gap="xs" align="flex-start" wrap="nowrap" mih={34}>
           {matter.settled ? (
             <IconCircleCheck
               aria-label="Settled:"
@@ -53,8 +53,7 @@ export function MattersList({ matters, actions }: MattersListProps) {
                 to={`../${matter.page}`}
                 relative="path"
                 variant="default"
-                size="compact-md"
-                h={32}
+                size="compact-sm"
                 rightSection={<IconArrowRight size={16} aria-hidden />}
               >
                 {PLACES[matter.page]}

@@ -7,6 +7,7 @@ import { Link, useSearchParams } from 'react-router';
 import { useArrowRows } from '../../common/arrow-rows.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { Empty, Page, QueryView } from '../../common/page.tsx';
+import { PageStrip } from '../../common/page-strip.tsx';
 import { JOB_FILTERS, jobFilter } from './job-filters.ts';
 import classes from './jobs.module.css';
 import { JobsTable } from './jobs-table.tsx';
@@ -48,7 +49,7 @@ export function JobsPage() {
       <div className={classes.tools}>
         <TextInput
           ref={rows.filter}
-          label="Narrow the list"
+          aria-label="Narrow the list"
           placeholder="Customer, machine, code …"
           leftSection={<IconFilter size={18} aria-hidden />}
           autoFocus
@@ -58,18 +59,15 @@ export function JobsPage() {
           onKeyDown={rows.onFilterKey}
           className={classes.text}
         />
-        <nav aria-label="Which jobs" className={classes.filters}>
-          {JOB_FILTERS.map((one) => (
-            <Link
-              key={one.show}
-              to={{ search: searchOf(one.show, text) }}
-              className={classes.filter}
-              aria-current={one.show === filter.show ? 'true' : undefined}
-            >
-              {one.label}
-            </Link>
-          ))}
-        </nav>
+        <PageStrip
+          inset
+          label="Which jobs"
+          links={JOB_FILTERS.map((one) => ({
+            to: { search: searchOf(one.show, text) },
+            label: one.label,
+            current: one.show === filter.show ? 'true' : undefined,
+          }))}
+        />
       </div>
       <QueryView query={query}>
         {(jobs) =>

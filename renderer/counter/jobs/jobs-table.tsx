@@ -1,10 +1,11 @@
 import { Table } from '@mantine/core';
-import type { KeyboardEvent, Ref } from 'react';
+import type { KeyboardEvent, ReactNode, Ref } from 'react';
 import { Link } from 'react-router';
 import type { JobCard } from '../../../shared/contract/counter.ts';
 import { StateBadge } from '../../common/badges.tsx';
 import { useFormat } from '../../common/format.ts';
 import { Promised } from '../../common/promised.tsx';
+import { Sheet } from '../../common/sheet.tsx';
 import classes from './jobs.module.css';
 
 interface JobsTableProps {
@@ -27,7 +28,7 @@ export function JobsTable({
 }: JobsTableProps) {
   const format = useFormat();
   return (
-    <div className={bare ? classes.bare : classes.frame}>
+    <Around bare={bare}>
       <Table ref={listRef} onKeyDown={onKeyDown} className={classes.table}>
         <Table.Thead>
           <Table.Tr>
@@ -67,6 +68,10 @@ export function JobsTable({
           ))}
         </Table.Tbody>
       </Table>
-    </div>
+    </Around>
   );
+}
+
+function Around({ bare, children }: { bare: boolean; children: ReactNode }) {
+  return bare ? <div className={classes.bare}>{children}</div> : <Sheet>{children}</Sheet>;
 }

@@ -81,7 +81,6 @@ function KnownCustomer({ customer, onForget }: { customer: Customer; onForget: (
       <Button
         variant="default"
         size="compact-sm"
-        h={32}
         style={{ flexShrink: 0 }}
         aria-label="Change the customer"
         onClick={onForget}

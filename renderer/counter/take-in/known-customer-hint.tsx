@@ -24,7 +24,6 @@ export function KnownCustomerHint({ customer, onTake }: KnownCustomerHintProps) 
       <Button
         variant="light"
         size="compact-sm"
-        h={32}
         style={{ flexShrink: 0 }}
         tabIndex={-1}
         aria-keyshortcuts="Alt+K"

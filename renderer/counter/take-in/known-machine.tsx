@@ -34,7 +34,6 @@ export function KnownMachine(props: KnownMachineProps) {
         <Button
           variant="default"
           size="compact-sm"
-          h={32}
           style={{ flexShrink: 0 }}
           aria-label="Change the machine"
           onClick={onForget}
@@ -56,7 +55,7 @@ function Owner({ machine, draft, onTakeOwner, onChangedHands }: KnownMachineProp
       <Text size="sm">
         On record for <strong>{machine.customerName}</strong>.
       </Text>
-      <Button variant="light" size="compact-sm" h={32} mt={4} onClick={onTakeOwner}>
+      <Button variant="light" size="compact-sm" mt={4} onClick={onTakeOwner}>
         {machine.customerName} brings it
       </Button>
       {newOwner !== '' && (

@@ -1,4 +1,4 @@
-import { Anchor, Box, SegmentedControl, Table, Text } from '@mantine/core';
+import { Anchor, SegmentedControl, Table, Text } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from 'react-router';
 import type { Receivables } from '../../../shared/contract/till/index.ts';
@@ -7,6 +7,7 @@ import { DateField } from '../../common/date-field.tsx';
 import { deskQuery } from '../../common/desk.ts';
 import { Empty, Page, QueryView } from '../../common/page.tsx';
 import reports from '../../common/reports/reports.module.css';
+import { Sheet } from '../../common/sheet.tsx';
 import { useMoney, useToday } from '../../common/shop.tsx';
 import { dateOr, useAddress } from '../../common/use-address.ts';
 import { AgeStrip } from './age-strip.tsx';
@@ -66,7 +67,7 @@ export function OwedPage() {
 function Debtors({ owed }: { owed: Receivables }) {
   const money = useMoney();
   return (
-    <Box component="section" className={reports.scroll} aria-label="Customers who owe" tabIndex={0}>
+    <Sheet>
       <Table verticalSpacing="xs" highlightOnHover className={reports.figures}>
         <Table.Thead>
           <Table.Tr>
@@ -105,6 +106,6 @@ function Debtors({ owed }: { owed: Receivables }) {
           ))}
         </Table.Tbody>
       </Table>
-    </Box>
+    </Sheet>
   );
 }

@@ -8,6 +8,7 @@ import { CORE_MOVEMENT_LABELS } from '../../../shared/work/cores.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { useFormat } from '../../common/format.ts';
 import { Empty, Page, QueryView } from '../../common/page.tsx';
+import { Sheet } from '../../common/sheet.tsx';
 import { useMoney } from '../../common/shop.tsx';
 import classes from './buying.module.css';
 import { CoreDialog, type CoreStep } from './core-dialog.tsx';
@@ -50,26 +51,28 @@ export function CoresPage() {
 function CoresTable(props: { parts: readonly PartCores[]; onStep: (step: CoreStep) => void }) {
   const money = useMoney();
   return (
-    <Table className={classes.table}>
-      <Table.Thead>
-        <Table.Tr>
-          <Table.Th>Part</Table.Th>
-          <Table.Th className={classes.figure}>Core charge</Table.Th>
-          <Table.Th className={classes.figure}>Here</Table.Th>
-          <Table.Th>With the supplier</Table.Th>
-          <Table.Th className={classes.figure}>Credited</Table.Th>
-          <Table.Th>Latest</Table.Th>
-          <Table.Th>
-            <span className={classes.hidden}>What to do</span>
-          </Table.Th>
-        </Table.Tr>
-      </Table.Thead>
-      <Table.Tbody>
-        {props.parts.map((cores) => (
-          <CoresRow key={cores.part.id} cores={cores} onStep={props.onStep} money={money} />
-        ))}
-      </Table.Tbody>
-    </Table>
+    <Sheet>
+      <Table className={classes.table}>
+        <Table.Thead>
+          <Table.Tr>
+            <Table.Th>Part</Table.Th>
+            <Table.Th className={classes.figure}>Core charge</Table.Th>
+            <Table.Th className={classes.figure}>Here</Table.Th>
+            <Table.Th>With the supplier</Table.Th>
+            <Table.Th className={classes.figure}>Credited</Table.Th>
+            <Table.Th>Latest</Table.Th>
+            <Table.Th>
+              <span className={classes.hidden}>What to do</span>
+            </Table.Th>
+          </Table.Tr>
+        </Table.Thead>
+        <Table.Tbody>
+          {props.parts.map((cores) => (
+            <CoresRow key={cores.part.id} cores={cores} onStep={props.onStep} money={money} />
+          ))}
+        </Table.Tbody>
+      </Table>
+    </Sheet>
   );
 }
 

@@ -5,6 +5,7 @@ import type { LineToCome } from '../../../shared/contract/parts/index.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { useFormat } from '../../common/format.ts';
 import { Empty, QueryView } from '../../common/page.tsx';
+import { Sheet } from '../../common/sheet.tsx';
 import classes from './buying.module.css';
 import { LateBadge } from './order-badge.tsx';
 import { useAmount } from './use-amount.ts';
@@ -18,23 +19,25 @@ export function LinesToCome() {
         lines.length === 0 ? (
           <Empty title="Nothing is on order" hint="No supplier owes anything." />
         ) : (
-          <Table className={classes.table}>
-            <Table.Thead>
-              <Table.Tr>
-                <Table.Th>Order</Table.Th>
-                <Table.Th>Part</Table.Th>
-                <Table.Th>Supplier</Table.Th>
-                <Table.Th className={classes.figure}>To come</Table.Th>
-                <Table.Th>Expected</Table.Th>
-                <Table.Th>For</Table.Th>
-              </Table.Tr>
-            </Table.Thead>
-            <Table.Tbody>
-              {lines.map((line) => (
-                <LineRow key={line.lineId} line={line} />
-              ))}
-            </Table.Tbody>
-          </Table>
+          <Sheet>
+            <Table className={classes.table}>
+              <Table.Thead>
+                <Table.Tr>
+                  <Table.Th>Order</Table.Th>
+                  <Table.Th>Part</Table.Th>
+                  <Table.Th>Supplier</Table.Th>
+                  <Table.Th className={classes.figure}>To come</Table.Th>
+                  <Table.Th>Expected</Table.Th>
+                  <Table.Th>For</Table.Th>
+                </Table.Tr>
+              </Table.Thead>
+              <Table.Tbody>
+                {lines.map((line) => (
+                  <LineRow key={line.lineId} line={line} />
+                ))}
+              </Table.Tbody>
+            </Table>
+          </Sheet>
         )
       }
     </QueryView>

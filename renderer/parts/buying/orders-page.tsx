@@ -7,6 +7,7 @@ import type { PurchaseOrderCard } from '../../../shared/contract/parts/index.ts'
 import { deskQuery } from '../../common/desk.ts';
 import { useFormat } from '../../common/format.ts';
 import { Empty, Page, QueryView } from '../../common/page.tsx';
+import { Sheet } from '../../common/sheet.tsx';
 import { useMoney } from '../../common/shop.tsx';
 import classes from './buying.module.css';
 import { LinesToCome } from './lines-to-come.tsx';
@@ -71,43 +72,45 @@ function OrdersTable({ orders }: { orders: readonly PurchaseOrderCard[] }) {
   const money = useMoney();
   const format = useFormat();
   return (
-    <Table className={classes.table}>
-      <Table.Thead>
-        <Table.Tr>
-          <Table.Th>Order</Table.Th>
-          <Table.Th>Supplier</Table.Th>
-          <Table.Th>Ordered</Table.Th>
-          <Table.Th>Expected</Table.Th>
-          <Table.Th className={classes.figure}>Open lines</Table.Th>
-          <Table.Th className={classes.figure}>Goods</Table.Th>
-          <Table.Th>
-            <span className={classes.hidden}>State</span>
-          </Table.Th>
-        </Table.Tr>
-      </Table.Thead>
-      <Table.Tbody>
-        {orders.map((order) => (
-          <Table.Tr key={order.id} className={classes.row}>
-            <Table.Td className={classes.number}>
-              <Link to={`/parts/order/${order.id}`} className={classes.link}>
-                {order.number}
-              </Link>
-            </Table.Td>
-            <Table.Td>{order.supplierName}</Table.Td>
-            <Table.Td>{format.day(order.at)}</Table.Td>
-            <Table.Td>
-              {order.expectedOn === null ? '–' : format.shortDate(order.expectedOn)}
-            </Table.Td>
-            <Table.Td className={classes.figure}>
-              {order.openLines} of {order.lines}
-            </Table.Td>
-            <Table.Td className={classes.figure}>{money(order.goods)}</Table.Td>
-            <Table.Td>
-              <OrderBadge order={order} />
-            </Table.Td>
+    <Sheet>
+      <Table className={classes.table}>
+        <Table.Thead>
+          <Table.Tr>
+            <Table.Th>Order</Table.Th>
+            <Table.Th>Supplier</Table.Th>
+            <Table.Th>Ordered</Table.Th>
+            <Table.Th>Expected</Table.Th>
+            <Table.Th className={classes.figure}>Open lines</Table.Th>
+            <Table.Th className={classes.figure}>Goods</Table.Th>
+            <Table.Th>
+              <span className={classes.hidden}>State</span>
+            </Table.Th>
           </Table.Tr>
-        ))}
-      </Table.Tbody>
-    </Table>
+        </Table.Thead>
+        <Table.Tbody>
+          {orders.map((order) => (
+            <Table.Tr key={order.id} className={classes.row}>
+              <Table.Td className={classes.number}>
+                <Link to={`/parts/order/${order.id}`} className={classes.link}>
+                  {order.number}
+                </Link>
+              </Table.Td>
+              <Table.Td>{order.supplierName}</Table.Td>
+              <Table.Td className={classes.unbroken}>{format.day(order.at)}</Table.Td>
+              <Table.Td>
+                {order.expectedOn === null ? '–' : format.shortDate(order.expectedOn)}
+              </Table.Td>
+              <Table.Td className={classes.figure}>
+                {order.openLines} of {order.lines}
+              </Table.Td>
+              <Table.Td className={classes.figure}>{money(order.goods)}</Table.Td>
+              <Table.Td>
+                <OrderBadge order={order} />
+              </Table.Td>
+            </Table.Tr>
+          ))}
+        </Table.Tbody>
+      </Table>
+    </Sheet>
   );
 }

@@ -1,9 +1,4 @@
-import {
-  IconBuildingWarehouse,
-  IconRecycle,
-  IconShoppingCart,
-  IconTruckDelivery,
-} from '@tabler/icons-react';
+import { IconShoppingCart } from '@tabler/icons-react';
 import type { RouteObject } from 'react-router';
 import type { RoomPage } from '../../common/room-pages.tsx';
 import { CoresPage } from './cores-page.tsx';
@@ -23,14 +18,14 @@ export const buyingRoutes: RouteObject[] = [
   { path: 'parts/cores', element: <CoresPage /> },
 ];
 
-export const BUYING_PAGES: readonly RoomPage[] = [
-  { to: '/parts/to-order', label: 'To order', icon: IconShoppingCart },
-  {
-    to: '/parts/orders',
-    label: 'Orders',
-    icon: IconTruckDelivery,
-    within: ['/parts/order/', '/parts/orders/'],
-  },
-  { to: '/parts/suppliers', label: 'Suppliers', icon: IconBuildingWarehouse },
-  { to: '/parts/cores', label: 'Cores', icon: IconRecycle },
-];
+export const BUYING_PAGES: RoomPage = {
+  to: '/parts/to-order',
+  label: 'Buying',
+  icon: IconShoppingCart,
+  pages: [
+    { to: '/parts/to-order', label: 'To order' },
+    { to: '/parts/orders', label: 'Orders', within: ['/parts/order/', '/parts/orders/'] },
+    { to: '/parts/suppliers', label: 'Suppliers' },
+    { to: '/parts/cores', label: 'Cores' },
+  ],
+};

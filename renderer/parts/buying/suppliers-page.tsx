@@ -6,6 +6,7 @@ import type { Supplier } from '../../../shared/contract/parts/index.ts';
 import { formatQuantity } from '../../../shared/money/index.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { Empty, Page, QueryView } from '../../common/page.tsx';
+import { Sheet } from '../../common/sheet.tsx';
 import { useMoney, useShop } from '../../common/shop.tsx';
 import classes from './buying.module.css';
 import { SupplierDialog } from './supplier-dialog.tsx';
@@ -57,39 +58,41 @@ function SuppliersTable(props: {
         ? money(sends)
         : `${money(sends)}, free from ${money(freeCarriageFrom)}`;
   return (
-    <Table className={classes.table}>
-      <Table.Thead>
-        <Table.Tr>
-          <Table.Th>Name</Table.Th>
-          <Table.Th>Our account</Table.Th>
-          <Table.Th>Telephone</Table.Th>
-          <Table.Th className={classes.figure}>Order to shelf</Table.Th>
-          <Table.Th className={classes.figure}>Smallest order</Table.Th>
-          <Table.Th className={classes.figure}>Carriage</Table.Th>
-        </Table.Tr>
-      </Table.Thead>
-      <Table.Tbody>
-        {props.suppliers.map((supplier) => (
-          <Table.Tr key={supplier.id} className={classes.row}>
-            <Table.Td>
-              <button
-                type="button"
-                className={classes.whole}
-                onClick={() => props.onOpen(supplier)}
-              >
-                {supplier.name}
-              </button>
-            </Table.Td>
-            <Table.Td>{supplier.accountNumber || '–'}</Table.Td>
-            <Table.Td className={classes.unbroken}>{supplier.phone || '–'}</Table.Td>
-            <Table.Td className={classes.figure}>{lead(supplier)}</Table.Td>
-            <Table.Td className={classes.figure}>
-              {supplier.minimumOrder === 0 ? 'none' : money(supplier.minimumOrder)}
-            </Table.Td>
-            <Table.Td className={classes.figure}>{carriage(supplier)}</Table.Td>
+    <Sheet>
+      <Table className={classes.table}>
+        <Table.Thead>
+          <Table.Tr>
+            <Table.Th>Name</Table.Th>
+            <Table.Th>Our account</Table.Th>
+            <Table.Th>Telephone</Table.Th>
+            <Table.Th className={classes.figure}>Order to shelf</Table.Th>
+            <Table.Th className={classes.figure}>Smallest order</Table.Th>
+            <Table.Th className={classes.figure}>Carriage</Table.Th>
           </Table.Tr>
-        ))}
-      </Table.Tbody>
-    </Table>
+        </Table.Thead>
+        <Table.Tbody>
+          {props.suppliers.map((supplier) => (
+            <Table.Tr key={supplier.id} className={classes.row}>
+              <Table.Td>
+                <button
+                  type="button"
+                  className={classes.whole}
+                  onClick={() => props.onOpen(supplier)}
+                >
+                  {supplier.name}
+                </button>
+              </Table.Td>
+              <Table.Td>{supplier.accountNumber || '–'}</Table.Td>
+              <Table.Td className={classes.unbroken}>{supplier.phone || '–'}</Table.Td>
+              <Table.Td className={classes.figure}>{lead(supplier)}</Table.Td>
+              <Table.Td className={classes.figure}>
+                {supplier.minimumOrder === 0 ? 'none' : money(supplier.minimumOrder)}
+              </Table.Td>
+              <Table.Td className={classes.figure}>{carriage(supplier)}</Table.Td>
+            </Table.Tr>
+          ))}
+        </Table.Tbody>
+      </Table>
+    </Sheet>
   );
 }

@@ -125,7 +125,7 @@ function Bins({ bins }: { bins: readonly BinToCount[] }) {
                 <Table.Td className={classes.figure}>
                   {openCountId === null ? (
                     <Button
-                      size="xs"
+                      size="compact-sm"
                       variant="default"
                       aria-label={`Count ${binWords(bin)}`}
                       loading={open.isPending && open.variables?.bin === bin}
@@ -135,7 +135,7 @@ function Bins({ bins }: { bins: readonly BinToCount[] }) {
                     </Button>
                   ) : (
                     <Button
-                      size="xs"
+                      size="compact-sm"
                       variant="default"
                       component={Link}
                       to={`/parts/count/${openCountId}`}

@@ -75,7 +75,7 @@ export function JobPartsTable({ job }: { job: JobParts }) {
                   {withJobOf(line).map((held) => (
                     <Button
                       key={held.part.id}
-                      size="xs"
+                      size="compact-sm"
                       variant="default"
                       aria-label={`Take ${held.part.number} back`}
                       onClick={() => setBack(held)}

@@ -28,7 +28,7 @@ export function RefusedIssue({ wanted, error, onAgain, onSettled }: RefusedIssue
           Not issued: {wanted.number}.
           {elsewhere.success && ` Promised to ${elsewhere.data.jobs.join(', ')}.`}
         </Text>
-        <Button size="xs" variant="default" onClick={onSettled}>
+        <Button size="compact-sm" variant="default" onClick={onSettled}>
           Leave it
         </Button>
       </Group>

@@ -5,6 +5,7 @@ import { liesIn } from '../../../shared/work/bins.ts';
 import { desk, deskQuery } from '../../common/desk.ts';
 import { Empty } from '../../common/page.tsx';
 import { RefusalAlert } from '../../common/refusal.tsx';
+import { Sheet } from '../../common/sheet.tsx';
 import { PartField } from '../part-field.tsx';
 import { MOST_COPIES, oneForEach, type Wanted, withParts } from './label-list.ts';
 import classes from './labels.module.css';
@@ -76,59 +77,61 @@ export function ChosenParts({ list, onChange, onClear }: ChosenPartsProps) {
 
 function ChosenTable({ list, onChange }: Pick<ChosenPartsProps, 'list' | 'onChange'>) {
   return (
-    <Table className={classes.list} verticalSpacing={6}>
-      <Table.Thead>
-        <Table.Tr>
-          <Table.Th>Number</Table.Th>
-          <Table.Th>Part</Table.Th>
-          <Table.Th>Bin</Table.Th>
-          <Table.Th>Labels</Table.Th>
-          <Table.Th>
-            <span className={classes.hidden}>Take off the list</span>
-          </Table.Th>
-        </Table.Tr>
-      </Table.Thead>
-      <Table.Tbody>
-        {list.map(({ partId, number, description, bin, copies }) => (
-          <Table.Tr key={partId}>
-            <Table.Td className={classes.number}>{number}</Table.Td>
-            <Table.Td>{description}</Table.Td>
-            <Table.Td>{bin === '' ? '–' : bin}</Table.Td>
-            <Table.Td className={classes.copies}>
-              <NumberInput
-                aria-label={`Labels of ${number}`}
-                min={1}
-                max={MOST_COPIES}
-                clampBehavior="strict"
-                allowDecimal={false}
-                value={copies}
-                onChange={(value) =>
-                  typeof value === 'number' &&
-                  value >= 1 &&
-                  onChange((before) =>
-                    before.map((each) =>
-                      each.partId === partId ? { ...each, copies: value } : each,
-                    ),
-                  )
-                }
-              />
-            </Table.Td>
-            <Table.Td>
-              <ActionIcon
-                variant="subtle"
-                color="gray"
-                size={36}
-                aria-label={`Take ${number} off the list`}
-                onClick={() =>
-                  onChange((before) => before.filter((each) => each.partId !== partId))
-                }
-              >
-                <IconX size={18} aria-hidden />
-              </ActionIcon>
-            </Table.Td>
+    <Sheet>
+      <Table className={classes.list} verticalSpacing={6}>
+        <Table.Thead>
+          <Table.Tr>
+            <Table.Th>Number</Table.Th>
+            <Table.Th>Part</Table.Th>
+            <Table.Th>Bin</Table.Th>
+            <Table.Th>Labels</Table.Th>
+            <Table.Th>
+              <span className={classes.hidden}>Take off the list</span>
+            </Table.Th>
           </Table.Tr>
-        ))}
-      </Table.Tbody>
-    </Table>
+        </Table.Thead>
+        <Table.Tbody>
+          {list.map(({ partId, number, description, bin, copies }) => (
+            <Table.Tr key={partId}>
+              <Table.Td className={classes.number}>{number}</Table.Td>
+              <Table.Td>{description}</Table.Td>
+              <Table.Td>{bin === '' ? '–' : bin}</Table.Td>
+              <Table.Td className={classes.copies}>
+                <NumberInput
+                  aria-label={`Labels of ${number}`}
+                  min={1}
+                  max={MOST_COPIES}
+                  clampBehavior="strict"
+                  allowDecimal={false}
+                  value={copies}
+                  onChange={(value) =>
+                    typeof value === 'number' &&
+                    value >= 1 &&
+                    onChange((before) =>
+                      before.map((each) =>
+                        each.partId === partId ? { ...each, copies: value } : each,
+                      ),
+                    )
+                  }
+                />
+              </Table.Td>
+              <Table.Td>
+                <ActionIcon
+                  variant="subtle"
+                  color="gray"
+                  size={36}
+                  aria-label={`Take ${number} off the list`}
+                  onClick={() =>
+                    onChange((before) => before.filter((each) => each.partId !== partId))
+                  }
+                >
+                  <IconX size={18} aria-hidden />
+                </ActionIcon>
+              </Table.Td>
+            </Table.Tr>
+          ))}
+        </Table.Tbody>
+      </Table>
+    </Sheet>
   );
 }

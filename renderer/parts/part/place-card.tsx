@@ -36,7 +36,7 @@ export function PlaceCard({ dossier }: { dossier: PartDossier }) {
               )}
             </div>
             <Button
-              size="xs"
+              size="compact-sm"
               variant="default"
               loading={supersede.isPending}
               onClick={() => supersede.mutate({ by, partId: part.id, supersededBy: null })}

@@ -9,6 +9,7 @@ import { Card } from '../../common/card.tsx';
 import { deskQuery } from '../../common/desk.ts';
 import { useFormat } from '../../common/format.ts';
 import { QueryView } from '../../common/page.tsx';
+import { Sheet } from '../../common/sheet.tsx';
 import { useMoney, useShop } from '../../common/shop.tsx';
 import classes from './price-files.module.css';
 
@@ -71,55 +72,57 @@ function Offers({ offers }: { offers: readonly SupplierOffer[] }) {
       aria-label="What suppliers offer"
       tabIndex={0}
     >
-      <Table className={classes.lines}>
-        <Table.Thead>
-          <Table.Tr>
-            <Table.Th>Number</Table.Th>
-            <Table.Th>Description</Table.Th>
-            <Table.Th>Supplier</Table.Th>
-            <Table.Th className={classes.figure}>Cost</Table.Th>
-            <Table.Th className={classes.figure}>List price</Table.Th>
-            <Table.Th className={classes.figure}>In one pack</Table.Th>
-          </Table.Tr>
-        </Table.Thead>
-        <Table.Tbody>
-          {offers.map((offer) => (
-            <Table.Tr key={`${offer.supplierId} ${offer.number}`}>
-              <Table.Td className={classes.number}>
-                {offer.number}
-                {offer.supersededBy !== '' && (
-                  <Text size="sm" fw={400}>
-                    replaced by {offer.supersededBy}
-                  </Text>
-                )}
-              </Table.Td>
-              <Table.Td>
-                {offer.description}
-                {offer.coreCharge > 0 && (
-                  <Text size="sm" c="dimmed">
-                    core charge {money(offer.coreCharge)}
-                  </Text>
-                )}
-              </Table.Td>
-              <Table.Td>
-                {offer.supplier}
-                {offer.asOf !== null && (
-                  <Text size="sm" c="dimmed">
-                    as of {format.day(offer.asOf)}
-                  </Text>
-                )}
-              </Table.Td>
-              <Table.Td className={classes.figure}>{money(offer.cost)}</Table.Td>
-              <Table.Td className={classes.figure}>
-                {offer.listPrice === null ? '–' : money(offer.listPrice)}
-              </Table.Td>
-              <Table.Td className={classes.figure}>
-                {formatQuantity(offer.packSize, locale)}
-              </Table.Td>
+      <Sheet>
+        <Table className={classes.lines}>
+          <Table.Thead>
+            <Table.Tr>
+              <Table.Th>Number</Table.Th>
+              <Table.Th>Description</Table.Th>
+              <Table.Th>Supplier</Table.Th>
+              <Table.Th className={classes.figure}>Cost</Table.Th>
+              <Table.Th className={classes.figure}>List price</Table.Th>
+              <Table.Th className={classes.figure}>In one pack</Table.Th>
             </Table.Tr>
-          ))}
-        </Table.Tbody>
-      </Table>
+          </Table.Thead>
+          <Table.Tbody>
+            {offers.map((offer) => (
+              <Table.Tr key={`${offer.supplierId} ${offer.number}`}>
+                <Table.Td className={classes.number}>
+                  {offer.number}
+                  {offer.supersededBy !== '' && (
+                    <Text size="sm" fw={400}>
+                      replaced by {offer.supersededBy}
+                    </Text>
+                  )}
+                </Table.Td>
+                <Table.Td>
+                  {offer.description}
+                  {offer.coreCharge > 0 && (
+                    <Text size="sm" c="dimmed">
+                      core charge {money(offer.coreCharge)}
+                    </Text>
+                  )}
+                </Table.Td>
+                <Table.Td>
+                  {offer.supplier}
+                  {offer.asOf !== null && (
+                    <Text size="sm" c="dimmed">
+                      as of {format.day(offer.asOf)}
+                    </Text>
+                  )}
+                </Table.Td>
+                <Table.Td className={classes.figure}>{money(offer.cost)}</Table.Td>
+                <Table.Td className={classes.figure}>
+                  {offer.listPrice === null ? '–' : money(offer.listPrice)}
+                </Table.Td>
+                <Table.Td className={classes.figure}>
+                  {formatQuantity(offer.packSize, locale)}
+                </Table.Td>
+              </Table.Tr>
+            ))}
+          </Table.Tbody>
+        </Table>
+      </Sheet>
     </Box>
   );
 }
