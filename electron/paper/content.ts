@@ -137,6 +137,14 @@ export interface PaperLine {
   amount: number;
 }
 
+interface TaxLine {
+  name: string;
+  /** As written, e.g. `6.25 %`. */
+  rate: string;
+  base: number;
+  amount: number;
+}
+
 export interface Totals {
   subtotal: number;
   /** Off the whole bill, when something is: the share as written or empty, and what it takes off. */
@@ -145,13 +153,9 @@ export interface Totals {
   pricesIncludeTax?: boolean;
   /** The certificate by which no tax is charged, when there is one. */
   exemptBy?: string;
-  taxes: {
-    name: string;
-    /** As written, e.g. `6.25 %`. */
-    rate: string;
-    base: number;
-    amount: number;
-  }[];
+  /** What that certificate takes out of prices that include tax, when it does. */
+  takenOut?: TaxLine[];
+  taxes: TaxLine[];
   total: number;
   /** How amounts are rounded, in a sentence. */
   rounding: string;

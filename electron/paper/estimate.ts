@@ -75,6 +75,9 @@ function sideBySide(sheet: Sheet, { options }: Estimate): Block {
   const discounted = options.some(({ totals }) => totals.discount !== undefined);
   const taxed = options.some(({ totals }) => totals.taxes.length > 0);
   const within = options.some(({ totals }) => totals.pricesIncludeTax);
+  const takenOut = options.some(({ totals }) => totals.takenOut !== undefined);
+  const taxesOf = (taxes: readonly { amount: number }[]) =>
+    taxes.reduce((sum, { amount }) => sum + amount, 0);
   const row = (words: string, cells: readonly string[], style: TextStyle = STYLE.cell) => ({
     cells: [cell(words, style), ...cells.map((text) => cell(text, style))],
   });
@@ -109,7 +112,15 @@ function sideBySide(sheet: Sheet, { options }: Estimate): Block {
         ? [
             row(
               within ? 'Tax, within the prices' : 'Tax',
-              figures(({ totals }) => totals.taxes.reduce((sum, { amount }) => sum + amount, 0)),
+              figures(({ totals }) => taxesOf(totals.taxes)),
+            ),
+          ]
+        : []),
+      ...(takenOut
+        ? [
+            row(
+              'Tax, taken out of the prices',
+              figures(({ totals }) => -taxesOf(totals.takenOut ?? [])),
             ),
           ]
         : []),

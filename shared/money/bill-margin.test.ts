@@ -6,6 +6,7 @@ const TERMS = {
   taxBasis: 'invoice',
   taxes: [{ name: 'VAT', ratePpm: 200_000, kinds: ['part', 'labour', 'core-charge'] }],
   pricesIncludeTax: false,
+  takenOut: [],
 } as const;
 const part = { kind: 'part', quantity: 2_000, unitCost: 3_000, amount: 12_000 };
 const labour = { kind: 'labour', quantity: 1_500, unitCost: null, amount: 9_000 };
@@ -40,6 +41,14 @@ test('tax within the prices is not the shop’s', () => {
     sales: 10_000,
     margin: 4_000,
     ppm: 400_000,
+  });
+});
+
+test('neither is what was taken out for who is exempt', () => {
+  const exempt = { ...TERMS, pricesIncludeTax: true, taxes: [], takenOut: TERMS.taxes };
+  expect(billMargin({ lines: [part], discount: null }, exempt)).toMatchObject({
+    sales: 10_000,
+    margin: 4_000,
   });
 });
 

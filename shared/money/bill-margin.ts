@@ -49,14 +49,15 @@ export const lineCost = (
  */
 export function billMargin(
   { lines, discount }: { lines: readonly CostedLine[]; discount: DiscountRule | null },
-  terms: Pick<BillTerms, 'rounding' | 'taxBasis' | 'taxes' | 'pricesIncludeTax'>,
+  terms: Pick<BillTerms, 'rounding' | 'taxBasis' | 'taxes' | 'pricesIncludeTax' | 'takenOut'>,
 ): BillMargin {
-  const { rounding, taxBasis, taxes, pricesIncludeTax } = terms;
+  const { rounding, taxBasis, taxes, pricesIncludeTax, takenOut } = terms;
   const sold = lines.filter(({ kind }) => !SECURITY.includes(kind));
   const totals = billTotals(sold, taxes, {
     rounding,
     basis: taxBasis,
     pricesIncludeTax,
+    takenOut,
     discount,
   });
   const sales = totals.total - totals.taxes.reduce((sum, { amount }) => sum + amount, 0);

@@ -7,7 +7,7 @@ const STATE = { name: 'State sales tax', ratePpm: 62_500, kinds: ['part', 'suppl
 const COUNTY = { name: 'County', ratePpm: 7_500, kinds: ['part'] };
 
 /** Without a discount, and with the taxes on top. */
-const PLAIN = { discount: 0, pricesIncludeTax: false };
+const PLAIN = { discount: 0, pricesIncludeTax: false, takenOut: [] };
 
 test('each tax meets only its own kinds of line', () => {
   const lines = [

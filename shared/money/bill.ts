@@ -12,6 +12,8 @@ export interface BillRules {
   readonly basis: TaxBasis;
   /** The taxes are within the prices, and not added to them. */
   readonly pricesIncludeTax?: boolean;
+  /** Taxes that are within the prices, and that this customer is exempt from. */
+  readonly takenOut?: readonly BillTax[];
   /** Off the whole bill, shared out over its lines so that each tax is charged on what is left. */
   readonly discount?: DiscountRule | null;
 }
@@ -47,7 +49,9 @@ export interface BillTotals {
   /** `base` is what the tax is charged on: with the tax when prices include it. */
   taxes: ChargedTax[];
   pricesIncludeTax: boolean;
-  /** The subtotal less the discount, and every tax that is not within the prices. */
+  /** Taxes that were within the prices and are taken out of them: the customer is exempt. */
+  takenOut: ChargedTax[];
+  /** The subtotal less the discount and what is taken out, and every tax that is not within the prices. */
   total: number;
 }
 
@@ -59,7 +63,8 @@ export const SECURITY: readonly string[] = ['core-charge', 'core-credit'];
 
 /**
  * What lines come to with their taxes, in minor units. Every tax is worked out on the lines alone,
- * never on another tax; one that meets no line of its kinds stands there with zero.
+ * never on another tax; one that meets no line of its kinds stands there with zero. Who is exempt from taxes
+ * that are within the prices pays what is left of the prices without them: price / (1 + rate).
  * @throws RangeError for an amount that is no whole number, a rate below zero, or a sum beyond 2^53
  */
 export function billTotals(
@@ -68,7 +73,9 @@ export function billTotals(
   rules: BillRules,
 ): BillTotals {
   for (const line of lines) demandMinor(line.amount);
-  for (const { ratePpm } of taxes) {
+  const takenOut = rules.pricesIncludeTax ? (rules.takenOut ?? []) : [];
+  const all = [...taxes, ...takenOut];
+  for (const { ratePpm } of all) {
     if (!Number.isSafeInteger(ratePpm) || ratePpm < 0) {
       throw new RangeError('A tax rate is a whole number of millionths, zero or more.');
     }
@@ -81,21 +88,22 @@ export function billTotals(
     amount: BigInt(line.amount) - BigInt(shares[index] ?? 0),
   }));
   const pricesIncludeTax = rules.pricesIncludeTax ?? false;
-  const amounts = pricesIncludeTax ? within(net, taxes, rules) : onTop(net, taxes, rules);
-  const charged = taxes.map(({ name, ratePpm, kinds }, index) => ({
+  const amounts = pricesIncludeTax ? within(net, all, rules) : onTop(net, taxes, rules);
+  const charged = all.map(({ name, ratePpm, kinds }, index) => ({
     name,
     ratePpm,
     kinds: [...kinds],
     base: toMinor(sum(net.filter(({ kind }) => kinds.includes(kind)).map(({ amount }) => amount))),
     amount: toMinor(amounts[index] ?? 0n),
   }));
-  const added = pricesIncludeTax ? 0n : sum(amounts);
+  const change = pricesIncludeTax ? -sum(amounts.slice(taxes.length)) : sum(amounts);
   return {
     subtotal,
     discount,
-    taxes: charged,
+    taxes: charged.slice(0, taxes.length),
     pricesIncludeTax,
-    total: toMinor(BigInt(subtotal) - BigInt(discount) + added),
+    takenOut: charged.slice(taxes.length),
+    total: toMinor(BigInt(subtotal) - BigInt(discount) + change),
   };
 }
 

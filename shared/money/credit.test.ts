@@ -12,6 +12,7 @@ const TERMS: BillTerms = {
   taxes: [SALES],
   pricesIncludeTax: false,
   exemptBy: '',
+  takenOut: [],
   supplies: null,
 };
 const line = (kind: string, unitPrice: number, quantity = 1_000) => ({ kind, unitPrice, quantity });
@@ -74,21 +75,28 @@ const bill = fc.record({
   ),
   discount,
 });
-const terms = fc.record({
-  rounding: fc.constantFrom('half-up' as const, 'half-even' as const),
-  taxBasis: fc.constantFrom('line' as const, 'invoice' as const),
-  taxes: fc.array(
-    fc.record({
-      name: fc.string(),
-      ratePpm: fc.nat(300_000),
-      kinds: fc.uniqueArray(kind, { maxLength: 6 }),
-    }),
-    { maxLength: 3 },
-  ),
-  pricesIncludeTax: fc.boolean(),
-  exemptBy: fc.constant(''),
-  supplies: fc.constant(null),
-});
+const terms = fc
+  .record({
+    rounding: fc.constantFrom('half-up' as const, 'half-even' as const),
+    taxBasis: fc.constantFrom('line' as const, 'invoice' as const),
+    taxes: fc.array(
+      fc.record({
+        name: fc.string(),
+        ratePpm: fc.nat(300_000),
+        kinds: fc.uniqueArray(kind, { maxLength: 6 }),
+      }),
+      { maxLength: 3 },
+    ),
+    pricesIncludeTax: fc.boolean(),
+    exempt: fc.boolean(),
+  })
+  .map(({ exempt, taxes, ...others }) => ({
+    ...others,
+    taxes: exempt ? [] : taxes,
+    takenOut: exempt ? taxes : [],
+    exemptBy: '',
+    supplies: null,
+  }));
 
 test('credited whole, in whatever steps, a bill is credited to the cent, tax by tax', () => {
   const steps = fc.array(fc.array(fc.integer({ min: 0, max: 4 }), { minLength: 8, maxLength: 8 }), {
@@ -99,7 +107,9 @@ test('credited whole, in whatever steps, a bill is credited to the cent, tax by 
       const drawn = drawUp(asked, on);
       const charges = drawn.lines.every(({ amount }) => amount >= 0);
       const before = drawn.lines.map(() => 0);
-      const sums = { subtotal: 0, discount: 0, total: 0, taxes: on.taxes.map(() => 0) };
+      const taxed = ({ taxes, takenOut }: typeof drawn.totals) =>
+        [...taxes, ...takenOut].map(({ amount }) => amount);
+      const sums = { subtotal: 0, discount: 0, total: 0, taxes: taxed(drawn.totals).map(() => 0) };
       const credit = (now: number[]) => {
         const totals = creditTotals(drawn, before, now);
         now.forEach((amount, index) => {
@@ -108,14 +118,14 @@ test('credited whole, in whatever steps, a bill is credited to the cent, tax by 
         sums.subtotal += totals.subtotal;
         sums.discount += totals.discount;
         sums.total += totals.total;
-        totals.taxes.forEach(({ amount }, index) => {
+        taxed({ ...drawn.totals, ...totals }).forEach((amount, index) => {
           sums.taxes[index] = (sums.taxes[index] ?? 0) + amount;
         });
         // A credit adds up as a bill does.
-        const added = on.pricesIncludeTax ? [] : totals.taxes;
-        expect(totals.total).toBe(
-          added.reduce((sum, { amount }) => sum + amount, totals.subtotal - totals.discount),
-        );
+        const sumOf = (taxes: typeof totals.taxes) =>
+          taxes.reduce((sum, { amount }) => sum + amount, 0);
+        const change = on.pricesIncludeTax ? -sumOf(totals.takenOut) : sumOf(totals.taxes);
+        expect(totals.total).toBe(totals.subtotal - totals.discount + change);
         if (charges) {
           expect(totals.total).toBeGreaterThanOrEqual(0);
           expect(sums.total).toBeLessThanOrEqual(drawn.totals.total);
@@ -133,7 +143,7 @@ test('credited whole, in whatever steps, a bill is credited to the cent, tax by 
         subtotal: drawn.totals.subtotal,
         discount: drawn.totals.discount,
         total: drawn.totals.total,
-        taxes: drawn.totals.taxes.map(({ amount }) => amount),
+        taxes: taxed(drawn.totals),
       });
     }),
     { numRuns: 500 },
@@ -159,4 +169,23 @@ test('of taxes within the prices a line is credited what lies in its own', () =>
   expect(labour.taxes.map(({ amount }) => amount)).toEqual([1_900, 0]);
   const rest = creditTotals({ lines, totals }, [11_900, 0], [0, 12_600]);
   expect(rest.taxes.map(({ amount }) => amount)).toEqual([1_900, 700]);
+});
+
+test('a part of an exempt bill gives back a part of what was taken out of it', () => {
+  const VAT = { name: 'VAT', ratePpm: 200_000, kinds: ['part', 'labour'] };
+  const bill = drawUp(
+    { lines: [line('labour', 12_000), line('part', 6_000)], discount: null },
+    { ...TERMS, taxes: [], takenOut: [VAT], pricesIncludeTax: true, exemptBy: 'EX-1' },
+  );
+  expect(bill.totals).toMatchObject({
+    subtotal: 18_000,
+    takenOut: [{ amount: 3_000 }],
+    total: 15_000,
+  });
+  expect(creditTotals(bill, [0, 0], [0, 6_000])).toMatchObject({
+    subtotal: 6_000,
+    taxes: [],
+    takenOut: [{ base: 6_000, amount: 1_000 }],
+    total: 5_000,
+  });
 });

@@ -11,7 +11,7 @@ export interface IssuedBill {
 
 /**
  * What a credit of parts of an issued bill's lines comes to, with their shares of the discount on the whole and
- * of every tax. Worked out as what is credited with it less what was credited without it: whatever the steps, a
+ * of every tax, charged or taken out. Worked out as what is credited with it less what was credited without it: whatever the steps, a
  * bill that is credited whole is credited to the cent, tax by tax.
  * @param before what was credited of each line already, minor units, before discount on the whole and tax
  * @param now what is credited of each line this time; of a line below zero, an amount below zero
@@ -41,25 +41,33 @@ export function creditTotals(
   const sumOf = (shares: readonly number[]): number =>
     shares.reduce((sum, share, index) => sum + step(share, index), 0);
   const net = lines.map((line, index) => line.amount - (discounts[index] ?? 0));
-  const known = totals.taxes.map((tax) => ({ ...tax, bearing: kindsOf(tax, lines, net) }));
+  const known = [...totals.taxes, ...totals.takenOut].map((tax) => ({
+    ...tax,
+    bearing: kindsOf(tax, lines, net),
+  }));
   const within = totals.pricesIncludeTax
     ? known.map(({ amount, ratePpm, bearing }) => ({ amount, ratePpm, kinds: bearing }))
     : [];
-  const taxes = known.map(({ bearing, ...tax }) => {
+  const credited = known.map(({ bearing, ...tax }) => {
     const bases = net.map((amount, index) =>
       bearing.includes(lines[index]?.kind ?? '') ? amount : 0,
     );
     return { ...tax, base: sumOf(bases), amount: sumOf(taxShares(tax, lines, bases, within)) };
   });
+  const taxes = credited.slice(0, totals.taxes.length);
+  const takenOut = credited.slice(totals.taxes.length);
   const subtotal = now.reduce((sum, amount) => sum + amount, 0);
   const discount = sumOf(discounts);
-  const added = totals.pricesIncludeTax ? 0 : taxes.reduce((sum, { amount }) => sum + amount, 0);
+  const change = totals.pricesIncludeTax
+    ? -takenOut.reduce((sum, { amount }) => sum + amount, 0)
+    : taxes.reduce((sum, { amount }) => sum + amount, 0);
   return {
     subtotal,
     discount,
     taxes,
     pricesIncludeTax: totals.pricesIncludeTax,
-    total: subtotal - discount + added,
+    takenOut,
+    total: subtotal - discount + change,
   };
 }
 

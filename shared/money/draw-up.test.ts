@@ -27,23 +27,30 @@ const line = fc.record({
   priceFrom: fc.constantFrom('typed', 'typed', 'typed', 'supplies-rule'),
 });
 const kinds = fc.uniqueArray(fc.constantFrom<string>(...LINE_KINDS), { minLength: 1 });
-const terms: fc.Arbitrary<BillTerms> = fc.record({
-  rounding: fc.constantFrom(...ROUNDINGS),
-  taxBasis: fc.constantFrom('line', 'invoice'),
-  taxes: fc.array(
-    fc.record({ name: fc.constant('Tax'), ratePpm: fc.nat({ max: 300_000 }), kinds }),
-    { maxLength: 4 },
-  ),
-  pricesIncludeTax: fc.boolean(),
-  exemptBy: fc.constant(''),
-  supplies: fc.option(
-    fc.record({
-      ppm: fc.integer({ min: 1, max: 200_000 }),
-      kinds,
-      cap: fc.option(fc.nat({ max: 10_000 })),
-    }),
-  ),
-});
+const terms: fc.Arbitrary<BillTerms> = fc
+  .record({
+    rounding: fc.constantFrom(...ROUNDINGS),
+    taxBasis: fc.constantFrom('line', 'invoice'),
+    taxes: fc.array(
+      fc.record({ name: fc.constant('Tax'), ratePpm: fc.nat({ max: 300_000 }), kinds }),
+      { maxLength: 4 },
+    ),
+    pricesIncludeTax: fc.boolean(),
+    exemptBy: fc.constant(''),
+    exempt: fc.boolean(),
+    supplies: fc.option(
+      fc.record({
+        ppm: fc.integer({ min: 1, max: 200_000 }),
+        kinds,
+        cap: fc.option(fc.nat({ max: 10_000 })),
+      }),
+    ),
+  })
+  .map(({ exempt, taxes, ...others }) => ({
+    ...others,
+    taxes: exempt ? [] : taxes,
+    takenOut: exempt ? taxes : [],
+  }));
 const bill = fc.record({ lines: fc.array(line, { minLength: 1, maxLength: 15 }), discount });
 
 const sum = (amounts: readonly number[]): number => amounts.reduce((total, one) => total + one, 0);
@@ -58,8 +65,19 @@ describe('on every bill', () => {
   test('lines, discount, taxes and rounding make up the total', () =>
     always(({ lines, totals }) => {
       expect(sum(lines.map(({ amount }) => amount))).toBe(totals.subtotal);
-      const added = totals.pricesIncludeTax ? 0 : sum(totals.taxes.map(({ amount }) => amount));
+      const amounts = (taxes: typeof totals.taxes) => sum(taxes.map(({ amount }) => amount));
+      const added = totals.pricesIncludeTax ? -amounts(totals.takenOut) : amounts(totals.taxes);
       expect(totals.total).toBe(totals.subtotal - totals.discount + added);
+    }));
+
+  test('who is exempt pays what everybody pays, less the taxes, on top or within', () =>
+    always((_drawn, asked, by) => {
+      const taxes = [...by.taxes, ...by.takenOut];
+      const usual = drawUp(asked, { ...by, taxes, takenOut: [] }).totals;
+      const exempt = drawUp(asked, { ...by, taxes: [], takenOut: taxes }).totals;
+      expect(exempt.total).toBe(usual.total - sum(usual.taxes.map(({ amount }) => amount)));
+      expect(exempt.taxes).toEqual([]);
+      expect(exempt.takenOut).toEqual(by.pricesIncludeTax ? usual.taxes : []);
     }));
 
   test('a line is its quantity times its price, less its own discount, and below zero for a credit', () =>
@@ -112,6 +130,7 @@ describe('on every bill', () => {
       const { totals } = drawUp(asked, {
         ...within,
         taxes: [{ name: 'VAT', ratePpm: 200_000, kinds: ALL }],
+        takenOut: [],
       });
       const tax = totals.taxes[0]?.amount ?? 0;
       // 20 % of the net: five times the tax is the net, to the half cent that the tax was rounded by.
@@ -126,6 +145,7 @@ describe('on every bill', () => {
           drawUp(asked, {
             ...within,
             taxes: rates.map((ratePpm) => ({ name: 'Tax', ratePpm, kinds: ALL })),
+            takenOut: [],
           }).totals.taxes.map(({ amount }) => amount),
         );
       expect(taxOf([62_500, 7_500, 10_000])).toBe(taxOf([80_000]));

@@ -12,6 +12,8 @@ export interface BillTerms {
   readonly pricesIncludeTax: boolean;
   /** The certificate by which no tax is charged, or empty. */
   readonly exemptBy: string;
+  /** What that certificate takes out of prices that include tax. */
+  readonly takenOut: readonly BillTax[];
   readonly supplies: SuppliesRule | null;
 }
 
@@ -49,6 +51,7 @@ export function drawUp<Line extends UnpricedLine & { readonly priceFrom?: string
     rounding: terms.rounding,
     basis: terms.taxBasis,
     pricesIncludeTax: terms.pricesIncludeTax,
+    takenOut: terms.takenOut,
     discount,
   });
   return { lines: drawn, totals: { ...totals, exemptBy: terms.exemptBy } };

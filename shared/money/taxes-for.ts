@@ -21,17 +21,19 @@ export interface TaxedParty {
 export const exemptionOn = (party: TaxedParty, day: string): string =>
   party.exemptUntil === null || day <= party.exemptUntil ? party.exemptCertificate : '';
 
-/** The taxes that are charged to a customer on a day: none to who is exempt. */
-export const taxesFor = <Tax extends KeptTax>(
+/** The taxes of a customer's place on a day: charged, unless the customer is exempt that day. */
+export function taxesFor<Tax extends KeptTax>(
   taxes: readonly Tax[],
   party: TaxedParty,
   day: string,
-): Tax[] =>
-  exemptionOn(party, day) === ''
-    ? taxes.filter(
-        ({ place, from, until }) =>
-          (place === '' || place === party.taxPlace) &&
-          (from === null || from <= day) &&
-          (until === null || day <= until),
-      )
-    : [];
+): { charged: Tax[]; exempted: Tax[] } {
+  const here = taxes.filter(
+    ({ place, from, until }) =>
+      (place === '' || place === party.taxPlace) &&
+      (from === null || from <= day) &&
+      (until === null || day <= until),
+  );
+  return exemptionOn(party, day) === ''
+    ? { charged: here, exempted: [] }
+    : { charged: [], exempted: here };
+}

@@ -196,16 +196,41 @@ describe('HMRC VATREC12010, tax worked out on each line', () => {
 });
 
 /**
- * Tax within a price: the tax is rate / (100 + rate) of it, which is how every VAT notice words it; for
- * 20 % one sixth. From memory, no edition at hand.
+ * Tax within a price: the 'VAT fraction', rate / (100 + rate): 1/6 at 20 %, 7/47 at 17.5 %, 1/21 at 5 %. The
+ * fractions were read worked out (bookkeepers.org.uk, topic 85461); HMRC Notice 700, The VAT guide, which has
+ * them too, is from memory. Who is exempt pays the price without it, price / (1 + rate).
  */
-test('the tax within £6.00 at 20 % is one sixth, £1.00', () => {
-  const { taxes, total } = billTotals(
-    [{ kind: 'part', amount: 600 }],
-    [{ name: 'VAT', ratePpm: 200_000, kinds: ['part'] }],
-    { rounding: 'half-up', basis: 'invoice', pricesIncludeTax: true },
+describe('the tax within a price', () => {
+  const rules = { rounding: 'half-up', basis: 'invoice', pricesIncludeTax: true } as const;
+  const vat = (ratePpm: number) => [{ name: 'VAT', ratePpm, kinds: ['part'] }];
+
+  test.each([
+    [200_000, 24_000, 4_000],
+    [175_000, 23_500, 3_500],
+    [50_000, 21_000, 1_000],
+    [200_000, 600, 100],
+  ])(
+    'at %d millionths %d has %d of tax in it, and is that much less for the exempt',
+    (rate, price, tax) => {
+      const lines = [{ kind: 'part', amount: price }];
+      const usual = billTotals(lines, vat(rate), rules);
+      expect([usual.taxes[0]?.amount, usual.total]).toEqual([tax, price]);
+      const exempt = billTotals(lines, [], { ...rules, takenOut: vat(rate) });
+      expect([exempt.takenOut[0]?.amount, exempt.total]).toEqual([tax, price - tax]);
+    },
   );
-  expect([taxes[0]?.amount, total]).toEqual([100, 600]);
+
+  test('of any price, the exempt pay five sixths at 20 %, to half a cent', () => {
+    fc.assert(
+      fc.property(fc.nat({ max: 10 ** 11 }), (price) => {
+        const { total } = billTotals([{ kind: 'part', amount: price }], [], {
+          ...rules,
+          takenOut: vat(200_000),
+        });
+        expect(Math.abs(6 * total - 5 * price)).toBeLessThanOrEqual(3);
+      }),
+    );
+  });
 });
 
 test('currencies have the decimals that dinero.js 2.0.2 has of ISO 4217', () => {

@@ -43,16 +43,16 @@ export function billTermsOf(
       : store.select({ id: job.customerId }).from(job).where(eq(job.id, jobId)).get();
   const party = customerTermsOf(store, customer?.id ?? null);
   const { supplies, pricesIncludeTax, estimateDays } = tillRulesOf(store);
+  const { charged, exempted } = taxesFor(shop.taxes, party, day);
+  const ruled = (taxes: typeof charged) =>
+    taxes.map(({ name, ratePpm, kinds }) => ({ name, ratePpm, kinds }));
   return {
     rounding: shop.rounding,
     taxBasis: shop.taxBasis,
-    taxes: taxesFor(shop.taxes, party, day).map(({ name, ratePpm, kinds }) => ({
-      name,
-      ratePpm,
-      kinds,
-    })),
+    taxes: ruled(charged),
     pricesIncludeTax,
     exemptBy: exemptionOn(party, day),
+    takenOut: pricesIncludeTax ? ruled(exempted) : [],
     supplies,
     validUntil: estimateDays === null ? null : addDays(day, estimateDays),
   };

@@ -6,6 +6,7 @@ import { specificationsById } from '../../../db/queries/specbook.ts';
 import { accountOf } from '../../../db/queries/till/account.ts';
 import { job as jobTable } from '../../../db/schema/index.ts';
 import type { BenchSheet } from '../../../shared/contract/bench/index.ts';
+import { Totals } from '../../../shared/contract/till/index.ts';
 import { handoverCautions, LOCAL_LAW, RUNNING_IN_ADVICE } from '../../../shared/work/cautions.ts';
 import { canMove } from '../../../shared/work/job-state.ts';
 import type { HoldPointLine } from '../../paper/content.ts';
@@ -26,7 +27,7 @@ import { moveTo } from './move.ts';
 
 const NO_BILL = {
   lines: [],
-  totals: { subtotal: 0, discount: 0, taxes: [], pricesIncludeTax: false, exemptBy: '', total: 0 },
+  totals: Totals.parse({ subtotal: 0, taxes: [], total: 0 }),
 };
 
 const holdPointLines = ({ holdPoints }: BenchSheet): HoldPointLine[] =>

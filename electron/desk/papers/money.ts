@@ -36,6 +36,14 @@ const takenOff = (amount: number, rule: Discount | null, { locale }: Shop) =>
     ? undefined
     : { share: rule?.by === 'share' ? formatRate(rule.ppm, locale) : '', amount };
 
+const taxLines = (taxes: Totals['taxes'], { locale }: Shop): PaperTotals['taxes'] =>
+  taxes.map(({ name, ratePpm, base, amount }) => ({
+    name,
+    rate: formatRate(ratePpm, locale),
+    base,
+    amount,
+  }));
+
 /** @param discount what was agreed off the whole bill; what it comes to is in the totals */
 export const paperTotals = (
   totals: Totals,
@@ -44,14 +52,10 @@ export const paperTotals = (
 ): PaperTotals => ({
   subtotal: totals.subtotal,
   discount: takenOff(totals.discount, discount, shop),
-  taxes: totals.taxes.map(({ name, ratePpm, base, amount }) => ({
-    name,
-    rate: formatRate(ratePpm, shop.locale),
-    base,
-    amount,
-  })),
+  taxes: taxLines(totals.taxes, shop),
   pricesIncludeTax: totals.pricesIncludeTax || undefined,
   exemptBy: totals.exemptBy === '' ? undefined : totals.exemptBy,
+  takenOut: totals.takenOut.length === 0 ? undefined : taxLines(totals.takenOut, shop),
   total: totals.total,
   rounding: roundingSentence({ rounding: shop.rounding, basis: shop.taxBasis }),
 });

@@ -98,6 +98,13 @@ export function totalsBlock(sheet: Sheet, totals: Totals, balances: Balance[] = 
       ...(totals.discount === undefined
         ? []
         : [row(discountWords(totals.discount), money(-totals.discount.amount), STYLE.cell)]),
+      ...(totals.takenOut ?? []).map((tax) =>
+        row(
+          `${tax.name} ${tax.rate} taken out of ${money(tax.base)}`,
+          money(-tax.amount),
+          STYLE.cell,
+        ),
+      ),
       ...(within ? [row('Total', money(totals.total), STYLE.total)] : []),
       ...totals.taxes.map((tax) =>
         row(

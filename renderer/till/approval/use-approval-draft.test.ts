@@ -9,6 +9,7 @@ const TERMS: BillTerms = {
   taxes: [{ name: 'State', ratePpm: 62_500, kinds: ['part'] }],
   pricesIncludeTax: false,
   exemptBy: '',
+  takenOut: [],
   supplies: { ppm: 50_000, kinds: ['part'], cap: null },
   validUntil: null,
 };

@@ -31,6 +31,14 @@ export function TotalsList({ totals, uncounted = 0 }: { totals: Totals; uncounte
             <dd>{money(tax.amount)}</dd>
           </div>
         ))}
+        {totals.takenOut.map((tax) => (
+          <div key={`${tax.name} ${tax.ratePpm}`} className={classes.tax}>
+            <dt>
+              {tax.name} {formatRate(tax.ratePpm, locale)} taken out of {money(tax.base)}
+            </dt>
+            <dd>{money(-tax.amount)}</dd>
+          </div>
+        ))}
         <dt className={classes.total}>Total</dt>
         <dd className={classes.total}>{money(totals.total)}</dd>
       </dl>

@@ -31,6 +31,7 @@ const TERMS: BillTerms = {
   taxes: [{ name: 'State', ratePpm: 62_500, kinds: ['part', 'supplies'] }],
   pricesIncludeTax: false,
   exemptBy: '',
+  takenOut: [],
   validUntil: null,
   supplies: RULES.supplies,
 };

@@ -9,13 +9,17 @@ import { ALREADY_INVOICED, JOB_CLOSED } from './refusals.ts';
 
 const Kinds = z.array(z.enum(LINE_KINDS));
 
+const TermsTax = z.object({ name: z.string(), ratePpm: z.int(), kinds: Kinds });
+
 /** All that a bill's figures depend on beside its lines: for one customer, today. */
 export const BillTerms = z.object({
   rounding: z.enum(['half-up', 'half-even']),
   taxBasis: z.enum(['line', 'invoice']),
-  taxes: z.array(z.object({ name: z.string(), ratePpm: z.int(), kinds: Kinds })),
+  taxes: z.array(TermsTax),
   pricesIncludeTax: z.boolean(),
+  /** The certificate by which no tax is charged, or empty, and what it takes out of prices with tax. */
   exemptBy: z.string(),
+  takenOut: z.array(TermsTax),
   supplies: z.object({ ppm: z.int(), kinds: Kinds, cap: z.int().nullable() }).nullable(),
   /** The last day of an estimate that is written today and says nothing else; null for no end. */
   validUntil: CalendarDate.nullable(),

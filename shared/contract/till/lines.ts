@@ -56,25 +56,27 @@ export const Line = z.object({
 });
 export type Line = z.infer<typeof Line>;
 
+const TotalsTax = z.object({
+  name: z.string(),
+  ratePpm: z.int(),
+  /** The kinds of line that it is charged on; older bills did not keep them. */
+  kinds: z.array(z.string()).default([]),
+  base: z.int(),
+  amount: z.int(),
+});
+
 export const Totals = z.object({
   /** Sum of the lines. */
   subtotal: z.int(),
   /** Off the whole bill, zero or more. */
   discount: z.int().default(0),
-  taxes: z.array(
-    z.object({
-      name: z.string(),
-      ratePpm: z.int(),
-      /** The kinds of line that it is charged on; older bills did not keep them. */
-      kinds: z.array(z.string()).default([]),
-      base: z.int(),
-      amount: z.int(),
-    }),
-  ),
+  taxes: z.array(TotalsTax),
   /** The taxes are within the prices, and not added to them. */
   pricesIncludeTax: z.boolean().default(false),
   /** The certificate by which no tax is charged, or empty. */
   exemptBy: z.string().default(''),
+  /** Taxes that were within the prices and are taken out of them by that certificate. */
+  takenOut: z.array(TotalsTax).default([]),
   total: z.int(),
 });
 export type Totals = z.infer<typeof Totals>;

@@ -46,18 +46,18 @@ const bill: fc.Arbitrary<BilledAs> = fc
     rounding: fc.constantFrom(...ROUNDINGS),
     basis: fc.constantFrom(...TAX_BASES),
     pricesIncludeTax: fc.boolean(),
+    exempt: fc.boolean(),
   })
-  .map(({ lines, rates, ...rules }) => ({
-    lines,
-    totals: billTotals(
+  .map(({ lines, rates, exempt, ...rules }) => {
+    const taxes = [
+      { name: 'State', ratePpm: rates[0], kinds: KINDS.State },
+      { name: 'County', ratePpm: rates[1], kinds: KINDS.County },
+    ];
+    return {
       lines,
-      [
-        { name: 'State', ratePpm: rates[0], kinds: KINDS.State },
-        { name: 'County', ratePpm: rates[1], kinds: KINDS.County },
-      ],
-      rules,
-    ),
-  }));
+      totals: billTotals(lines, exempt ? [] : taxes, { ...rules, takenOut: exempt ? taxes : [] }),
+    };
+  });
 
 const debit = (all: readonly Posting[]) => sumMinor(all.map((posting) => posting.debit));
 const credit = (all: readonly Posting[]) => sumMinor(all.map((posting) => posting.credit));
@@ -107,6 +107,24 @@ test('no tax within the price is taken off a line that does not bear it', () => 
   ]);
 });
 
+test('who is exempt leaves the shop what everybody leaves it, and no tax', () => {
+  const lines = [
+    { kind: 'part' as const, amount: 12_000 },
+    { kind: 'labour' as const, amount: 8_000 },
+  ];
+  const totals = billTotals(lines, [], {
+    rounding: 'half-up',
+    basis: 'invoice',
+    pricesIncludeTax: true,
+    takenOut: [{ name: 'VAT', ratePpm: 200_000, kinds: ['part'] }],
+  });
+  expect(invoicePostings({ lines, totals }, () => undefined)).toEqual([
+    { account: RECEIVABLE, debit: 18_000, credit: 0 },
+    { account: { name: 'Sales, parts', nature: 'income' }, debit: 0, credit: 10_000 },
+    { account: { name: 'Sales, labour', nature: 'income' }, debit: 0, credit: 8_000 },
+  ]);
+});
+
 test('a core that came back bears the tax within its own price', () => {
   // 20 % within all: 120.00 of parts are 100.00; a core charged and credited comes to nothing.
   const lines = [
@@ -138,7 +156,7 @@ test('a rule that changed since leaves what was posted as it was', () => {
 });
 
 test('a bill that its lines do not explain still balances', () => {
-  const totals = { discount: 0, pricesIncludeTax: false, taxes: [], total: 500 };
+  const totals = { discount: 0, pricesIncludeTax: false, taxes: [], takenOut: [], total: 500 };
   const entry = invoicePostings({ lines: [{ kind: 'fee', amount: 400 }], totals }, kindsTaxed);
   expect(debit(entry)).toBe(500);
   expect(credit(entry)).toBe(500);

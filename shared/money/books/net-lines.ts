@@ -2,19 +2,23 @@ import { allocate } from '../allocate.ts';
 import { SECURITY } from '../bill.ts';
 import { taxShares } from '../tax-shares.ts';
 
+interface IssuedTax {
+  readonly name: string;
+  readonly ratePpm: number;
+  readonly amount: number;
+  /** The kinds of line that it was charged on; older bills did not keep them. */
+  readonly kinds?: readonly string[];
+}
+
 /** A bill as it was issued. Money: integer minor units. */
 export interface IssuedBill {
   readonly lines: readonly { readonly kind: string; readonly amount: number }[];
   readonly totals: {
     readonly discount: number;
     readonly pricesIncludeTax: boolean;
-    readonly taxes: readonly {
-      readonly name: string;
-      readonly ratePpm: number;
-      readonly amount: number;
-      /** The kinds of line that it was charged on; older bills did not keep them. */
-      readonly kinds?: readonly string[];
-    }[];
+    readonly taxes: readonly IssuedTax[];
+    /** Taxes within the prices that the customer was exempt from. */
+    readonly takenOut: readonly IssuedTax[];
     readonly total: number;
   };
 }
@@ -24,7 +28,7 @@ export type KindsTaxed = (tax: { name: string; ratePpm: number }) => readonly st
 
 /**
  * What each line of a bill brings the shop: its amount less its share of the discount on the whole, and less
- * the taxes that are within its price, by the kinds that the bill keeps of each; the shop's rules of today don't
+ * the taxes that are within its price or were taken out of it, by the kinds that the bill keeps of each; the shop's rules of today don't
  * change what was posted. A tax whose kinds nobody knows any more is shared out over all lines.
  * Where something was charged, the lines add up to the total less its taxes.
  */
@@ -36,7 +40,7 @@ export function netByLine({ lines, totals }: IssuedBill, kindsTaxed: KindsTaxed)
     lines.map(({ kind, amount }) => (SECURITY.includes(kind) ? 0 : amount)),
   );
   if (!totals.pricesIncludeTax) return discounted;
-  const taxes = totals.taxes.map((tax) => ({
+  const taxes = [...totals.taxes, ...totals.takenOut].map((tax) => ({
     ...tax,
     kinds: tax.kinds?.length ? tax.kinds : kindsTaxed(tax),
   }));

@@ -28,6 +28,7 @@ const terms: BillTerms = {
   taxes: [{ name: 'VAT', ratePpm: 200_000, kinds: ['part', 'labour'] }],
   pricesIncludeTax: false,
   exemptBy: '',
+  takenOut: [],
   supplies: null,
 };
 const COST = 31_277;
@@ -82,6 +83,15 @@ describe('a bill on paper', () => {
   test('names the certificate of who pays no tax', async () => {
     const text = await textOf(drawn({ taxes: [], exemptBy: 'EX-4471' }));
     expect(text).toContain('No tax: exempt by certificate EX-4471');
+  });
+
+  test('shows what is taken out of the prices for who is exempt, above the total', async () => {
+    const text = await textOf(
+      drawn({ pricesIncludeTax: true, taxes: [], takenOut: terms.taxes, exemptBy: 'EX-4471' }),
+    );
+    expect(text).toMatch(
+      /VAT 20 % taken out of \$400\.00\s+-\$66\.67\s+Total\s+\$333\.33\s+No tax: exempt/,
+    );
   });
 
   test('keeps what things cost the shop to itself', () => {
