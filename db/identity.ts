@@ -1,4 +1,13 @@
-import { closeSync, existsSync, openSync, readSync, statSync } from 'node:fs';
+import {
+  accessSync,
+  closeSync,
+  constants,
+  existsSync,
+  lstatSync,
+  openSync,
+  readSync,
+  statSync,
+} from 'node:fs';
 import { StoreRefusal } from './refusal.ts';
 
 /** SQLite's application id of a Tappet store: `TPPT` in ASCII. */
@@ -8,12 +17,22 @@ export const APPLICATION_ID = 0x54505054;
  * Looks at the first hundred bytes only, without SQLite, so that a file that isn't ours is not so much as
  * locked. Offsets: SQLite file format, section 1.3, 'The Database Header' (magic at 0, application id at 68).
  * @returns whether the file is still to be made
- * @throws StoreRefusal NOT_OURS
+ * @throws StoreRefusal NOT_OURS, NO_ACCESS, DAMAGED
  */
 export function isNewStore(file: string): boolean {
-  if (!existsSync(file)) return true;
+  if (!existsSync(file)) {
+    // A link may lead to a disk that isn't plugged in: a new store there would hide the shop's own.
+    if (lstatSync(file, { throwIfNoEntry: false }) !== undefined)
+      throw new StoreRefusal('NO_ACCESS', { detail: `${file} leads to nothing that is there.` });
+    refuseOrphanedLog(file);
+    return true;
+  }
   if (!statSync(file).isFile()) throw new StoreRefusal('NOT_OURS');
-  if (statSync(file).size === 0) return true;
+  accessSync(file, constants.R_OK | constants.W_OK);
+  if (statSync(file).size === 0) {
+    refuseOrphanedLog(file);
+    return true;
+  }
   const header = Buffer.alloc(100);
   const handle = openSync(file, 'r');
   try {
@@ -24,4 +43,11 @@ export function isNewStore(file: string): boolean {
   const magic = header.toString('latin1', 0, 16) === 'SQLite format 3\0';
   if (!magic || header.readUInt32BE(68) !== APPLICATION_ID) throw new StoreRefusal('NOT_OURS');
   return false;
+}
+
+/** SQLite would throw away a log without its file, and with it what may be the last of somebody's work. */
+function refuseOrphanedLog(file: string): void {
+  const log = `${file}-wal`;
+  if (existsSync(log) && statSync(log).size > 0)
+    throw new StoreRefusal('DAMAGED', { detail: `${log} is there without its store.` });
 }

@@ -1,6 +1,7 @@
 import type Database from 'better-sqlite3';
 import type { Migration } from './migrations.ts';
 import { StoreRefusal } from './refusal.ts';
+import { troubleOf } from './trouble.ts';
 
 /**
  * Our own runner over drizzle-kit's files. drizzle's migrator begins its transaction before a rebuild can
@@ -15,16 +16,18 @@ interface Applied {
 }
 
 const appliedTo = (db: Database.Database): Applied[] => {
-  const table = db
-    .prepare("SELECT 1 FROM sqlite_schema WHERE type = 'table' AND name = 'migration'")
-    .get();
-  if (table === undefined) return [];
+  const tables = db
+    .prepare<[], string>("SELECT name FROM sqlite_schema WHERE type = 'table'")
+    .pluck()
+    .all();
+  if (tables.length === 0) return [];
+  if (!tables.includes('migration')) throw new StoreRefusal('NOT_OURS');
   return db.prepare<[], Applied>('SELECT seq, tag, sha256 FROM migration ORDER BY seq').all();
 };
 
 /**
  * The migrations still to be applied: what was applied must be an exact prefix of what is known.
- * @throws StoreRefusal NEWER_PROGRAM, MIGRATIONS_DIFFER
+ * @throws StoreRefusal NOT_OURS, NEWER_PROGRAM, MIGRATIONS_DIFFER
  */
 export function pendingMigrations(db: Database.Database, known: readonly Migration[]): Migration[] {
   const applied = appliedTo(db);
@@ -66,6 +69,7 @@ export function applyMigrations(
       db.pragma(`user_version = ${count}`);
     }).immediate();
   } catch (error) {
+    if (troubleOf(error) !== undefined) throw error;
     throw new StoreRefusal('MIGRATION_FAILED', {
       cause: error,
       detail: error instanceof Error ? error.message : String(error),

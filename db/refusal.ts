@@ -6,7 +6,9 @@ export type StoreRefusalCode =
   | 'IN_USE'
   | 'DAMAGED'
   | 'MIGRATION_FAILED'
-  | 'NO_ACCESS';
+  | 'NO_ACCESS'
+  | 'DISK_FULL'
+  | 'DISK_FAILING';
 
 const SENTENCES: Record<StoreRefusalCode, string> = {
   NOT_OURS:
@@ -21,7 +23,11 @@ const SENTENCES: Record<StoreRefusalCode, string> = {
   MIGRATION_FAILED:
     'The store could not be brought up to this version; nothing in it was changed. Go back to the version you had, and report what follows.',
   NO_ACCESS:
-    'The folder for the store can’t be read and written. Choose another folder, or mend its permissions.',
+    'The place of the store can’t be read and written. Choose another folder, or mend its permissions.',
+  DISK_FULL:
+    'There is no room left on the disk, so the store was left as it is. Make room, then start Tappet again.',
+  DISK_FAILING:
+    'The disk does not read or write as it should, so the store was left as it is. Have the disk looked at, and start Tappet again.',
 };
 
 /** A store that is not opened, with its file untouched. */

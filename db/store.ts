@@ -1,14 +1,15 @@
-import { accessSync, constants, mkdirSync } from 'node:fs';
-import { join, resolve } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import Database from 'better-sqlite3';
 import { type BetterSQLite3Database, drizzle } from 'drizzle-orm/better-sqlite3';
 import { type BackUp, backUpTo } from './back-up.ts';
+import { provideDataFolder } from './data-folder.ts';
 import { APPLICATION_ID, isNewStore } from './identity.ts';
-import { applyMigrations, pendingMigrations } from './migrate.ts';
+import { inspect, inspectAfterCrash } from './inspect.ts';
+import { applyMigrations } from './migrate.ts';
 import { knownMigrations, type Migration } from './migrations.ts';
-import { StoreRefusal } from './refusal.ts';
 import * as schema from './schema/index.ts';
 import { keepStatements } from './statements.ts';
+import { openingRefusal } from './trouble.ts';
 
 export { StoreRefusal } from './refusal.ts';
 
@@ -42,9 +43,6 @@ export interface StoreOptions {
 
 const FILE = 'tappet.db';
 
-const isBusy = (error: unknown): boolean =>
-  error instanceof Database.SqliteError && error.code.startsWith('SQLITE_BUSY');
-
 /**
  * Opens the store of a data folder, makes it when there is none, and brings it up to this program's
  * version after a verified back-up. Only one program at a time has it open.
@@ -55,18 +53,8 @@ export function openStore(folder: string, options: StoreOptions = {}): Store {
   const known = options.migrations ?? knownMigrations();
   const dataFolder = resolve(folder);
   const file = join(dataFolder, FILE);
-  makeReachable(dataFolder);
-  const isNew = isNewStore(file);
-  const db = connect(file, isNew, options.careless ? 'OFF' : 'FULL');
-  try {
-    const pending = pendingMigrations(db, known);
-    if (pending.length > 0 && !isNew) backUpTo(db, join(dataFolder, 'backups'), now());
-    applyMigrations(db, pending, now());
-    keepStatements(db);
-  } catch (error) {
-    db.close();
-    throw error;
-  }
+  provideDataFolder(dataFolder);
+  const db = open(file, known, { now, sync: options.careless ? 'OFF' : 'FULL' });
   const read = drizzle(db, { schema });
   return {
     folder: dataFolder,
@@ -79,12 +67,32 @@ export function openStore(folder: string, options: StoreOptions = {}): Store {
   };
 }
 
-function makeReachable(folder: string): void {
+function open(
+  file: string,
+  known: readonly Migration[],
+  { now, sync }: { now: () => Date; sync: 'FULL' | 'OFF' },
+): Database.Database {
   try {
-    mkdirSync(folder, { recursive: true });
-    accessSync(folder, constants.R_OK | constants.W_OK);
+    const isNew = isNewStore(file);
+    if (!isNew) inspectAfterCrash(file, known);
+    const db = connect(file, isNew);
+    try {
+      db.pragma(`synchronous = ${sync}`);
+      const pending = inspect(db, known);
+      const lacksSome = pending.length > 0 && pending.length < known.length;
+      if (lacksSome) backUpTo(db, join(dirname(file), 'backups'), now());
+      applyMigrations(db, pending, now());
+      // Last of all, as it changes the file: until here, the store may yet be refused.
+      db.pragma('journal_mode = WAL');
+      db.pragma('foreign_keys = ON');
+      keepStatements(db);
+      return db;
+    } catch (error) {
+      db.close();
+      throw error;
+    }
   } catch (error) {
-    throw new StoreRefusal('NO_ACCESS', { cause: error, detail: folder });
+    throw openingRefusal(error, file);
   }
 }
 
@@ -92,25 +100,16 @@ function makeReachable(folder: string): void {
  * Exclusive locking keeps a second program out from the first moment, and without a lock file that a crash
  * would leave behind: the operating system lets go of the lock with the process.
  */
-function connect(file: string, isNew: boolean, sync: 'FULL' | 'OFF'): Database.Database {
+function connect(file: string, isNew: boolean): Database.Database {
   const db = new Database(file, { timeout: 250 });
   try {
     db.pragma('locking_mode = EXCLUSIVE');
     // Written before WAL begins, so that the header in the file itself says whose it is.
     if (isNew) db.pragma(`application_id = ${APPLICATION_ID}`);
     db.exec('BEGIN IMMEDIATE; COMMIT');
-    const sound = db.pragma('quick_check', { simple: true });
-    if (sound !== 'ok') throw new StoreRefusal('DAMAGED', { detail: String(sound) });
-    db.pragma('journal_mode = WAL');
-    db.pragma(`synchronous = ${sync}`);
-    db.pragma('foreign_keys = ON');
     return db;
   } catch (error) {
     db.close();
-    if (error instanceof StoreRefusal) throw error;
-    if (isBusy(error)) throw new StoreRefusal('IN_USE', { cause: error });
-    if (error instanceof Database.SqliteError)
-      throw new StoreRefusal('DAMAGED', { cause: error, detail: error.message });
     throw error;
   }
 }
