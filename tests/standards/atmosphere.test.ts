@@ -30,6 +30,30 @@ describe('standard atmosphere', () => {
     },
   );
 
+  // International standard atmosphere (ICAO 1964) by pressure level, metres, as meteowvl.be prints it (read).
+  it.each([
+    [1050, -302],
+    [1000, 111],
+    [950, 540],
+    [900, 988],
+    [850, 1457],
+    [800, 1949],
+    [700, 3012],
+    [600, 4206],
+    [400, 7185],
+    [300, 9164],
+    [226.32, 11_000],
+  ])('%d hPa lies at %d m, to the metre', (hectopascals, metres) => {
+    // A metre is 0.012 % of the pressure at most.
+    expect(Math.abs((airPressure(metres) * 10) / hectopascals - 1)).toBeLessThan(0.00012);
+  });
+
+  it('540.20 hPa at 5 000 m (ICAO Doc 7488, from memory); above 11 000 m the formula is another', () => {
+    expect(airPressure(5000)).toBeCloseTo(54.02, 3);
+    for (const metres of [11_000.1, 20_000, -6000])
+      expect(() => airPressure(metres)).toThrow(RangeError);
+  });
+
   it.each([
     [2000, 13.664],
     [10_000, 10.108],

@@ -51,8 +51,44 @@ describe('common practice, no source', () => {
     }
   });
 
+  it('a band with one limit has the aim that its source states, and no other', () => {
+    expect(aim({ low: 380, aim: 450 })).toBe(450);
+    expect(aim({ high: 0.08, aim: 0 })).toBe(0);
+    expect(() => aim({ low: 380 })).toThrow(RangeError);
+    expect(() => aim({ high: 0.08 })).toThrow(RangeError);
+    expect(() => aim({ low: 0.2, high: 0.4, aim: 0.41 })).toThrow(RangeError);
+    expect(aim({ low: 0.2, high: 0.4, aim: 0.4 })).toBe(0.4);
+  });
+
+  it('two rows and one row: from the middle outwards', () => {
+    // As the bolts lie: 1 2 3 above 4 5 6.
+    expect(tighteningOrder(6, 'spiral')).toEqual([2, 5, 6, 3, 1, 4]);
+    expect(tighteningOrder(5, 'in-line')).toEqual([3, 4, 2, 5, 1]);
+    expect(tighteningOrder(4, 'in-turn')).toEqual([1, 2, 3, 4]);
+  });
+
   it('a head with four bolts: crosswise, in three stages to the stated torque', () => {
     expect(tighteningOrder(4, 'cross')).toEqual([1, 3, 2, 4]);
     expect(torqueStages(24, [0.5, 0.75, 1])).toEqual([12, 18, 24]);
+  });
+});
+
+/**
+ * Legacy cross pattern of ASME PCC-1 (Guidelines for Pressure Boundary Bolted Flange Joint Assembly): from
+ * memory, no edition at hand.
+ */
+describe('bolts in a ring, ASME PCC-1', () => {
+  it.each([
+    '1 3 2 4',
+    '1 5 3 7 2 6 4 8',
+    '1 7 4 10 2 8 5 11 3 9 6 12',
+    '1 9 5 13 3 11 7 15 2 10 6 14 4 12 8 16',
+  ])('%s', (order) => {
+    const bolts = order.split(' ').map(Number);
+    expect(tighteningOrder(bolts.length, 'cross')).toEqual(bolts);
+  });
+
+  it('five in a star, as a wheel with five nuts (common practice, no source)', () => {
+    expect(tighteningOrder(5, 'star')).toEqual([1, 3, 5, 2, 4]);
   });
 });

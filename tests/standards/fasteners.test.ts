@@ -3,11 +3,14 @@ import {
   convert,
   DEFAULT_NUT_FACTOR,
   proofLoad,
+  proofStress,
   stressArea,
   tighteningTorque,
   torquePlausibility,
   wrenchSetting,
 } from '../../shared/trade/index.ts';
+
+const ISO_CLASSES = ['4.6', '4.8', '5.6', '5.8', '6.8', '8.8', '9.8', '10.9', '12.9'] as const;
 
 const inch = (size: number, threadsPerInch: number) => ({
   diameter: convert(size, 'in', 'mm'),
@@ -35,6 +38,48 @@ describe('ISO 898-1 stress areas and proof loads', () => {
     // Proof stresses 580 and 830 MPa (10.9 from memory): the print is rounded by up to 0.6 %.
     expect(Math.abs((stressArea(thread) * 580) / load88 - 1)).toBeLessThan(0.0065);
     expect(Math.abs((stressArea(thread) * 830) / load109 - 1)).toBeLessThan(0.0065);
+  });
+
+  /**
+   * The whole table as optimas.com prints it ('ISO metric thread proof loads', read): thread, stress area,
+   * then 4.6, 4.8, 5.6, 5.8, 6.8, 8.8, 9.8, 10.9 and 12.9. Class 9.8 ends at M16.
+   */
+  it.each([
+    'M3×0.5 5.03 1130 1560 1410 1910 2210 2920 3270 4180 4880',
+    'M3.5×0.6 6.78 1530 2100 1900 2580 2980 3940 4410 5630 6580',
+    'M4×0.7 8.78 1980 2720 2460 3340 3860 5100 5710 7290 8520',
+    'M5×0.8 14.2 3200 4400 3980 5400 6250 8230 9230 11800 13800',
+    'M6×1 20.1 4520 6230 5630 7640 8840 11600 13100 16700 19500',
+    'M7×1 28.9 6500 8960 8090 11000 12700 16800 18800 24000 28000',
+    'M8×1.25 36.6 8240 11400 10200 13900 16100 21200 23800 30400 35500',
+    'M10×1.5 58 13000 18000 16200 22000 25500 33700 37700 48100 56300',
+    'M12×1.75 84.3 19000 26100 23600 32000 37100 48900 54800 70000 81800',
+    'M14×2 115 25900 35600 32200 43700 50600 66700 74800 95500 112000',
+    'M16×2 157 35300 48700 44000 59700 69100 91000 102000 130000 152000',
+    'M18×2.5 192 43200 59500 53800 73000 84500 115000 - 159000 186000',
+    'M20×2.5 245 55100 76000 68600 93100 108000 147000 - 203000 238000',
+    'M22×2.5 303 68200 93900 84800 115000 133000 182000 - 252000 294000',
+    'M24×3 353 79400 109000 98800 134000 155000 212000 - 293000 342000',
+  ])('%s', (row) => {
+    const [name = '', area, ...loads] = row.split(' ');
+    const [diameter = 0, pitch = 0] = name.slice(1).split('×').map(Number);
+    expect(Number(stressArea({ diameter, pitch }).toPrecision(3))).toBe(Number(area));
+    for (const [index, propertyClass] of ISO_CLASSES.entries()) {
+      const bolt = { diameter, pitch, propertyClass };
+      if (loads[index] === '-') expect(() => proofLoad(bolt)).toThrow(RangeError);
+      else {
+        expect(proofLoad(bolt), propertyClass).toBe(Number(loads[index]));
+        // Whatever is not in the table is computed, and would come to nearly that.
+        const computed = stressArea(bolt) * proofStress(propertyClass, diameter);
+        expect(Math.abs(computed / Number(loads[index]) - 1)).toBeLessThan(0.0065);
+      }
+    }
+  });
+
+  it('proof stresses hold to M39, and no further', () => {
+    expect(proofStress('8.8', 39)).toBe(600);
+    for (const propertyClass of ISO_CLASSES)
+      expect(() => proofStress(propertyClass, 40)).toThrow(RangeError);
   });
 
   it('proof loads stay below the minimum tensile loads (usefastener.com, read)', () => {
@@ -69,6 +114,18 @@ describe('SAE J429 inch grades', () => {
   ];
   const clampLoad = (thread: { diameter: number; pitch: number }, grade: 'grade 5' | 'grade 8') =>
     convert(0.75 * proofLoad({ ...thread, propertyClass: grade }), 'N', 'lbf');
+
+  it('proof stresses by size: grade 2 to 3/4 in and above, grade 5 to 1 in and above (china-bolts.com, read)', () => {
+    const psiOf = (grade: 'grade 2' | 'grade 5' | 'grade 8', size: number) =>
+      convert(1000 * proofStress(grade, convert(size, 'in', 'mm')), 'kPa', 'psi').toFixed(0);
+    expect(psiOf('grade 2', 3 / 4)).toBe('55000');
+    expect(psiOf('grade 2', 7 / 8)).toBe('33000');
+    expect(psiOf('grade 5', 1)).toBe('85000');
+    expect(psiOf('grade 5', 1 + 1 / 8)).toBe('74000');
+    expect(psiOf('grade 8', 1.5)).toBe('120000');
+    for (const grade of ['grade 2', 'grade 5', 'grade 8'] as const)
+      expect(() => psiOf(grade, 1.75)).toThrow(RangeError);
+  });
 
   it('stress areas by formula agree with the printed ones', () => {
     for (const { thread, area } of threads) {

@@ -64,6 +64,15 @@ describe('decision rules', () => {
     expect(judge({ value: 50.06, high: 50.05, uncertainty: 0.04 }).verdict).toBe('too-close');
   });
 
+  it('M8: beyond the limit by more than U it is proven not to conform (ISO 14253-1, from memory)', () => {
+    const verdictOf = (value: number) => judge({ value, high: 50.05, uncertainty: 0.04 }).verdict;
+    expect(verdictOf(50.09)).toBe('too-close');
+    expect(verdictOf(50.0901)).toBe('outside');
+    const under = (value: number) => judge({ value, low: 50.05, uncertainty: 0.04 }).verdict;
+    expect(under(50.01)).toBe('too-close');
+    expect(under(50.0099)).toBe('outside');
+  });
+
   it('M8a: the same micrometer at 0.0025: conformity is not proven (read)', () => {
     expect(judge({ value: 0.0025, low: -0.003, high: 0.003, uncertainty: 0.001 }).verdict).toBe(
       'too-close',

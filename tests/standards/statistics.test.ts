@@ -30,3 +30,22 @@ describe('NIST StRD Norris', () => {
     expect(digits(line.residualSd, 0.884796396144373)).toBeGreaterThanOrEqual(13);
   });
 });
+
+describe('a line through few points (by hand)', () => {
+  it('two points leave nothing over; three about y = 1 + 2x scatter by the root of 1.5', () => {
+    expect(
+      fitLine([
+        { x: 1, y: 3 },
+        { x: 3, y: 7 },
+      ]),
+    ).toEqual({ slope: 2, intercept: 1, residualSd: 0 });
+    // Residuals −½, 1, −½: their squares are 1.5, over 3 − 2.
+    const { slope, intercept, residualSd } = fitLine([
+      { x: 0, y: 0.5 },
+      { x: 1, y: 4 },
+      { x: 2, y: 4.5 },
+    ]);
+    expect([slope, intercept]).toEqual([2, 1]);
+    expect(residualSd).toBeCloseTo(Math.sqrt(1.5), 12);
+  });
+});
