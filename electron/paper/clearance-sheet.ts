@@ -18,7 +18,7 @@ export function drawClearanceSheet(content: ClearanceSheet, fingerprint: string)
     ...decisions(sheet, content.decisions),
     ...recordedClearances(sheet, content),
     ...photosOnRecord(sheet, content.photos),
-    cautionBox(sheet, content.cautions),
+    { ...cautionBox(sheet, content.cautions), keepsNext: true },
     paragraph(
       sheet,
       `This sheet shows the readings that stood when it was issued. The maker’s figures come before any printed here; a specification that is not confirmed says so above. It is no warranty and no invoice. At the foot of each page stands its fingerprint, the SHA-256 of ${recordName(content)}, attached to the PDF, which holds all that is recorded here: with one word or figure changed, it would be another.`,

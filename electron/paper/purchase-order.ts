@@ -105,7 +105,7 @@ function sums(sheet: Sheet, { goods, carriage, total }: PurchaseOrder): Block {
       { cells: [cell('Goods'), cell(money(goods))] },
       { cells: [cell('Carriage'), cell(carriage === 0 ? 'free' : money(carriage))] },
       {
-        cells: [cell('Total before tax', STYLE.cellStrong), cell(money(total), STYLE.cellStrong)],
+        cells: [cell('Total before tax', STYLE.total), cell(money(total), STYLE.total)],
       },
     ],
   });

@@ -1,3 +1,4 @@
+import { datesWritten } from '../../shared/work/dates-in-words.ts';
 import type { DerivedLine, FeatureReadings, ReadingLine } from './content.ts';
 import { STYLE } from './furniture/ink.ts';
 import { lineBand } from './furniture/line-band.ts';
@@ -22,7 +23,7 @@ export function recordedClearances(
   if (content.features.length === 0) return [];
   const explained = paragraph(
     sheet,
-    'Readings stand as they were typed, ± is the error of the gauge (expanded uncertainty, k = 2), and the verdict allows for it: “too close to call” means that reading and limit lie nearer to each other than the gauge can tell apart.',
+    'Readings stand as they were typed, ± is the error of the gauge (expanded uncertainty, k = 2), and the verdict allows for it: “too close to call” means that reading and limit lie nearer to each other than the gauge can tell apart. “Worn” lies beyond the limits of a new part.',
     STYLE.soft,
   );
   const model = content.engineModel.trim();
@@ -81,12 +82,16 @@ function featureRows(
     const last = groups.findLastIndex(({ phase }) => phase === group.phase) === index;
     const derived = last ? feature.derived.filter(({ phase }) => phase === group.phase) : [];
     const told = new Set(groups.slice(0, index).map(({ phase }) => phase));
+    const earlier = feature.derived.filter(({ phase }) => told.has(phase));
     // Where a limit comes from is said once, with the first value that is held to it.
-    const rows = derived.map((line) =>
+    const rows = derived.map((line, index) =>
       derivedRow(
         line,
         setting,
-        feature.derived.some(({ phase, name }) => told.has(phase) && name === line.name),
+        [...earlier, ...derived.slice(0, index)].some(
+          ({ source, standing, band }) =>
+            source === line.source && standing === line.standing && band === line.band,
+        ),
       ),
     );
     return groupRows(sheet, group, rows, again, setting);
@@ -158,17 +163,19 @@ function groupRows(
     const row = readingRow(sheet, only, { paragraphs, indent: INDENT }, setting);
     return [{ ...row, keepsNext: follows.length > 0, resume: [again] }, ...follows];
   }
+  const ofAll = datesWritten(remarkOfAll(readings), sheet.writing.date);
   const title = lineBand(
     sheet,
     [
       { text: phase, style: STYLE.cell },
-      { text: who, style: STYLE.cellSoft },
+      { text: [who, ofAll].filter(Boolean).join('  ·  '), style: STYLE.cellSoft },
     ],
     { indent: INDENT },
   );
   return [
     { band: title, keepsNext: true, resume: [again] },
-    ...readings.map((reading, index) => {
+    ...readings.map((each, index) => {
+      const reading = ofAll === '' ? each : { ...each, remark: '' };
       const place = { ...cell(placeWords(reading, setting) || '–'), indent: UNDER };
       const left = readings.length - 1 - index;
       return {
@@ -180,6 +187,12 @@ function groupRows(
     }),
     ...follows,
   ];
+}
+
+/** What was remarked on every reading of a group is said once, at its head. */
+function remarkOfAll([first, ...others]: ReadingLine[]): string {
+  const remark = first?.remark ?? '';
+  return others.every((reading) => reading.remark === remark) ? remark : '';
 }
 
 /** The place, and its own limits if it has any. */
@@ -199,7 +212,8 @@ function readingRow(sheet: Sheet, reading: ReadingLine, place: Cell, setting: Se
       cell(`${code} ${reading.uncertainty}`.trim() || '–'),
       cell(sheet.writing.time(reading.at), STYLE.cellSoft),
     ],
-    remark: reading.remark,
+    remark: datesWritten(reading.remark, sheet.writing.date),
+    remarkBeside: true,
   };
 }
 

@@ -16,7 +16,7 @@ export function drawReceipt(content: Receipt, fingerprint: string): Uint8Array {
       sheet,
       content.back ? 'Given back to the customer' : 'Received from the customer',
       [
-        paragraph(sheet, `${content.what}: ${sheet.writing.money(content.amount)}`, STYLE.total),
+        paragraph(sheet, `${content.what}: ${sheet.writing.money(content.amount)}`, STYLE.sum),
         facts(sheet, handing(sheet, content)),
       ],
       { together: true },

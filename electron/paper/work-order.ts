@@ -1,3 +1,4 @@
+import { datesWritten } from '../../shared/work/dates-in-words.ts';
 import { decisions, photosOnRecord } from './bench-record.ts';
 import type { HoldPointLine, TestRunRecord, WorkOrder } from './content.ts';
 import { billLines, paymentsAndDue, totalsBlock } from './furniture/bill.ts';
@@ -98,7 +99,10 @@ function holdPoints(sheet: Sheet, lines: HoldPointLine[]): Block[] {
 function testRun(sheet: Sheet, run: TestRunRecord | null): Block[] {
   if (run === null) return [];
   const aside = `${run.by}, ${sheet.writing.instant(run.at)}`;
-  const rows = run.facts.map(({ name, value }): [string, string] => [name, value]);
+  const rows = run.facts.map(({ name, value }): [string, string] => [
+    name,
+    datesWritten(value, sheet.writing.date),
+  ]);
   const heading = run.passed ? 'Test run: passed' : 'Test run: not passed';
   return [section(sheet, heading, [facts(sheet, rows)], { aside })];
 }

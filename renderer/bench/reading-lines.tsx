@@ -1,6 +1,7 @@
 import { Button, Text } from '@mantine/core';
 import { IconAlertTriangle } from '@tabler/icons-react';
 import type { Gauge, Reading } from '../../shared/contract/bench/index.ts';
+import { datesWritten } from '../../shared/work/dates-in-words.ts';
 import { asTyped } from '../../shared/work/reading-in-words.ts';
 import { PHASE_LABELS, type Phase } from '../../shared/work/vocabulary.ts';
 import { VerdictBadge } from '../common/badges.tsx';
@@ -49,7 +50,7 @@ export function CurrentReading({
         {remarksOn(reading, place).map((remark) => (
           <Text key={remark} size="sm" className={classes.caution}>
             <IconAlertTriangle size={16} aria-hidden className={classes.cautionMark} />
-            {remark}
+            {datesWritten(remark, format.date)}
           </Text>
         ))}
       </div>

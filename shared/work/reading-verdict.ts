@@ -63,7 +63,7 @@ export const isWornButGood = (
 };
 
 /** The words for it, on screens and papers. */
-export const WORN_BUT_GOOD = 'worn: beyond the limits of a new part, inside the wear limit';
+export const WORN_BUT_GOOD = 'worn, inside the wear limit';
 
 /**
  * The verdict on a value, all in one unit.

@@ -4,6 +4,7 @@ import type { JobStory, StoryEstimate } from '../../../db/demo/jobs/index.ts';
 import { DEMO_MACHINES } from '../../../db/demo/machines.ts';
 import { demoPart } from '../../../db/demo/parts.ts';
 import { scribble, typedName } from '../../../db/demo/scribble.ts';
+import { DEMO_SHOP } from '../../../db/demo/shop.ts';
 import { DEMO_STAFF } from '../../../db/demo/staff.ts';
 import { type BenchJob, build, measureAsReceived } from './bench-work.ts';
 import { orderForJob } from './buying.ts';
@@ -11,6 +12,8 @@ import { BUILT_AT, clockOff, clockOn, workBegins } from './clocked.ts';
 import { runEngine } from './run-work.ts';
 import { idOf, type OpenShop } from './set-up.ts';
 import { billLines, issueParts } from './till-work.ts';
+
+const dates = new Intl.DateTimeFormat(DEMO_SHOP.locale, { dateStyle: 'medium', timeZone: 'UTC' });
 
 /** Something that happens in the shop at its time. */
 export interface Happening {
@@ -112,7 +115,8 @@ export function tellJob(shop: OpenShop, known: Known, story: JobStory): Happenin
     let receiveIt: ((by: string) => Promise<void>) | undefined;
     on(waits.day, '16:30', async () => {
       receiveIt = await orderForJob(shop, { number: waits.for, jobId, expectedOn });
-      const note = `${description} (${waits.for}) from ${supplier}, expected ${expectedOn}`;
+      const expected = dates.format(new Date(expectedOn));
+      const note = `${description} (${waits.for}) from ${supplier}, expected ${expected}`;
       await desk.counter.moveJob({ by: idOf(staff, 'ruth'), jobId, to: 'waits-for-parts', note });
     });
     if (waits.arrivesDay !== undefined)

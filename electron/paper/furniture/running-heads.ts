@@ -7,7 +7,7 @@ export function continuationHead(sheet: Sheet) {
   const about = [
     customer?.name,
     [machine?.make, machine?.model].filter(Boolean).join(' '),
-    sheet.title,
+    customer === undefined ? sheet.title : '',
   ];
   sheet.onContinuation(() => {
     const shopLines = sheet.lines(shop.name, STYLE.label, sheet.width * 0.35);

@@ -16,6 +16,8 @@ export interface Row {
   cells: Cell[];
   /** A remark across the whole row, below its cells. */
   remark?: string;
+  /** The remark follows the first cell's words where the line has room for it. */
+  remarkBeside?: boolean;
   /**
    * Whether the row must not be the last on a page. Left out: the first and the last but one must not,
    * so that no row of a table stands alone.
@@ -35,6 +37,8 @@ export function cell(text: string, style: TextStyle = STYLE.cell): Cell {
 export interface LaidRow {
   cells: { lines: TextLine[]; sign: Sign | undefined; indent: number }[];
   remark: TextLine[];
+  /** Points from the first cell's edge to a remark on its line; null when it stands below. */
+  beside: number | null;
   open: boolean;
   /** Points above and below its text. */
   pad: number;
@@ -47,20 +51,35 @@ export function layOutRow(
   width: number,
   pad: number,
 ): LaidRow {
-  return {
-    cells: row.cells.map(({ paragraphs, sign, indent = 0 }, index) => {
-      const shift = indent + (sign === undefined ? 0 : SIGN_SPACE);
-      const room = (places[index]?.width ?? 0) - shift;
-      return {
-        sign,
-        indent,
-        lines: paragraphs.flatMap(({ text, style }) => sheet.lines(text, style, room)),
-      };
-    }),
-    remark: sheet.lines(row.remark ?? '', STYLE.remark, width - remarkIndent(row.cells[0]?.indent)),
-    open: row.open ?? false,
-    pad,
-  };
+  const cells = row.cells.map(({ paragraphs, sign, indent = 0 }, index) => {
+    const shift = indent + (sign === undefined ? 0 : SIGN_SPACE);
+    const room = (places[index]?.width ?? 0) - shift;
+    return {
+      sign,
+      indent,
+      lines: paragraphs.flatMap(({ text, style }) => sheet.lines(text, style, room)),
+    };
+  });
+  const remark = sheet.lines(
+    row.remark ?? '',
+    STYLE.remark,
+    width - remarkIndent(row.cells[0]?.indent),
+  );
+  const beside = row.remarkBeside === true ? roomBeside(cells[0], remark, places[0]) : null;
+  return { cells, remark, beside, open: row.open ?? false, pad };
+}
+
+/** Where a remark of one line goes on behind a first cell of one line; null when it has no room there. */
+function roomBeside(
+  first: LaidRow['cells'][number] | undefined,
+  remark: TextLine[],
+  place: Place | undefined,
+): number | null {
+  const [words] = first?.lines ?? [];
+  const [said] = remark;
+  if (first?.lines.length !== 1 || remark.length !== 1 || !words || !said || !place) return null;
+  const x = first.indent + words.width + GUTTER;
+  return x + said.width <= place.width ? x : null;
 }
 
 function remarkIndent(indent = 0): number {
@@ -71,8 +90,9 @@ export function tallest(cells: TextLine[][]): number {
   return Math.max(0, ...cells.map(heightOf));
 }
 
-export function rowHeight({ cells, remark, pad }: LaidRow): number {
-  return tallest(cells.map(({ lines }) => lines)) + heightOf(remark) + pad * 2;
+export function rowHeight({ cells, remark, beside, pad }: LaidRow): number {
+  const below = beside === null ? heightOf(remark) : 0;
+  return tallest(cells.map(({ lines }) => lines)) + below + pad * 2;
 }
 
 export function drawRow(sheet: Sheet, row: LaidRow, places: Place[], x: number, width: number) {
@@ -88,14 +108,21 @@ export function drawRow(sheet: Sheet, row: LaidRow, places: Place[], x: number, 
       drawCell(sheet, 'TD', lines, place && { ...place, x: place.x + shift }, top);
     }
     if (row.remark.length > 0) {
-      const below = top + tallest(row.cells.map(({ lines }) => lines));
-      sheet.structure.text('TD', () =>
-        drawLines(sheet, row.remark, x + remarkIndent(row.cells[0]?.indent), below),
-      );
+      sheet.structure.text('TD', () => drawRemark(sheet, row, x, top));
     }
   });
   sheet.y += rowHeight(row);
   if (!row.open) sheet.rule(0.35, RULE, x, width);
+}
+
+function drawRemark(sheet: Sheet, { cells, remark, beside }: LaidRow, x: number, top: number) {
+  if (beside === null) {
+    const below = top + tallest(cells.map(({ lines }) => lines));
+    drawLines(sheet, remark, x + remarkIndent(cells[0]?.indent), below);
+    return;
+  }
+  const line = cells[0]?.lines[0]?.style ?? STYLE.cell;
+  drawLines(sheet, remark, x + beside, top + baselineOf(line) - baselineOf(STYLE.remark));
 }
 
 export function drawCell(
@@ -132,12 +159,14 @@ export function divideRow(row: LaidRow, room: number): [LaidRow, LaidRow] {
     {
       cells: cells.map(({ head, sign, indent }) => ({ lines: head, sign, indent })),
       remark: row.remark.slice(0, remarkCount),
+      beside: null,
       pad,
       open,
     },
     {
       cells: cells.map(({ tail, indent }) => ({ lines: tail, sign: undefined, indent })),
       remark: row.remark.slice(remarkCount),
+      beside: null,
       pad,
       open,
     },

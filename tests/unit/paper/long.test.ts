@@ -49,7 +49,7 @@ describe('long papers', () => {
     const bytes = drawPaper(long, fingerprintOf(long));
     expect(faultsOf(bytes)).toBe('');
     const { placed, pages } = await readPaper(bytes);
-    expect(pages.length).toBeGreaterThan(5);
+    expect(pages.length).toBeGreaterThan(4);
     const pagesWith = (text: string) =>
       placed.filter((item) => item.text === text).map(({ page }) => page);
     for (const { asTyped } of long.features.flatMap(({ readings }) => readings)) {
