@@ -5,6 +5,7 @@ import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { readDate } from './date-text.ts';
 import { useFormat } from './format.ts';
 import { useShop, useToday } from './shop.tsx';
+import { useTyped } from './use-typed.ts';
 import { weekStart } from './week-start.ts';
 
 interface DateFieldProps
@@ -37,13 +38,11 @@ export function DateField({ value, onChange, error, onBlur, onKeyDown, ...input 
   const today = useToday();
   const format = useFormat();
   const field = useRef<HTMLInputElement>(null);
-  const [typed, setTyped] = useState(value ?? '');
+  const [typed, setTyped] = useTyped(value, value ?? '');
   const [open, setOpen] = useState(false);
 
   const understood = typed.trim() === '' ? null : readDate(typed, today, locale);
   const unreadable = typed.trim() !== '' && understood === null;
-  // The form set another value (cleared, or filled from elsewhere): show that one.
-  if (understood !== value && !(unreadable && value === null)) setTyped(value ?? '');
 
   useEffect(() => {
     field.current?.setCustomValidity(unreadable ? HINT : '');

@@ -1,7 +1,8 @@
 import { TextInput, type TextInputProps } from '@mantine/core';
-import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useRef } from 'react';
 import { editableMoney, parseMoney } from '../../shared/money/index.ts';
 import { useShop } from './shop.tsx';
+import { useTyped } from './use-typed.ts';
 
 interface MoneyInputProps
   extends Omit<TextInputProps, 'value' | 'onChange' | 'defaultValue' | 'type'> {
@@ -23,15 +24,13 @@ function read(typed: string, currency: string, locale: string): Read {
 }
 
 /** An amount of the shop's currency, typed as people write it and held as whole minor units. */
-export function MoneyInput({ value, onChange, error, onBlur, ...input }: MoneyInputProps) {
+export function MoneyInput({ value, onChange, error, onFocus, onBlur, ...input }: MoneyInputProps) {
   const { currency, locale } = useShop();
   const field = useRef<HTMLInputElement>(null);
   const asWritten = value === null ? '' : editableMoney(value, currency, locale);
-  const [typed, setTyped] = useState(asWritten);
+  const [typed, setTyped] = useTyped(value, asWritten);
   const understood = read(typed, currency, locale);
   const unreadable = understood.error !== '';
-  // The form set another value (cleared, or filled from elsewhere): show that one.
-  if (understood.minor !== value && !(unreadable && value === null)) setTyped(asWritten);
 
   // A form must not be sent as if the field were empty when it holds something unreadable.
   useEffect(() => {
@@ -53,6 +52,11 @@ export function MoneyInput({ value, onChange, error, onBlur, ...input }: MoneyIn
         const next = event.currentTarget.value;
         setTyped(next);
         onChange(read(next, currency, locale).minor);
+      }}
+      onFocus={(event) => {
+        // The next figure takes the place of this one, also after a click: 85 typed into 0.00.
+        event.currentTarget.select();
+        onFocus?.(event);
       }}
       onBlur={(event) => {
         if (!unreadable) setTyped(asWritten);

@@ -1,6 +1,7 @@
 import { TextInput, type TextInputProps } from '@mantine/core';
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useRef } from 'react';
 import { readRate, WHOLE, writeRate } from './rate-text.ts';
+import { useTyped } from './use-typed.ts';
 
 interface RateInputProps
   extends Omit<TextInputProps, 'value' | 'onChange' | 'defaultValue' | 'type'> {
@@ -12,15 +13,19 @@ interface RateInputProps
 }
 
 /** A share in percent, typed as people write it and held as whole millionths. */
-export function RateInput({ value, onChange, most = WHOLE, ...input }: RateInputProps) {
+export function RateInput({
+  value,
+  onChange,
+  most = WHOLE,
+  onFocus,
+  onBlur,
+  ...input
+}: RateInputProps) {
   const field = useRef<HTMLInputElement>(null);
   const asWritten = value === null ? '' : writeRate(value);
-  const [typed, setTyped] = useState(asWritten);
-  const read = readRate(typed, most);
-  const unreadable = read === null && typed.trim() !== '';
+  const [typed, setTyped] = useTyped(value, asWritten);
+  const unreadable = readRate(typed, most) === null && typed.trim() !== '';
   const hint = `Type a rate from 0 to ${writeRate(most)}.`;
-  // The form set another value: show that one.
-  if (read !== value && !unreadable) setTyped(asWritten);
   useEffect(() => {
     field.current?.setCustomValidity(unreadable ? hint : '');
   }, [unreadable, hint]);
@@ -39,6 +44,14 @@ export function RateInput({ value, onChange, most = WHOLE, ...input }: RateInput
         setTyped(next);
         const ppm = readRate(next, most);
         if (ppm !== null || next.trim() === '') onChange(ppm);
+      }}
+      onFocus={(event) => {
+        event.currentTarget.select();
+        onFocus?.(event);
+      }}
+      onBlur={(event) => {
+        if (!unreadable) setTyped(asWritten);
+        onBlur?.(event);
       }}
     />
   );

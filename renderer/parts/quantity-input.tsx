@@ -1,7 +1,8 @@
 import { TextInput, type TextInputProps } from '@mantine/core';
-import { type ReactNode, useState } from 'react';
+import type { ReactNode } from 'react';
 import { editableQuantity, parseQuantity } from '../../shared/money/index.ts';
 import { useShop } from '../common/shop.tsx';
+import { useTyped } from '../common/use-typed.ts';
 
 interface QuantityInputProps
   extends Omit<TextInputProps, 'value' | 'onChange' | 'defaultValue' | 'type'> {
@@ -23,14 +24,18 @@ function read(typed: string, locale: string): { quantity: number | null; error: 
 }
 
 /** A quantity, typed as people write it and held as whole thousandths. */
-export function QuantityInput({ value, onChange, unit, error, ...input }: QuantityInputProps) {
+export function QuantityInput({
+  value,
+  onChange,
+  unit,
+  error,
+  onBlur,
+  ...input
+}: QuantityInputProps) {
   const { locale } = useShop();
   const written = value === null ? '' : editableQuantity(value, locale);
-  const [typed, setTyped] = useState(written);
-  const understood = read(typed, locale);
-  const unreadable = understood.error !== '';
-  // The form set another value (cleared, or filled from elsewhere): show that one.
-  if (understood.quantity !== value && !(unreadable && value === null)) setTyped(written);
+  const [typed, setTyped] = useTyped(value, written);
+  const problem = read(typed, locale).error;
 
   return (
     <TextInput
@@ -38,13 +43,17 @@ export function QuantityInput({ value, onChange, unit, error, ...input }: Quanti
       inputMode="decimal"
       autoComplete="off"
       value={typed}
-      error={unreadable ? understood.error : error}
+      error={problem === '' ? error : problem}
       rightSection={<span aria-hidden>{unit}</span>}
       rightSectionWidth={52}
       rightSectionPointerEvents="none"
       onChange={(event) => {
         setTyped(event.currentTarget.value);
         onChange(read(event.currentTarget.value, locale).quantity);
+      }}
+      onBlur={(event) => {
+        if (problem === '') setTyped(written);
+        onBlur?.(event);
       }}
     />
   );

@@ -1,7 +1,8 @@
 import { TextInput, type TextInputProps } from '@mantine/core';
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useRef } from 'react';
 import type { Discount } from '../../../shared/contract/till/index.ts';
 import { useShop } from '../../common/shop.tsx';
+import { useTyped } from '../../common/use-typed.ts';
 import { readDiscount, writeDiscount } from './discount-text.ts';
 
 interface DiscountInputProps
@@ -15,7 +16,7 @@ export function DiscountInput({ value, onChange, onBlur, ...input }: DiscountInp
   const shop = useShop();
   const field = useRef<HTMLInputElement>(null);
   const asWritten = writeDiscount(value, shop);
-  const [typed, setTyped] = useState(asWritten);
+  const [typed, setTyped] = useTyped(asWritten, asWritten);
   const read = (text: string): { discount: Discount | null; problem: string } => {
     try {
       return { discount: readDiscount(text, shop), problem: '' };
@@ -23,9 +24,7 @@ export function DiscountInput({ value, onChange, onBlur, ...input }: DiscountInp
       return { discount: null, problem: error instanceof RangeError ? error.message : '' };
     }
   };
-  const { discount, problem } = read(typed);
-  // The form set another value: show that one.
-  if (problem === '' && writeDiscount(discount, shop) !== asWritten) setTyped(asWritten);
+  const { problem } = read(typed);
   useEffect(() => {
     field.current?.setCustomValidity(problem);
   }, [problem]);
