@@ -1,9 +1,12 @@
 import { Alert, Stack } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import type { TestRuns } from '../../../shared/contract/bench/index.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { useJob } from '../../common/job.tsx';
 import { Page, QueryView } from '../../common/page.tsx';
 import { EarlierRuns } from './earlier-runs.tsx';
+import { PassedRun } from './passed-run.tsx';
 import { RunCautions } from './run-cautions.tsx';
 import { TestRunForm } from './test-run-form.tsx';
 
@@ -22,7 +25,7 @@ export function TestRunPage() {
                 Its record is closed: everything can be read, nothing added.
               </Alert>
             ) : (
-              <TestRunForm state={state} />
+              <NextRun key={state.runs[0]?.id ?? 'first'} state={state} />
             )}
             <EarlierRuns runs={state.runs} />
           </Stack>
@@ -30,4 +33,13 @@ export function TestRunPage() {
       </QueryView>
     </Page>
   );
+}
+
+/** The form of the next run; after one that passed only when another is wanted. */
+function NextRun({ state }: { readonly state: TestRuns }) {
+  const [again, setAgain] = useState(false);
+  const [latest] = state.runs;
+  if (latest?.passed === true && !again)
+    return <PassedRun run={latest} onAgain={() => setAgain(true)} />;
+  return <TestRunForm state={state} />;
 }
