@@ -101,8 +101,8 @@ function StillOpen({ error, job, onLeave }: StillOpenProps) {
           ))}
         </List>
       )}
-      <Anchor component={Link} to={`/job/${job.code}/bench`} onClick={onLeave}>
-        To the bench
+      <Anchor component={Link} to={`/job/${job.code}/bench/build`} onClick={onLeave}>
+        To the build
       </Anchor>
     </div>
   );

@@ -76,6 +76,26 @@ const pass = (key: string, more: { quantity?: string; way?: string } = {}) =>
 const stateOf = async (key: string) =>
   (await shop.desk.bench.build({ jobId })).steps.find((each) => each.key === key);
 
+/** The customer approves of an estimate by telephone. */
+async function goAhead() {
+  const { by, desk } = shop;
+  const { estimates } = await desk.till.writeEstimate({
+    by,
+    jobId,
+    lines: [{ kind: 'labour', description: 'x', quantity: 1_000, unit: 'h', unitPrice: 10 }],
+  });
+  const last = estimates.at(-1);
+  if (last === undefined) throw new Error('No estimate was written.');
+  await desk.till.approve({
+    by,
+    jobId,
+    estimateId: last.id,
+    how: 'telephone',
+    approvedBy: 'Greta Lindqvist',
+    amount: 10,
+  });
+}
+
 beforeEach(async () => {
   jobId = await takenIn(engineModelId);
 });
@@ -106,23 +126,17 @@ describe('whence the steps come', () => {
 
   test('they are taken over when the job first goes on the bench', async () => {
     const { by, desk } = shop;
-    const { estimates } = await desk.till.writeEstimate({
-      by,
-      jobId,
-      lines: [{ kind: 'labour', description: 'x', quantity: 1_000, unit: 'h', unitPrice: 10 }],
-    });
-    const last = estimates.at(-1);
-    if (last === undefined) throw new Error('No estimate was written.');
-    await desk.till.approve({
-      by,
-      jobId,
-      estimateId: last.id,
-      how: 'telephone',
-      approvedBy: 'Greta Lindqvist',
-      amount: 10,
-    });
+    await goAhead();
     await desk.counter.moveJob({ by, jobId, to: 'on-the-bench' });
     expect(await desk.bench.build({ jobId })).toMatchObject({ begun: true });
+  });
+
+  test('a job that has the go-ahead is on the bench once a step of it is passed', async () => {
+    await goAhead();
+    await pass('flywheel-key');
+    const { state, moves } = await shop.desk.counter.job({ id: jobId });
+    expect(state).toBe('on-the-bench');
+    expect(moves.slice(-2).map(({ to }) => to)).toEqual(['go-ahead', 'on-the-bench']);
   });
 
   test('another engine brings its own steps, as long as nothing was done', async () => {

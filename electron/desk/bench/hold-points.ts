@@ -5,7 +5,9 @@ import type { ReadStore } from '../../../db/store.ts';
 import type { JobId } from '../../../shared/contract/ids.ts';
 import { type BuildStep, quantityOf, wiresThatDiffer } from '../../../shared/work/build-steps.ts';
 import { type HoldPointEvent, missingWords } from '../../../shared/work/hold-points.ts';
+import type { JobState } from '../../../shared/work/job-state.ts';
 import type { RunStanding } from '../../../shared/work/run-step.ts';
+import { moveTo } from '../counter/move.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
 import { demandApproval } from '../till/limit/bill-ahead.ts';
@@ -30,6 +32,13 @@ function stepOf(writing: Writing, jobId: string, key: string, errors: Refusals):
   return step;
 }
 
+/** An engine that has the go-ahead and is being built is on the bench, whether or not somebody said so. */
+function beginOnBench(writing: Writing, jobId: JobId): { movedTo?: JobState } {
+  if (found(dossierOf(writing.store, jobId), 'job').state !== 'go-ahead') return {};
+  moveTo(writing, jobId, 'on-the-bench');
+  return { movedTo: 'on-the-bench' };
+}
+
 interface Entry {
   jobId: string;
   key: string;
@@ -41,12 +50,13 @@ interface Entry {
 function enter(
   { store, staff, at, newId, note }: Writing,
   { jobId, key, outcome, reason = '', detail = '' }: Entry,
+  moved: { movedTo?: JobState } = {},
 ) {
   store
     .insert(holdPointEvent)
     .values({ id: newId(), jobId, key, outcome, reason, detail, by: staff.id, at })
     .run();
-  note({ job: jobId, holdPoint: key, outcome, reason, detail });
+  note({ job: jobId, holdPoint: key, outcome, reason, detail, ...moved });
 }
 
 interface DoneInput {
@@ -111,7 +121,7 @@ export const passHoldPoint = os.bench.passHoldPoint.handler(({ input, context, e
       throw errors.READINGS_MISSING({
         data: { features: missing.map(missingWords) },
       });
-    enter(writing, { jobId, key, outcome: 'passed', detail });
+    enter(writing, { jobId, key, outcome: 'passed', detail }, beginOnBench(writing, jobId));
     return sheetOf(writing.store, jobId);
   }),
 );

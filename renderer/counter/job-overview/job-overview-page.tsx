@@ -1,7 +1,9 @@
 import { Button, Group, Stack, Text } from '@mantine/core';
 import { IconArrowRight } from '@tabler/icons-react';
+import { useQuery } from '@tanstack/react-query';
 import { Link } from 'react-router';
 import { WAITS_ON_LABELS } from '../../../shared/work/job-state.ts';
+import { deskQuery } from '../../common/desk.ts';
 import { useJob } from '../../common/job.tsx';
 import { Page } from '../../common/page.tsx';
 import { AgreedCard, IntakeCard } from './intake-card.tsx';
@@ -14,7 +16,14 @@ import { CustomerCard, MachineCard } from './people-and-machine.tsx';
 /** A job's first page: all that the counter knows of it, and what it wants next. */
 export function JobOverviewPage() {
   const job = useJob();
-  const step = nextStep(job);
+  const build = useQuery(
+    deskQuery.bench.build.queryOptions({
+      input: { jobId: job.id },
+      enabled: job.state === 'on-the-bench',
+    }),
+  );
+  const open = build.data?.steps.filter(({ hold, state }) => hold && state === 'open').length;
+  const step = nextStep(job, open ?? null);
   return (
     <Page title="Overview">
       <Stack gap="md">

@@ -12,8 +12,11 @@ type Known = Pick<JobDossier, 'state' | 'stateNote'> & {
   machineDetails: { engine: { engineModelId: string | null } };
 };
 
-/** What the job wants next, and where that is done. */
-export function nextStep(job: Known): NextStep {
+/**
+ * What the job wants next, and where that is done.
+ * @param openPoints hold points of the build that are open; null while that is not known
+ */
+export function nextStep(job: Known, openPoints: number | null): NextStep {
   const noted = job.stateNote === '' ? '' : ` ${job.stateNote}`;
   switch (job.state) {
     case 'taken-in':
@@ -48,6 +51,12 @@ export function nextStep(job: Known): NextStep {
         page: 'bench',
       };
     case 'on-the-bench':
+      if (openPoints === 0)
+        return {
+          says: 'Every hold point is passed: mark it ready, bill it, and hand it over.',
+          label: 'To the handover',
+          page: 'handover',
+        };
       return {
         says: 'Measure, build, and pass the hold points; then it is ready.',
         label: 'Measure and pass hold points',
