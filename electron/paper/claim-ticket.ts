@@ -8,6 +8,7 @@ import { parties } from './furniture/parties.ts';
 import { signatureBoxes } from './furniture/signatures.ts';
 import { table } from './furniture/table.ts';
 import { cell } from './furniture/table-rows.ts';
+import { takenIn } from './furniture/taken-in.ts';
 
 /** What the customer takes away at intake: what was left, what was said and what was agreed. */
 export function drawClaimTicket(content: ClaimTicket, fingerprint: string): Uint8Array {
@@ -17,16 +18,7 @@ export function drawClaimTicket(content: ClaimTicket, fingerprint: string): Uint
     const { promisedFor } = content.job;
     return [
       parties(sheet),
-      section(sheet, 'As taken in', [
-        facts(sheet, [
-          ['The customer says', content.complaint],
-          ['Symptoms seen', content.symptoms.join('; ')],
-          ['Condition', content.condition],
-          ['Left with it', content.leftWith.join('; ') || 'nothing else'],
-          ['Fuel in the tank', content.fuel],
-          ['Last service', content.lastService],
-        ]),
-      ]),
+      takenIn(sheet, content),
       section(sheet, 'What was agreed', [
         table(sheet, {
           columns: [

@@ -92,15 +92,19 @@ export interface Signature {
   height: number;
 }
 
-/** Given to the customer at intake, signed by them. */
-export interface ClaimTicket extends JobPaper {
-  kind: 'claim-ticket';
+/** What came in: on the claim ticket, and once more on what is signed when it goes home. */
+export interface TakenIn {
   complaint: string;
   symptoms: string[];
   condition: string;
   leftWith: string[];
   fuel: string;
   lastService: string;
+}
+
+/** Given to the customer at intake, signed by them. */
+export interface ClaimTicket extends JobPaper, TakenIn {
+  kind: 'claim-ticket';
   reachBy: string;
   diagnosisFee: number | null;
   /** Spending without a further call. */
@@ -167,7 +171,10 @@ export interface ApprovalLine {
   at: string;
   takenBy: string;
   amount: number;
-  estimateNumber: string;
+  /** The estimate that was approved, or the claim ticket that a limit was signed on. */
+  paperNumber: string;
+  /** What was said with it, as taken down. */
+  note: string;
 }
 
 export interface PaymentLine {
@@ -287,6 +294,8 @@ export interface DerivedLine {
   uncertainty: string;
   band: string;
   verdict: ReadingLine['verdict'];
+  /** `worn: beyond the limits of a new part …`; empty when there is nothing to say. */
+  remark: string;
   /** Of its own limit; empty when there is none. */
   source: string;
   standing: Standing;
@@ -337,6 +346,8 @@ export interface PhotoLine {
 export interface HoldPointLine {
   label: string;
   outcome: 'passed' | 'overridden' | 'open';
+  /** What was noted with it: `600 ml`, how a part lies, which wires were joined. */
+  detail: string;
   by: string;
   at: string;
   reason: string;
@@ -364,9 +375,8 @@ export interface ClearanceSheet extends JobPaper {
 }
 
 /** Signed at handover by both sides. */
-export interface WorkOrder extends JobPaper {
+export interface WorkOrder extends JobPaper, TakenIn {
   kind: 'work-order';
-  complaint: string;
   workDone: string;
   engineModel: string;
   decisions: DecisionLine[];

@@ -229,10 +229,14 @@ function derivedRow(line: DerivedLine, setting: Setting, sourceTold: boolean): R
       cell(line.uncertainty),
       cell(''),
     ],
-    remark:
+    remark: [
+      line.remark,
       line.standing === 'none' || sourceTold
         ? ''
         : `${source}  ·  ${STANDING_WORDS[line.standing]}`,
+    ]
+      .filter(Boolean)
+      .join('; '),
   };
 }
 

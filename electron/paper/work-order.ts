@@ -14,13 +14,14 @@ import type { Block, Sheet } from './furniture/sheet.ts';
 import { signatureBoxes } from './furniture/signatures.ts';
 import { table } from './furniture/table.ts';
 import { cell } from './furniture/table-rows.ts';
+import { takenIn } from './furniture/taken-in.ts';
 import { recordedClearances } from './readings.ts';
 
 /** The record of the whole job, signed by customer and shop at handover. */
 export function drawWorkOrder(content: WorkOrder, fingerprint: string): Uint8Array {
   return fullPages(content, fingerprint, (sheet) => [
     parties(sheet),
-    section(sheet, 'What the customer said', [paragraph(sheet, content.complaint)]),
+    takenIn(sheet, content),
     section(sheet, 'What was done', [paragraph(sheet, content.workDone)]),
     ...decisions(sheet, content.decisions),
     ...recordedClearances(sheet, content),
@@ -45,7 +46,7 @@ function signing(sheet: Sheet, content: WorkOrder, fingerprint: string): Block {
     [
       paragraph(
         sheet,
-        'The customer has received the machine and a copy of this work order. The shop states that work and readings are recorded here as they were done and taken.',
+        `The customer has received the machine${content.leftWith.length > 0 ? ', what was left with it,' : ''} and a copy of this work order. The shop states that work and readings are recorded here as they were done and taken.`,
       ),
       signatureBoxes(sheet, [
         { label: 'Customer', signature: content.customerSignature, typedBy: content.issuedBy },
@@ -90,7 +91,7 @@ function holdPoints(sheet: Sheet, lines: HoldPointLine[]): Block[] {
         cell(line.by || '–'),
         cell(line.at ? sheet.writing.instant(line.at) : '–'),
       ],
-      remark: line.reason && `Reason: ${line.reason}`,
+      remark: [line.detail, line.reason && `Reason: ${line.reason}`].filter(Boolean).join('; '),
     })),
   });
   return [section(sheet, 'Hold points', [block])];

@@ -1,5 +1,6 @@
 import { and, asc, count, desc, eq, gte, inArray, notInArray, type SQL } from 'drizzle-orm';
 import type { JobCard, JobDossier } from '../../../shared/contract/counter.ts';
+import type { Signature } from '../../../shared/contract/fields.ts';
 import { CustomerId, JobId, jobCode } from '../../../shared/contract/ids.ts';
 import { type JobState, nextStates, waitsOn } from '../../../shared/work/job-state.ts';
 import { MACHINE_KIND_LABELS, type MachineKind } from '../../../shared/work/vocabulary.ts';
@@ -112,6 +113,17 @@ export const movesOf = (store: ReadStore, jobId: string): JobDossier['moves'] =>
     .where(eq(jobMove.jobId, jobId))
     .orderBy(asc(jobMove.id))
     .all();
+
+/** What the customer signed at intake. */
+export function intakeSignatureOf(store: ReadStore, jobId: string): Signature {
+  const row = store
+    .select({ signature: job.intakeSignature })
+    .from(job)
+    .where(eq(job.id, jobId))
+    .get();
+  if (row === undefined) throw new Error('There is no such job.');
+  return row.signature;
+}
 
 /** All that the counter knows of a job. */
 export function dossierOf(store: ReadStore, jobId: string): JobDossier | undefined {

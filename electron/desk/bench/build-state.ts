@@ -80,7 +80,7 @@ export function buildOf(store: ReadStore, job: JobDossier): Build {
 export const holdPointsOnSheet = (store: ReadStore, job: JobDossier): HoldPointOnSheet[] =>
   buildOf(store, job)
     .steps.filter(({ hold }) => hold)
-    .map(({ key, label, caution, state, missingWords: missing, by, at, reason }) => ({
+    .map(({ key, kind, label, caution, state, missingWords: missing, by, at, reason, detail }) => ({
       key,
       label,
       caution,
@@ -89,4 +89,6 @@ export const holdPointsOnSheet = (store: ReadStore, job: JobDossier): HoldPointO
       by,
       at,
       reason,
+      // A photo's is its id, and the photo is on record by itself.
+      detail: kind === 'photo' ? '' : detail,
     }));

@@ -15,6 +15,7 @@ import { sheetOf } from '../bench/sheet.ts';
 import { os } from '../implementer.ts';
 import { decisionLines } from '../papers/decisions.ts';
 import { paperHead, paperNumber, signed } from '../papers/head.ts';
+import { intakeApproval, takenIn } from '../papers/intake.ts';
 import { issue } from '../papers/issue.ts';
 import { approvalLines, paperLines, paperTotals } from '../papers/money.ts';
 import { photoLines } from '../papers/photos.ts';
@@ -31,9 +32,10 @@ const NO_BILL = {
 };
 
 const holdPointLines = ({ holdPoints }: BenchSheet): HoldPointLine[] =>
-  holdPoints.map(({ label, state, by, at, reason }) => ({
+  holdPoints.map(({ label, state, detail, by, at, reason }) => ({
     label,
     outcome: state,
+    detail,
     by,
     at: at ?? '',
     reason,
@@ -69,7 +71,7 @@ export const handOver = os.counter.handOver.handler(({ input, context, errors, p
     const workOrder = issue(writing, jobId, {
       kind: 'work-order',
       ...paperHead(writing, job, number),
-      complaint: job.complaint,
+      ...takenIn(job),
       workDone,
       engineModel: sheet.engineModel ? `${sheet.engineModel.make} ${sheet.engineModel.model}` : '',
       decisions: decisionLines(store, jobId, { ...shop, cylinders: sheet.cylinders }),
@@ -79,7 +81,7 @@ export const handOver = os.counter.handOver.handler(({ input, context, errors, p
       photos: photoLines(store, job),
       lines: paperLines(bill.lines, shop),
       totals: paperTotals(bill.totals, shop),
-      approvals: approvalLines(approvals),
+      approvals: [...intakeApproval(store, job), ...approvalLines(approvals)],
       payments: settlementLines(account, at),
       due,
       dueOn,

@@ -61,13 +61,14 @@ export const paperTotals = (
 });
 
 export const approvalLines = (approvals: readonly Approval[]): ApprovalLine[] =>
-  approvals.map(({ approvedBy, how, at, takenBy, amount, estimateNumber }) => ({
+  approvals.map(({ approvedBy, how, at, takenBy, amount, estimateNumber, note }) => ({
     by: approvedBy,
     how: APPROVAL_WAY_LABELS[how],
     at,
     takenBy,
     amount,
-    estimateNumber,
+    paperNumber: estimateNumber,
+    note,
   }));
 
 export const PAYMENT_WORDS: Record<Payment['kind'], string> = {

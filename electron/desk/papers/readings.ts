@@ -205,6 +205,10 @@ function derivedLine(value: DerivedOnSheet, cylinders: number): DerivedLine {
     uncertainty: uncertainty > 0 ? `±${uncertaintyWords(uncertainty, unit)}` : '',
     band: held ? bandWords(specification, 1, held) : '',
     verdict: value.verdict,
+    remark:
+      value.verdict === 'within' && isWornButGood(value.value, limitsAt(specification, 1), phase)
+        ? WORN_BUT_GOOD
+        : '',
     source: specification ? sourceWords(specification) : '',
     standing: specification?.standing ?? 'none',
   };

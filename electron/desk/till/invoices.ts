@@ -16,6 +16,7 @@ import { workToBill } from '../../../shared/work/work-to-bill.ts';
 import type { PaymentLine } from '../../paper/content.ts';
 import { os } from '../implementer.ts';
 import { paperHead, termLines } from '../papers/head.ts';
+import { intakeApproval } from '../papers/intake.ts';
 import { issue } from '../papers/issue.ts';
 import { approvalLines, paperLines, paperTotals, paymentLines } from '../papers/money.ts';
 import { settleJob } from '../parts/promises.ts';
@@ -79,7 +80,8 @@ export const issueInvoice = os.till.issueInvoice.handler(({ input, context, erro
       warranty: origin === null ? null : { job: jobCode(origin.number), reason },
       lines: paperLines(lines, shop),
       totals: paperTotals(totals, shop, bill.discount),
-      approvals: sort === 'work' ? approvalLines(approvals) : [],
+      approvals:
+        sort === 'work' ? [...intakeApproval(store, job), ...approvalLines(approvals)] : [],
       // What nobody approved by its lines, within the spending limit of intake, differs from nothing.
       differences: work?.approval ? billDifferences(work.lines, lines) : [],
       declined: declined.map(({ description, amount }) => ({ description, amount })),

@@ -15,7 +15,7 @@ export function approvals(sheet: Sheet, lines: ApprovalLine[]): Block[] {
       { heading: 'How', width: 1 },
       { heading: 'When', width: 'fit' },
       { heading: 'Taken by', width: 1 },
-      { heading: 'Estimate', width: 'fit' },
+      { heading: 'Paper', width: 'fit' },
       { heading: 'Up to', width: 'fit', align: 'right' },
     ],
     rows: lines.map((line) => ({
@@ -24,9 +24,10 @@ export function approvals(sheet: Sheet, lines: ApprovalLine[]): Block[] {
         cell(line.how),
         cell(instant(line.at)),
         cell(line.takenBy),
-        cell(line.estimateNumber),
+        cell(line.paperNumber),
         cell(money(line.amount), STYLE.cellStrong),
       ],
+      remark: line.note && `“${line.note}”`,
     })),
   });
   return [section(sheet, 'Approvals', [block])];

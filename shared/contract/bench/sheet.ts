@@ -88,6 +88,8 @@ export const HoldPointOnSheet = z.object({
   by: z.string(),
   at: Instant.nullable(),
   reason: z.string(),
+  /** What was noted with it: `600 ml`, how a part lies, which wires were joined. */
+  detail: z.string(),
 });
 export type HoldPointOnSheet = z.infer<typeof HoldPointOnSheet>;
 

@@ -188,7 +188,8 @@ const approvals = [
     at: '2026-03-14T14:20:00Z',
     takenBy: 'Ines Ferro',
     amount: 15000,
-    estimateNumber: 'E-000042-1',
+    paperNumber: 'E-000042-1',
+    note: '',
   },
   {
     by: 'Łucja Żółkiewska',
@@ -196,7 +197,8 @@ const approvals = [
     at: '2026-03-18T21:05:00Z',
     takenBy: 'Tomas Lindholt',
     amount: 62000,
-    estimateNumber: 'E-000042-2',
+    paperNumber: 'E-000042-2',
+    note: '',
   },
 ];
 
@@ -299,6 +301,7 @@ const derived = (phase: string, name: string, value: string): DerivedLine => ({
   uncertainty: '±0.008 mm',
   band: '',
   verdict: 'no-band',
+  remark: '',
   source: '',
   standing: 'none',
 });
@@ -460,6 +463,11 @@ export const workOrder = {
   ...head,
   kind: 'work-order',
   complaint: claimTicket.complaint,
+  symptoms: claimTicket.symptoms,
+  condition: claimTicket.condition,
+  leftWith: claimTicket.leftWith,
+  fuel: claimTicket.fuel,
+  lastService: claimTicket.lastService,
   workDone:
     'Engine stripped and measured. Cylinder bored to 0.25 mm oversize, new piston and rings, crankshaft reused after measuring. Valves lapped, lash set cold. Ignition air gap set at both legs. Test run of 20 minutes: idle and top no-load speed by tachometer, stop switch and tine interlock work, no leaks.',
   engineModel: 'Torvane TV 212',
@@ -470,6 +478,7 @@ export const workOrder = {
     {
       label: 'Connecting-rod cap the right way round',
       outcome: 'passed',
+      detail: '',
       by: 'Tomas Lindholt',
       at: '2026-03-25T17:10:00Z',
       reason: '',
@@ -477,6 +486,7 @@ export const workOrder = {
     {
       label: 'Timing marks in line',
       outcome: 'passed',
+      detail: '',
       by: 'Tomas Lindholt',
       at: '2026-03-25T17:35:00Z',
       reason: '',
@@ -484,6 +494,7 @@ export const workOrder = {
     {
       label: 'Fasteners checked again after the test run',
       outcome: 'overridden',
+      detail: '',
       by: 'Ines Ferro',
       at: '2026-03-26T16:40:00Z',
       reason: 'The maker asks for no second tightening of this head gasket (manual, page 16).',
