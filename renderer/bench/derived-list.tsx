@@ -5,8 +5,9 @@ import { display } from '../../shared/trade/index.ts';
 import { FEATURE_UNITS } from '../../shared/work/features.ts';
 import { PHASE_LABELS } from '../../shared/work/vocabulary.ts';
 import { VerdictBadge } from '../common/badges.tsx';
-import { amountWords, printedLimits } from '../common/measure/measure-words.ts';
+import { amountWords } from '../common/measure/measure-words.ts';
 import classes from './bench.module.css';
+import { heldAgainst } from './derived-words.ts';
 
 /** Figures that follow from the readings, with their uncertainty and verdict. */
 export function DerivedList({
@@ -50,9 +51,7 @@ export function DerivedList({
               <td>
                 <VerdictBadge verdict={figure.verdict} />
                 <Text size="sm" c="dimmed">
-                  {figure.specification === null
-                    ? 'no specification'
-                    : printedLimits(figure.specification)}
+                  {heldAgainst(figure)}
                 </Text>
               </td>
             </tr>

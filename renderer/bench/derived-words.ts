@@ -1,0 +1,26 @@
+import type { DerivedOnSheet } from '../../shared/contract/bench/index.ts';
+import { unitLabel } from '../../shared/trade/index.ts';
+import {
+  acceptedBand,
+  isWornButGood,
+  limitsAt,
+  WORN_BUT_GOOD,
+} from '../../shared/work/reading-verdict.ts';
+import { printedLimits } from '../common/measure/measure-words.ts';
+
+type Figure = Pick<DerivedOnSheet, 'value' | 'phase' | 'verdict' | 'specification'>;
+
+/** What a figure was held against, the wear limit too where that is what decided. */
+export function heldAgainst({ value, phase, verdict, specification }: Figure): string {
+  if (specification === null) return 'no specification';
+  const limits = limitsAt(specification, 1);
+  const { low, high } = acceptedBand(limits, phase);
+  const byWear = limits.wearLimit !== null && [low, high].includes(limits.wearLimit);
+  return [
+    printedLimits(specification),
+    byWear ? `wear limit ${specification.wearLimit} ${unitLabel(specification.unit)}` : '',
+    verdict === 'within' && isWornButGood(value, limits, phase) ? WORN_BUT_GOOD : '',
+  ]
+    .filter(Boolean)
+    .join('; ');
+}
