@@ -11,13 +11,15 @@ export const missingBeyond = (
   rules: MoneyRules,
 ): BeyondLine[] =>
   beyond.filter(
-    ({ line }) =>
+    ({ because, line }) =>
       !lines.some(
         (typed) =>
           (line.partId === null
             ? typed.description.trim() === line.description
             : typed.partId === line.partId) &&
-          typed.quantity === editableQuantity(line.quantity, rules.locale),
+          // How much a decision takes is for the till to say: an hour of labour stands in for the hours.
+          (because === 'decided' ||
+            typed.quantity === editableQuantity(line.quantity, rules.locale)),
       ),
   );
 
