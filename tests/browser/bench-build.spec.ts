@@ -1,6 +1,6 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from '@playwright/test';
 import { benchJob, expect, test, unique } from './bench-shop.ts';
+import { noFaults, noFaultsInEitherTheme } from './faultless.ts';
 
 /** The build at the bench: by touch alone on a tablet, and by the keyboard alone. */
 
@@ -15,15 +15,6 @@ const hand = (page: Page): Locator => page.getByRole('region', { name: 'Step at 
 const titled = (page: Page, name: RegExp | string) =>
   hand(page).getByRole('heading', { level: 2, name });
 const button = (page: Page, name: RegExp | string) => hand(page).getByRole('button', { name });
-
-async function noViolations(page: Page) {
-  // The theme's colours fade over: half-way between two of them the contrast is of neither.
-  await page.waitForTimeout(300);
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-    .analyze();
-  expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
-}
 
 test('quantity, wiring and photo by touch, and a step overridden with its reason', async ({
   page,
@@ -72,7 +63,7 @@ test('quantity, wiring and photo by touch, and a step overridden with its reason
   await expect(wire('black')).toContainText('the diagram says black');
   await wire('red').getByText('red/white', { exact: true }).tap();
   await expect(joined).toBeDisabled();
-  await noViolations(page);
+  await noFaults(page);
   await wire('black').getByText('black', { exact: true }).tap();
   await joined.tap();
 
@@ -151,7 +142,7 @@ test('an interrupted torque sequence goes on from the right bolt, and is begun a
   await expect(
     hand(page).getByRole('img', { name: /Next is bolt 2; 1 pulled to this stage/ }),
   ).toBeVisible();
-  await noViolations(page);
+  await noFaults(page);
   await expect(button(page, /^Tightened/)).toBeDisabled();
   await expect(hand(page)).toContainText('No final reading yet');
   await button(page, 'Another bolt…').tap();
@@ -183,29 +174,22 @@ test('an interrupted torque sequence goes on from the right bolt, and is begun a
   });
 });
 
-const LOOKED_AT = {
-  light: ['rod-cap', 'oil', 'head-bolts', 'test-run'],
-  dark: ['as-built', 'flywheel-key', 'head-bolts', 'test-run'],
-} as const;
-
-for (const colorScheme of ['light', 'dark'] as const)
-  test(`axe finds nothing on the steps, ${colorScheme}`, async ({ page, desk, by }) => {
-    await page.emulateMedia({ colorScheme });
-    const { code, jobId } = await benchJob(desk, by);
-    await desk.bench.passHoldPoint({ by, jobId, key: 'flywheel-key' });
-    for (const step of LOOKED_AT[colorScheme]) {
-      await page.goto(`/job/${code}/bench/build?step=${step}`);
-      await expect(hand(page).getByRole('heading', { level: 2 })).toBeVisible();
-      await noViolations(page);
-    }
-    // The last one looked at: nobody ran the engine, so that nobody ticks it.
-    await expect(hand(page).getByText('It was not run yet.')).toBeVisible();
-    await expect(button(page, 'Test run done: pass')).toBeDisabled();
-    await expect(hand(page).getByRole('link', { name: 'Write the test run down' })).toHaveAttribute(
-      'href',
-      `/job/${code}/bench/run`,
-    );
-  });
+test('axe finds nothing on the steps', async ({ page, desk, by }) => {
+  const { code, jobId } = await benchJob(desk, by);
+  await desk.bench.passHoldPoint({ by, jobId, key: 'flywheel-key' });
+  for (const step of ['rod-cap', 'oil', 'as-built', 'flywheel-key', 'head-bolts', 'test-run']) {
+    await page.goto(`/job/${code}/bench/build?step=${step}`);
+    await expect(hand(page).getByRole('heading', { level: 2 })).toBeVisible();
+    await noFaultsInEitherTheme(page);
+  }
+  // The last one looked at: nobody ran the engine, so that nobody ticks it.
+  await expect(hand(page).getByText('It was not run yet.')).toBeVisible();
+  await expect(button(page, 'Test run done: pass')).toBeDisabled();
+  await expect(hand(page).getByRole('link', { name: 'Write the test run down' })).toHaveAttribute(
+    'href',
+    `/job/${code}/bench/run`,
+  );
+});
 
 test('a build sheet is amended by the keyboard alone, from the engine’s entry', async ({
   page,
@@ -235,13 +219,13 @@ test('a build sheet is amended by the keyboard alone, from the engine’s entry'
   await form.getByRole('button', { name: 'Add it at the end' }).press('Enter');
   await expect(form.getByText('One wire a line, each colour once')).toBeVisible();
   await form.getByRole('textbox', { name: 'Wires of the diagram' }).fill('red = red/white');
-  await noViolations(page);
+  await noFaults(page);
   await form.getByRole('button', { name: 'Add it at the end' }).press('Enter');
 
   // What was amended and not saved is there again after the window was closed.
   await page.reload();
   await expect(steps.getByRole('button', { name: 'Edit: Loom joined' })).toBeVisible();
-  await noViolations(page);
+  await noFaults(page);
   await page.getByRole('button', { name: 'Save as revision 1' }).press('Enter');
   await expect(page.getByText(/^Revision 1, by /)).toBeVisible();
   const sheet = await desk.bench.buildSheet({ engineModelId });

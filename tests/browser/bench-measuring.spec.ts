@@ -1,14 +1,5 @@
-import AxeBuilder from '@axe-core/playwright';
-import type { Page } from '@playwright/test';
 import { benchJob, expect, readingField, test } from './bench-shop.ts';
-
-const faults = async (page: Page) => {
-  const { violations } = await new AxeBuilder({ page })
-    .include('main')
-    .withTags(['wcag2a', 'wcag2aa', 'wcag22aa'])
-    .analyze();
-  return violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)]);
-};
+import { noFaults, noFaultsInEitherTheme } from './faultless.ts';
 
 test('a gauge found bad says which readings it touched, and they say so themselves', async ({
   page,
@@ -43,7 +34,7 @@ test('a gauge found bad says which readings it touched, and they say so themselv
   );
   const row = page.getByRole('row', { name: new RegExp(code) });
   await expect(row).toContainText('Cylinder bore');
-  expect(await faults(page)).toEqual([]);
+  await noFaults(page);
 
   await row.getByRole('link', { name: code }).click();
   await expect(page.getByText(/gauge found bad on .*: in doubt/)).toBeVisible();
@@ -60,7 +51,7 @@ test('valve lash asks where the engine stands before it takes a value', async ({
   const question = page.getByRole('group', { name: 'Where does the engine stand?' });
   await expect(question).toBeVisible();
   await expect(readingField(page)).toBeHidden();
-  expect(await faults(page)).toEqual([]);
+  await noFaults(page);
   await question.getByRole('button', { name: /just past top dead centre/ }).click();
   await expect(readingField(page)).toBeFocused();
   await expect(page.getByText('Engine stands: compression stroke, just past')).toBeVisible();
@@ -133,27 +124,25 @@ test('two legs that disagree by ten are questioned without a band, and scatter i
   await expect(page.getByText(/To settle it: \d+ readings in all/)).toBeVisible();
 });
 
-for (const colorScheme of ['light', 'dark'] as const)
-  test(`features that the book doesn’t know wait under More, without faults, ${colorScheme}`, async ({
-    page,
-    desk,
-    by,
-  }) => {
-    const { code } = await benchJob(desk, by);
-    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-    await page.setViewportSize({ width: 900, height: 1200 });
-    await page.goto(`/job/${code}/bench?at=bore`);
-    const sheet = page.getByRole('navigation', { name: /^Bench sheet/ });
-    await expect(sheet.getByRole('button', { name: /^Valve seat width/ })).toBeHidden();
-    await sheet.getByText(/^More features/).click();
-    await sheet.getByRole('button', { name: /^Valve seat width/ }).click();
-    await expect(
-      page.getByRole('img', { name: /Measure now: the width of the ground seat/ }),
-    ).toBeVisible();
-    expect(await faults(page)).toEqual([]);
-    for (const at of ['main-journal', 'deck-flatness', 'chamber-volume']) {
-      await page.goto(`/job/${code}/bench?at=${at}`);
-      await expect(page.getByRole('img', { name: /Measure now/ })).toBeVisible();
-      expect(await faults(page)).toEqual([]);
-    }
-  });
+test('features that the book doesn’t know wait under More, without faults', async ({
+  page,
+  desk,
+  by,
+}) => {
+  const { code } = await benchJob(desk, by);
+  await page.setViewportSize({ width: 900, height: 1200 });
+  await page.goto(`/job/${code}/bench?at=bore`);
+  const sheet = page.getByRole('navigation', { name: /^Bench sheet/ });
+  await expect(sheet.getByRole('button', { name: /^Valve seat width/ })).toBeHidden();
+  await sheet.getByText(/^More features/).click();
+  await sheet.getByRole('button', { name: /^Valve seat width/ }).click();
+  await expect(
+    page.getByRole('img', { name: /Measure now: the width of the ground seat/ }),
+  ).toBeVisible();
+  await noFaultsInEitherTheme(page);
+  for (const at of ['main-journal', 'deck-flatness', 'chamber-volume']) {
+    await page.goto(`/job/${code}/bench?at=${at}`);
+    await expect(page.getByRole('img', { name: /Measure now/ })).toBeVisible();
+    await noFaultsInEitherTheme(page);
+  }
+});

@@ -1,19 +1,63 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page } from '@playwright/test';
+import { inTheme, standsStill } from './themes.ts';
 
 const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
+/**
+ * Axe in the page itself. Its other way opens a second page for every look, to put together the frames of
+ * other sites, of which ours has none; and what passed need not be written down.
+ */
+const axeIn = (page: Page): AxeBuilder =>
+  new AxeBuilder({ page }).setLegacyMode().options({ reporter: 'no-passes' });
+
+async function findsNothing(axe: AxeBuilder): Promise<void> {
+  const { violations } = await axe.analyze();
+  expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
+}
+
 /** No violation of WCAG 2.2 AA that a machine can find. */
 export async function noFaults(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
-  expect(violations).toEqual([]);
+  await standsStill(page);
+  await findsNothing(axeIn(page).withTags(WCAG));
+}
+
+/**
+ * The same in both themes. A theme changes nothing but colours, and only these two of axe's rules look at
+ * colours: the second look asks for them alone.
+ */
+export async function noFaultsInEitherTheme(page: Page): Promise<void> {
+  await inTheme(page, 'light');
+  await noFaults(page);
+  await inTheme(page, 'dark');
+  await findsNothing(axeIn(page).withRules(['color-contrast', 'link-in-text-block']));
+}
+
+async function nothingTooWide(page: Page): Promise<void> {
+  const tooWide = await page.evaluate(
+    () => document.documentElement.scrollWidth - window.innerWidth,
+  );
+  expect(tooWide).toBeLessThanOrEqual(0);
 }
 
 /** No fault, and nothing that runs out of the window. */
 export async function looksRight(page: Page): Promise<void> {
   await noFaults(page);
-  const tooWide = await page.evaluate(
-    () => document.documentElement.scrollWidth - window.innerWidth,
-  );
-  expect(tooWide).toBeLessThanOrEqual(0);
+  await nothingTooWide(page);
+}
+
+/** The same in both themes. */
+export async function looksRightInEitherTheme(page: Page): Promise<void> {
+  await noFaultsInEitherTheme(page);
+  await nothingTooWide(page);
+}
+
+/** Light at the counter's width, dark at a tablet's: what is too narrow has nothing to do with its colours. */
+export async function looksRightAtEitherWidth(page: Page): Promise<void> {
+  await page.setViewportSize({ width: 900, height: 1200 });
+  await inTheme(page, 'dark');
+  await looksRight(page);
+  await page.setViewportSize({ width: 1280, height: 800 });
+  await inTheme(page, 'light');
+  await looksRight(page);
 }

@@ -1,6 +1,5 @@
-import { noFaults } from './faultless.ts';
+import { noFaults, noFaultsInEitherTheme } from './faultless.ts';
 import { expect, openPage, takenIn, test, unique } from './frame-shop.ts';
-import { inTheme } from './themes.ts';
 
 test('what a job misses is ordered from a supplier, comes short and dearer, and the rest is given up', async ({
   page,
@@ -35,12 +34,7 @@ test('what a job misses is ordered from a supplier, comes short and dearer, and 
   if (estimate === undefined) throw new Error('No estimate was written.');
   const approved = { how: 'telephone' as const, approvedBy: 'Oda Brandt', amount: 50_000 };
   await desk.till.approve({ by, jobId, estimateId: estimate.id, ...approved });
-  const looks = async () => {
-    for (const colorScheme of ['light', 'dark'] as const) {
-      await inTheme(page, colorScheme);
-      await noFaults(page);
-    }
-  };
+  const looks = () => noFaultsInEitherTheme(page);
 
   await openPage(page, '/parts/to-order');
   const card = page.getByRole('region', { name: supplier });

@@ -1,18 +1,9 @@
 import { readFile } from 'node:fs/promises';
-import { expect, type Page } from '@playwright/test';
+import { expect } from '@playwright/test';
 import { LabelSettings } from '../../shared/contract/parts/index.ts';
 import { readBarcode, readPaper } from '../unit/paper/reading-back.ts';
-import { noFaults } from './faultless.ts';
+import { noFaultsInEitherTheme } from './faultless.ts';
 import { test } from './taxed-shop.ts';
-import { inTheme } from './themes.ts';
-
-/** In both themes, as they follow each other on one page. */
-async function readsWell(page: Page) {
-  for (const colorScheme of ['dark', 'light'] as const) {
-    await inTheme(page, colorScheme);
-    await noFaults(page);
-  }
-}
 
 test('a bin is counted blind by the keyboard, and its difference explained', async ({
   page,
@@ -43,14 +34,14 @@ test('a bin is counted blind by the keyboard, and its difference explained', asy
   await page.keyboard.type('4006381333932\n');
   await expect(page.getByText('Scan it again.')).toBeVisible();
   await expect(page.getByRole('main')).not.toContainText('7,654');
-  await readsWell(page);
+  await noFaultsInEitherTheme(page);
 
   await page.getByRole('button', { name: 'Close the count' }).press('Enter');
   const missing = page.getByRole('form', { name: `Explain ${here.number}` });
   await expect(page.getByText('2 pc missing: counted 7,652 pc, expected 7,654 pc.')).toBeVisible();
   await missing.getByRole('button').press('Enter');
   await expect(page.getByText('Say it in a few words.')).toBeVisible();
-  await readsWell(page);
+  await noFaultsInEitherTheme(page);
   await missing.getByRole('combobox', { name: 'Where it comes from' }).fill('Used and not issued');
   await page.keyboard.press('Escape');
   await page.keyboard.press('Enter');
@@ -73,7 +64,7 @@ test('labels begin at the free one and are read back; reports are kept as CSV', 
   await page.getByRole('button', { name: 'One for each on hand' }).click();
   await page.getByRole('textbox', { name: 'First free label' }).fill('23');
   await expect(page.getByText('3 labels, 2 sheets')).toBeVisible();
-  await readsWell(page);
+  await noFaultsInEitherTheme(page);
   const saved = async (button: string) => {
     const downloading = page.waitForEvent('download');
     await page.getByRole('button', { name: button }).click();
@@ -87,12 +78,12 @@ test('labels begin at the free one and are read back; reports are kept as CSV', 
   await page.getByRole('textbox', { name: 'Columns', exact: true }).fill('9');
   await page.getByRole('button', { name: 'Save', exact: true }).click();
   await expect(page.getByText('over the edge of the paper').first()).toBeVisible();
-  await readsWell(page);
+  await noFaultsInEitherTheme(page);
   await page.keyboard.press('Escape');
 
   await page.getByRole('link', { name: 'Reports', exact: true }).click();
   await expect(page.getByRole('cell', { name: number, exact: true })).toBeVisible();
-  await readsWell(page);
+  await noFaultsInEitherTheme(page);
   expect(new TextDecoder().decode(await saved('Save as CSV: Shelves'))).toContain(
     `${number},Piston,`,
   );

@@ -1,8 +1,7 @@
 import type { PartId, StaffId } from '../../shared/contract/ids.ts';
 import type { Desk } from './desk-client.ts';
-import { noFaults } from './faultless.ts';
+import { noFaultsInEitherTheme } from './faultless.ts';
 import { expect, openPage, scan, takenIn, test, unique } from './frame-shop.ts';
-import { inTheme } from './themes.ts';
 
 /** An order of one part for the shelf, to a supplier of its own. */
 async function orderOf(desk: Desk, by: StaffId, line: { partId: PartId; quantity: number }) {
@@ -58,10 +57,7 @@ test('a job waits for a gasket set, is issued a piston under its former number, 
   await page.getByRole('button', { name: 'Let the job wait for them' }).click();
   await expect(page.getByText('Waits for parts', { exact: true })).toBeVisible();
   await expect(page.getByText(/Gasket set \(G\d+\), expected Dec 3, 2031/)).toBeVisible();
-  for (const colorScheme of ['light', 'dark'] as const) {
-    await inTheme(page, colorScheme);
-    await noFaults(page);
-  }
+  await noFaultsInEitherTheme(page);
 
   await field.focus();
   await scan(page, code);

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import type { StaffId } from '../../shared/contract/ids.ts';
 import { expect, test, unique } from './bench-shop.ts';
 import type { Desk } from './desk-client.ts';
+import { looksRight } from './faultless.ts';
 
 test.use({ viewport: { width: 900, height: 1200 } });
 
@@ -57,21 +57,14 @@ async function fennick(desk: Desk, by: StaffId) {
 async function clean(page: Page) {
   // Scrolled, a button half under the bar at the top counts as too small.
   await page.evaluate(() => window.scrollTo(0, 0));
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'])
-    .analyze();
-  expect(violations).toEqual([]);
-  const overflow = await page.evaluate(
-    () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-  );
-  expect(overflow).toBeLessThanOrEqual(0);
+  await looksRight(page);
 }
 
 test('two sources that disagree stand beside each other until a revision settles it', async ({
   page,
   desk,
   by,
-}, testInfo) => {
+}) => {
   const { model, bulletin } = await fennick(desk, by);
   await page.goto(`/spec-book/${model.id}`);
   const entry = page.getByRole('article', { name: 'Coil air gap' });
@@ -91,7 +84,6 @@ test('two sources that disagree stand beside each other until a revision settles
   await expect(conflict).toContainText('0.2–0.4 mm');
   await expect(conflict).toContainText('0.2–0.5 mm');
   await expect(conflict).toContainText(`Bulletin: ${bulletin.title}, page 2`);
-  await page.screenshot({ path: testInfo.outputPath('conflict.png'), fullPage: true });
 
   await entry.getByRole('button', { name: 'Revise: Coil air gap' }).click();
   const revise = page.getByRole('dialog', { name: 'Revise: revision 2' });
@@ -105,14 +97,13 @@ test('two sources that disagree stand beside each other until a revision settles
   await expect(entry).toContainText('High: 0.4 → 0.5');
   await expect(entry).toContainText('Source: Maker’s manual');
   await clean(page);
-  await page.screenshot({ path: testInfo.outputPath('revisions.png'), fullPage: true });
 });
 
 test('a variant holds what its family states, and says which is whose', async ({
   page,
   desk,
   by,
-}, testInfo) => {
+}) => {
   const { model, manual } = await fennick(desk, by);
   await page.goto(`/spec-book/${model.id}`);
   await page.getByRole('button', { name: 'Add a variant' }).click();
@@ -132,7 +123,6 @@ test('a variant holds what its family states, and says which is whose', async ({
   await expect(entry).toContainText('0.3–0.6 mm');
   await expect(entry).not.toContainText('From the family');
   await expect(page.getByRole('article', { name: 'Head bolts' })).toContainText('From the family');
-  await page.screenshot({ path: testInfo.outputPath('variant.png'), fullPage: true });
 
   await page
     .getByRole('link', { name: `Fennick ${model.model}` })
@@ -146,7 +136,7 @@ test('while a torque is typed, what the same thread is tightened to elsewhere st
   page,
   desk,
   by,
-}, testInfo) => {
+}) => {
   const { model } = await fennick(desk, by);
   const other = await fennick(desk, by);
   await page.goto(`/spec-book/${other.model.id}?add=1&feature=head-bolt-torque`);
@@ -165,14 +155,13 @@ test('while a torque is typed, what the same thread is tightened to elsewhere st
   await thread.fill('M8x1,25');
   await expect(torques).toBeVisible();
   await clean(page);
-  await page.screenshot({ path: testInfo.outputPath('torque.png'), fullPage: true });
 });
 
 test('an engine model goes out as a file and comes in as one, with a look at it before', async ({
   page,
   desk,
   by,
-}, testInfo) => {
+}) => {
   const { model } = await fennick(desk, by);
   await page.goto(`/spec-book/${model.id}`);
   const download = page.waitForEvent('download');
@@ -199,7 +188,6 @@ test('an engine model goes out as a file and comes in as one, with a look at it 
   await expect(form.getByRole('row', { name: /Coil air gap/ })).toContainText('becomes a revision');
   await expect(form.getByRole('row', { name: /Head bolts/ })).toContainText('stays as it is');
   await clean(page);
-  await page.screenshot({ path: testInfo.outputPath('import.png') });
   await form.getByRole('button', { name: 'Take it into the book' }).click();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText(`Fennick ${model.model}`);
   await expect(page.getByRole('article', { name: 'Coil air gap' })).toContainText('0.2–0.45 mm');
@@ -209,7 +197,7 @@ test('an engine model goes out as a file and comes in as one, with a look at it 
 const PIXEL =
   'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mP8z8BQDwAEhQGAhKmMIQAAAABJRU5ErkJggg==';
 
-test('a page of a source is kept with it, and looked at', async ({ page, desk, by }, testInfo) => {
+test('a page of a source is kept with it, and looked at', async ({ page, desk, by }) => {
   const { model, manual } = await fennick(desk, by);
   await page.goto(`/spec-book/${model.id}`);
   const source = page.getByRole('article', { name: `Maker’s manual: ${manual.title}` });
@@ -224,7 +212,6 @@ test('a page of a source is kept with it, and looked at', async ({ page, desk, b
   await page.keyboard.press('Escape');
   await expect(seen).toHaveCount(0);
   await clean(page);
-  await page.screenshot({ path: testInfo.outputPath('source.png'), fullPage: true });
 
   await choose('page 13.pdf', 'application/pdf', Buffer.from('%PDF-1.7\n'));
   const download = page.waitForEvent('download');
