@@ -9,6 +9,7 @@ import {
 } from 'drizzle-orm/sqlite-core';
 import type { Verdict } from '../../shared/contract/bench/index.ts';
 import type { SPECIFICATION_UNITS } from '../../shared/contract/specbook.ts';
+import type { Check, CheckFigure, Found, WorkWanted } from '../../shared/work/bench/diagnosis.ts';
 import type { BuildStep } from '../../shared/work/build-steps.ts';
 import type { DecisionChoice, DecisionSubject } from '../../shared/work/decisions.ts';
 import type { MeasuredFeature } from '../../shared/work/features.ts';
@@ -231,6 +232,31 @@ export const testRun = sqliteTable(
     at: instant('at').notNull(),
   },
   (table) => [index('test_run_job').on(table.jobId)],
+);
+
+/** Append-only: what a check of the diagnosis found; a correction supersedes. */
+export const finding = sqliteTable(
+  'finding',
+  {
+    id: id(),
+    jobId: text('job_id')
+      .notNull()
+      .references(() => job.id),
+    check: text('checked').$type<Check>().notNull(),
+    found: text('found').$type<Found>().notNull(),
+    figures: json<CheckFigure[]>('figures').notNull(),
+    words: text('words').notNull(),
+    work: json<WorkWanted[]>('work').notNull(),
+    supersedes: text('supersedes'),
+    by: text('by')
+      .notNull()
+      .references(() => staff.id),
+    at: instant('at').notNull(),
+  },
+  (table) => [
+    index('finding_job').on(table.jobId),
+    uniqueIndex('finding_supersedes').on(table.supersedes),
+  ],
 );
 
 /** Append-only: a photo of a job, byte for byte. */

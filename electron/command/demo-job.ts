@@ -3,6 +3,15 @@ import { join } from 'node:path';
 import { safe } from '@orpc/client';
 import { DEMO_CUSTOMERS } from '../../db/demo/customers.ts';
 import { enginePlate } from '../../db/demo/engines/index.ts';
+import {
+  leaked,
+  newPart,
+  pressed,
+  type StoryFinding,
+  sound,
+  wants,
+  work,
+} from '../../db/demo/jobs/findings.ts';
 import { labour, outside, part, type StoryLine, supplies } from '../../db/demo/jobs/story.ts';
 import { DEMO_MACHINES } from '../../db/demo/machines.ts';
 import { DEMO_PARTS } from '../../db/demo/parts.ts';
@@ -13,6 +22,7 @@ import type { PaperCard } from '../../shared/contract/counter.ts';
 import type { DeskContext } from '../desk/index.ts';
 import { type BenchJob, build, buildReadings, measureAsReceived } from './demo-shop/bench-work.ts';
 import { deskClient } from './demo-shop/client.ts';
+import { noteFindings } from './demo-shop/diagnosis-work.ts';
 import { idOf, markAsDemo, type OpenShop, openDemoShop } from './demo-shop/set-up.ts';
 import { StoryClock } from './demo-shop/story-clock.ts';
 import { billLines, issueParts } from './demo-shop/till-work.ts';
@@ -34,6 +44,19 @@ const LINES: readonly StoryLine[] = [
   part('GN-1001'),
   part('GN-1010'),
   supplies(1200),
+];
+
+const FINDINGS: readonly StoryFinding[] = [
+  sound('turning', 'Free all the way round; no end play to feel'),
+  sound('spark', 'Jumps the tester; plug oily, gap 0.7 mm'),
+  wants('fuel', 'Six weeks old: drained outdoors', work('Carburettor bowl cleaned')),
+  wants('air', 'Filter full of soil, and soil behind it', newPart('Air filter')),
+  wants('oil', 'Black, low, grit between the fingers'),
+  pressed('wants-work', 'With a little oil in it 62 psi', '39'),
+  {
+    ...leaked('wants-work', 'Heard at the breather; valves tight', ['44', 'crankcase']),
+    work: [work('Strip and measure')],
+  },
 ];
 
 /** The files that the main job leaves, by the kind of paper. */
@@ -148,6 +171,7 @@ async function diagnose(shop: OpenShop, jobId: string): Promise<void> {
     to: 'diagnosis',
     note: 'Leak-down 44 %, out of the breather. Soil went through the filter.',
   });
+  await noteFindings(shop, { jobId, by: idOf(staff, MECHANIC) }, FINDINGS);
   clock.goTo(clock.instant(TAKEN_IN + 1, '11:30'));
   const { estimates } = await desk.till.writeEstimate({
     by: idOf(staff, 'ruth'),

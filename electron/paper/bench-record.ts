@@ -1,9 +1,61 @@
-import type { DecisionLine, PhotoLine } from './content.ts';
+import type { DecisionLine, FindingLine, PhotoLine } from './content.ts';
 import { STYLE } from './furniture/ink.ts';
 import { paragraph, section } from './furniture/paragraphs.ts';
 import type { Block, Sheet } from './furniture/sheet.ts';
 import { table } from './furniture/table.ts';
 import { cell } from './furniture/table-rows.ts';
+
+const FINDING_SIGNS = {
+  sound: 'within',
+  'wants-work': 'outside',
+  'not-tried': 'no-band',
+} as const satisfies Record<FindingLine['outcome'], string>;
+
+/** What the diagnosis found: what is sound in one line, the rest a row each; nothing when nothing was noted. */
+export function findings(sheet: Sheet, lines: FindingLine[]): Block[] {
+  const last = lines.at(-1);
+  if (last === undefined) return [];
+  const who = ({ by, at }: FindingLine) => `${by}, ${sheet.writing.instant(at)}`;
+  const oneLooked = lines.every(({ by }) => by === last.by);
+  const sound = lines.filter(({ outcome }) => outcome === 'sound');
+  const rest = lines.filter(({ outcome }) => outcome !== 'sound');
+  const inBrief = (line: FindingLine) => line.seen.split('\n').join('. ');
+  const soundWords = sound.map((line) =>
+    [line.check, line.seen && `(${inBrief(line)})`, !oneLooked && who(line)]
+      .filter(Boolean)
+      .join(' '),
+  );
+  const blocks = [
+    ...(rest.length === 0
+      ? []
+      : [
+          table(sheet, {
+            pad: 2,
+            columns: [
+              { heading: 'Looked at', width: 'fit' },
+              { heading: 'Found', width: 'fit' },
+              { heading: 'What was seen', width: 1 },
+              ...(oneLooked ? [] : [{ heading: 'By', width: 'fit' } as const]),
+            ],
+            rows: rest.map((line) => ({
+              cells: [
+                cell(line.check),
+                {
+                  paragraphs: [{ text: line.found, style: STYLE.cell }],
+                  sign: FINDING_SIGNS[line.outcome],
+                },
+                cell(inBrief(line) || '–'),
+                ...(oneLooked ? [] : [cell(who(line))]),
+              ],
+            })),
+          }),
+        ]),
+    ...(sound.length === 0
+      ? []
+      : [paragraph(sheet, `Sound: ${soundWords.join('; ')}.`, STYLE.cell)]),
+  ];
+  return [section(sheet, 'Found at diagnosis', blocks, oneLooked ? { aside: who(last) } : {})];
+}
 
 /** What was decided on each part, and why; nothing when nothing was. */
 export function decisions(sheet: Sheet, lines: DecisionLine[]): Block[] {

@@ -188,6 +188,8 @@ export interface Estimate extends JobPaper {
   kind: 'estimate';
   revision: number;
   validUntil: string | null;
+  /** What the diagnosis found before anything was taken apart. */
+  findings: FindingLine[];
   /** Ways to do it, of which the customer takes one; the only one has no label. */
   options: { label: string; lines: PaperLine[]; totals: Totals }[];
   /** What the customer declined before and is in none of the options. */
@@ -343,6 +345,18 @@ export interface PhotoLine {
   at: string;
 }
 
+/** What one check of the diagnosis found. */
+export interface FindingLine {
+  check: string;
+  outcome: 'sound' | 'wants-work' | 'not-tried';
+  /** The outcome in words. */
+  found: string;
+  /** Figures with their units and what was seen, a line each. */
+  seen: string;
+  by: string;
+  at: string;
+}
+
 export interface HoldPointLine {
   label: string;
   outcome: 'passed' | 'overridden' | 'open';
@@ -377,6 +391,7 @@ export interface ClearanceSheet extends JobPaper {
 /** Signed at handover by both sides. */
 export interface WorkOrder extends JobPaper, TakenIn {
   kind: 'work-order';
+  findings: FindingLine[];
   workDone: string;
   engineModel: string;
   decisions: DecisionLine[];

@@ -1,3 +1,4 @@
+import { findings } from './bench-record.ts';
 import type { Estimate } from './content.ts';
 import type { TextStyle } from './fonts/typesetter.ts';
 import { declined } from './furniture/beside-approval.ts';
@@ -24,6 +25,7 @@ export function drawEstimate(content: Estimate, fingerprint: string): Uint8Array
     const several = content.options.length > 1;
     return [
       parties(sheet),
+      ...findings(sheet, content.findings),
       ...(several
         ? [section(sheet, 'Options, side by side', [sideBySide(sheet, content)], { aside: until })]
         : []),
@@ -40,7 +42,15 @@ export function drawEstimate(content: Estimate, fingerprint: string): Uint8Array
         ? []
         : [section(sheet, 'Note', [paragraph(sheet, content.note)])]),
       ...(content.terms.length > 0
-        ? [section(sheet, 'Terms', [dashList(sheet, content.terms, STYLE.cell)])]
+        ? [
+            // The approval is put to these, and is not alone on a page.
+            {
+              ...section(sheet, 'Terms', [dashList(sheet, content.terms, STYLE.cell)], {
+                together: true,
+              }),
+              keepsNext: true,
+            },
+          ]
         : []),
       section(
         sheet,

@@ -1,5 +1,5 @@
 import { datesWritten } from '../../shared/work/dates-in-words.ts';
-import { decisions, photosOnRecord } from './bench-record.ts';
+import { decisions, findings, photosOnRecord } from './bench-record.ts';
 import type { HoldPointLine, TestRunRecord, WorkOrder } from './content.ts';
 import { billLines, paymentsAndDue, totalsBlock } from './furniture/bill.ts';
 import { cautionBox } from './furniture/cautions.ts';
@@ -22,6 +22,7 @@ export function drawWorkOrder(content: WorkOrder, fingerprint: string): Uint8Arr
   return fullPages(content, fingerprint, (sheet) => [
     parties(sheet),
     takenIn(sheet, content),
+    ...findings(sheet, content.findings),
     section(sheet, 'What was done', [paragraph(sheet, content.workDone)]),
     ...decisions(sheet, content.decisions),
     ...recordedClearances(sheet, content),

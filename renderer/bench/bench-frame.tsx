@@ -4,6 +4,7 @@ import {
   IconEngine,
   IconRulerMeasure,
   IconScale,
+  IconStethoscope,
   type TablerIcon,
 } from '@tabler/icons-react';
 import { Outlet, useLocation } from 'react-router';
@@ -13,6 +14,7 @@ import { LimitBanner } from '../till/limit/limit-banner.tsx';
 import classes from './bench-frame.module.css';
 
 const STRETCHES: readonly { path: string; label: string; icon: TablerIcon }[] = [
+  { path: '/diagnose', label: 'Diagnose', icon: IconStethoscope },
   { path: '', label: 'Measure', icon: IconRulerMeasure },
   { path: '/decide', label: 'Decide', icon: IconScale },
   { path: '/build', label: 'Build', icon: IconChecklist },

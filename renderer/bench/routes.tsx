@@ -4,6 +4,7 @@ import { BenchPage } from './bench-page.tsx';
 import { BuildPage } from './build/build-page.tsx';
 import { BuildSheetPage } from './build-sheet/build-sheet-page.tsx';
 import { DecidePage } from './decide/decide-page.tsx';
+import { DiagnosePage } from './diagnose/diagnose-page.tsx';
 import { GaugePage } from './gauge-page.tsx';
 import { GaugesPage } from './gauges-page.tsx';
 import { EngineLifePage } from './history/engine-life-page.tsx';
@@ -24,6 +25,7 @@ export const jobBenchRoute: RouteObject = {
   element: <BenchFrame />,
   children: [
     { index: true, element: <BenchPage /> },
+    { path: 'diagnose', element: <DiagnosePage /> },
     { path: 'decide', element: <DecidePage /> },
     { path: 'build', element: <BuildPage /> },
     { path: 'run', element: <TestRunPage /> },

@@ -19,6 +19,7 @@ const DONE: Record<string, string> = {
   'bench.addGauge': 'Added a gauge',
   'bench.measureWrench': 'Measured a torque wrench’s length',
   'bench.checkGauge': 'Checked a gauge',
+  'bench.noteFinding': 'Noted what the diagnosis found',
   'bench.decide': 'Decided on a part',
   'bench.recordTestRun': 'Recorded a test run',
   'bench.printClearanceSheet': 'Printed a clearance sheet',

@@ -1,3 +1,4 @@
+import { leaked, newPart, pressed, sound, wants, work } from './findings.ts';
 import { type JobStory, labour, outside, part, supplies } from './story.ts';
 
 /** What is in the shop today: late, due, soon, and waiting on somebody. */
@@ -80,7 +81,23 @@ export const OPEN_JOBS: readonly JobStory[] = [
     deposit: { amount: 10_000, method: 'card' },
     signs: 'pad',
     reaches: 'on-the-bench',
-    diagnosis: { day: 1, by: 'ignacio', found: 'Leak-down 44 % at the breather. Bore tapered.' },
+    diagnosis: {
+      day: 1,
+      by: 'ignacio',
+      found: 'Leak-down 44 % at the breather.',
+      checks: [
+        sound('turning', 'Free, a little scrape at the bottom of the stroke'),
+        sound('spark'),
+        sound('fuel', 'Fresh enough, bowl clean'),
+        wants('air', 'Filter torn, soil behind it', newPart('Air filter')),
+        wants('oil', 'Black, a quarter litre short, grit between the fingers'),
+        pressed('wants-work', 'With a little oil in it 66 psi', '41'),
+        {
+          ...leaked('wants-work', 'Heard at the breather, nowhere else', ['44', 'crankcase']),
+          work: [work('Strip and measure')],
+        },
+      ],
+    },
     estimate: {
       day: 2,
       lines: [
@@ -177,7 +194,22 @@ export const OPEN_JOBS: readonly JobStory[] = [
     spendingLimit: 15_000,
     signs: 'pad',
     reaches: 'ready',
-    diagnosis: { day: 1, by: 'wren', found: 'Throttle shaft worn oval: draws air.' },
+    diagnosis: {
+      day: 1,
+      by: 'wren',
+      found: 'Throttle shaft worn oval: draws air.',
+      checks: [
+        sound('spark'),
+        sound('fuel', 'Flows, no water'),
+        wants(
+          'air',
+          'Throttle shaft oval in its bore: hunts, and stops hunting with a rag round it',
+          work('Carburettor, set'),
+          newPart('Carburettor'),
+        ),
+        pressed('sound', '', '92'),
+      ],
+    },
     estimate: {
       day: 2,
       lines: [labour('Carburettor, set', 1), part('OS-172-070'), part('OS-172-080')],
@@ -301,7 +333,21 @@ export const OPEN_JOBS: readonly JobStory[] = [
     spendingLimit: 10_000,
     signs: 'pad',
     reaches: 'customer-to-decide',
-    diagnosis: { day: 1, by: 'wren', found: 'Leak-down 27 % at the breather; rings.' },
+    diagnosis: {
+      day: 1,
+      by: 'wren',
+      found: 'Leak-down 27 % at the breather; rings.',
+      checks: [
+        sound('turning'),
+        sound('spark', 'Plug oily, gap right'),
+        wants('oil', 'Half a litre short after ten hours'),
+        pressed('wants-work', 'Release held open by hand', '66'),
+        {
+          ...leaked('wants-work', 'Valves tight', ['27', 'crankcase']),
+          work: [work('Strip, hone, rings, build'), newPart('Ring set')],
+        },
+      ],
+    },
     estimate: {
       day: 2,
       lines: [
@@ -371,7 +417,16 @@ export const OPEN_JOBS: readonly JobStory[] = [
     spendingLimit: 15_000,
     signs: 'pad',
     reaches: 'diagnosis',
-    diagnosis: { day: 2, by: 'ignacio', found: '' },
+    diagnosis: {
+      day: 2,
+      by: 'ignacio',
+      found: '',
+      checks: [
+        sound('turning'),
+        sound('spark', 'Strong on the tester; plug black and wet'),
+        wants('fuel', 'Smells of varnish; needle sticks', work('Carburettor off, clean, set')),
+      ],
+    },
   },
   {
     machine: 'mai-mower',
@@ -386,7 +441,12 @@ export const OPEN_JOBS: readonly JobStory[] = [
     spendingLimit: 9000,
     signs: 'typed',
     reaches: 'diagnosis',
-    diagnosis: { day: 2, by: 'wren', found: '' },
+    diagnosis: {
+      day: 2,
+      by: 'wren',
+      found: '',
+      checks: [sound('spark'), sound('air', 'Filter new this spring')],
+    },
   },
   {
     machine: 'beatriz-washer',

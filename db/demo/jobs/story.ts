@@ -4,6 +4,7 @@ import type { ApprovalWay, PaymentMethod, Symptom } from '../../../shared/work/v
 import type { MachineKey } from '../machines.ts';
 import type { PartNumber } from '../parts.ts';
 import type { StaffKey } from '../staff.ts';
+import { type StoryFinding, wants } from './findings.ts';
 
 /** A job of the invented shop, as somebody there would tell it. Money in minor units. */
 export interface JobStory {
@@ -30,8 +31,8 @@ export interface JobStory {
   signs: 'pad' | 'typed';
   /** Where the job stands today. */
   reaches: JobState;
-  /** What was found; its day and those below count from intake. */
-  diagnosis?: { day: number; by: StaffKey; found: string };
+  /** What was found, in short and check by check; its day and those below count from intake. */
+  diagnosis?: { day: number; by: StaffKey; found: string; checks?: readonly StoryFinding[] };
   estimate?: StoryEstimate;
   /** What turned up once it was open, put to the customer again. */
   secondEstimate?: StoryEstimate;
@@ -61,6 +62,13 @@ export interface StoryEstimate {
     declines?: readonly number[];
   };
 }
+
+/** What was found, check by check: where a story tells no more than the short of it, that. */
+export const checksOf = ({
+  found,
+  checks,
+}: NonNullable<JobStory['diagnosis']>): readonly StoryFinding[] =>
+  checks ?? (found === '' ? [] : [wants('other', found)]);
 
 /** How much of an engine is opened: all of it, the top, or nothing. */
 export type Scope = 'rebuild' | 'top-end' | 'service';

@@ -1,6 +1,6 @@
 import { DEMO_CUSTOMERS } from '../../../db/demo/customers.ts';
 import { enginePlate } from '../../../db/demo/engines/index.ts';
-import type { JobStory, StoryEstimate } from '../../../db/demo/jobs/index.ts';
+import { checksOf, type JobStory, type StoryEstimate } from '../../../db/demo/jobs/index.ts';
 import { DEMO_MACHINES } from '../../../db/demo/machines.ts';
 import { demoPart } from '../../../db/demo/parts.ts';
 import { scribble, typedName } from '../../../db/demo/scribble.ts';
@@ -9,6 +9,7 @@ import { DEMO_STAFF } from '../../../db/demo/staff.ts';
 import { type BenchJob, build, measureAsReceived } from './bench-work.ts';
 import { orderForJob } from './buying.ts';
 import { BUILT_AT, clockOff, clockOn, workBegins } from './clocked.ts';
+import { noteFindings } from './diagnosis-work.ts';
 import { runEngine } from './run-work.ts';
 import { idOf, type OpenShop } from './set-up.ts';
 import { billLines, issueParts } from './till-work.ts';
@@ -55,9 +56,11 @@ export function tellJob(shop: OpenShop, known: Known, story: JobStory): Happenin
 
   const { diagnosis, waits, bench, stopped, handover } = story;
   if (diagnosis !== undefined) {
-    const { day, by, found } = diagnosis;
+    const { day, found } = diagnosis;
+    const by = idOf(staff, diagnosis.by);
     on(day, day === 0 ? '17:35' : '10:20', async () => {
-      await desk.counter.moveJob({ by: idOf(staff, by), jobId, to: 'diagnosis', note: found });
+      await desk.counter.moveJob({ by, jobId, to: 'diagnosis', note: found });
+      await noteFindings(shop, { jobId, by }, checksOf(diagnosis));
     });
   }
 

@@ -8,6 +8,7 @@ import { write } from '../writing.ts';
 import { beginBuild, build, buildSheet, reviseBuildSheet } from './build.ts';
 import { printClearanceSheet } from './clearance-sheet.ts';
 import { decide, decisions } from './decisions.ts';
+import { diagnosis, noteFinding } from './diagnosis.ts';
 import { addGauge, checkGauge, gauge, gaugeReadings, gauges, measureWrench } from './gauges.ts';
 import { engineHistory } from './history.ts';
 import { overrideHoldPoint, passHoldPoint, reopenHoldPoint } from './hold-points.ts';
@@ -41,6 +42,8 @@ export const bench = {
   sheet,
   chooseEngineModel,
   record,
+  diagnosis,
+  noteFinding,
   decisions,
   decide,
   proposals,

@@ -1,10 +1,24 @@
 import { shopOf } from '../../../db/queries/office.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import type { Proposal } from '../../../shared/contract/bench/index.ts';
-import { proposalsFrom } from '../../../shared/work/decision-proposals.ts';
+import { type ProposedLine, proposalsFrom } from '../../../shared/work/decision-proposals.ts';
 import { USUAL_ALLOWANCE } from '../../../shared/work/decision-sizes.ts';
 import { os } from '../implementer.ts';
 import { factsOf } from './decision-facts.ts';
+
+type StockedPart = Pick<
+  ReturnType<typeof factsOf>['shelf'][number],
+  'id' | 'number' | 'cost' | 'sellsBy'
+>;
+
+/** A line with what the shelf says of its part. */
+export const asProposal = ({ part, ...line }: ProposedLine<StockedPart>): Proposal => ({
+  ...line,
+  partId: part?.id ?? null,
+  partNumber: part?.number ?? '',
+  unitCost: part?.cost ?? null,
+  priceFrom: part?.sellsBy ?? (line.kind === 'labour' ? 'labour-rate' : 'typed'),
+});
 
 /**
  * The estimate lines that follow from the decisions that stand.
@@ -23,13 +37,7 @@ export function proposedLines(
     models,
     cylinders: sheet.cylinders,
     labourRate: shopOf(store).labourRate,
-  }).map(({ part, ...line }) => ({
-    ...line,
-    partId: part?.id ?? null,
-    partNumber: part?.number ?? '',
-    unitCost: part?.cost ?? null,
-    priceFrom: part?.sellsBy ?? (line.kind === 'labour' ? ('labour-rate' as const) : 'typed'),
-  }));
+  }).map(asProposal);
   return { lines, stops };
 }
 

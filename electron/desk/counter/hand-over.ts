@@ -14,6 +14,7 @@ import { openPointsOf } from '../bench/build-state.ts';
 import { sheetOf } from '../bench/sheet.ts';
 import { os } from '../implementer.ts';
 import { decisionLines } from '../papers/decisions.ts';
+import { findingLines } from '../papers/findings.ts';
 import { paperHead, paperNumber, signed } from '../papers/head.ts';
 import { intakeApproval, takenIn } from '../papers/intake.ts';
 import { issue } from '../papers/issue.ts';
@@ -72,6 +73,7 @@ export const handOver = os.counter.handOver.handler(({ input, context, errors, p
       kind: 'work-order',
       ...paperHead(writing, job, number),
       ...takenIn(job),
+      findings: findingLines(store, jobId),
       workDone,
       engineModel: sheet.engineModel ? `${sheet.engineModel.make} ${sheet.engineModel.model}` : '',
       decisions: decisionLines(store, jobId, { ...shop, cylinders: sheet.cylinders }),

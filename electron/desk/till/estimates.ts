@@ -7,6 +7,7 @@ import { LOCAL_LAW } from '../../../shared/work/cautions.ts';
 import { canMove } from '../../../shared/work/job-state.ts';
 import { moveTo } from '../counter/move.ts';
 import { os } from '../implementer.ts';
+import { findingLines } from '../papers/findings.ts';
 import { paperHead, paperNumber, termLines } from '../papers/head.ts';
 import { issue } from '../papers/issue.ts';
 import { paperLines, paperTotals } from '../papers/money.ts';
@@ -53,6 +54,7 @@ export const writeEstimate = os.till.writeEstimate.handler(({ input, context, er
       ...paperHead(writing, job, number),
       revision,
       validUntil,
+      findings: findingLines(store, jobId),
       options: options.map(({ label, lines, discount, totals }) => ({
         label,
         lines: paperLines(lines, shop),

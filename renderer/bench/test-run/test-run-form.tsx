@@ -12,7 +12,6 @@ import { notifications } from '@mantine/notifications';
 import { IconAlertTriangle, IconCheck } from '@tabler/icons-react';
 import { useState } from 'react';
 import type { TestRuns } from '../../../shared/contract/bench/index.ts';
-import { displayNumber } from '../../../shared/trade/index.ts';
 import { judgeSpeeds, speedBand } from '../../../shared/work/run-speed.ts';
 import { compareCompression, unsafeToPass } from '../../../shared/work/test-run-rules.ts';
 import { compressionSentence } from '../../../shared/work/test-run-words.ts';
@@ -22,6 +21,7 @@ import { fieldErrors, RefusalAlert } from '../../common/refusal.tsx';
 import { useBy } from '../../common/station.tsx';
 import { useDraft } from '../../common/use-draft.ts';
 import { useWrite } from '../../common/use-write.ts';
+import { pressureBand } from '../pressure-band.ts';
 import { CheckChoice } from './check-choice.tsx';
 import { CylinderFields } from './cylinder-fields.tsx';
 import { ExpectedPressure } from './expected-pressure.tsx';
@@ -185,7 +185,7 @@ export function TestRunForm({ state }: { readonly state: TestRuns }) {
           )}
           {state.compression !== null && (
             <Text size="sm">
-              The spec book: {bandWords(state.compression, draft.pressureUnit)}.
+              The spec book: {pressureBand(state.compression, draft.pressureUnit)}.
             </Text>
           )}
           <ExpectedPressure />
@@ -249,14 +249,4 @@ export function TestRunForm({ state }: { readonly state: TestRuns }) {
       </Group>
     </Stack>
   );
-}
-
-function bandWords(
-  { low, high }: { low: number | null; high: number | null },
-  unit: 'kPa' | 'psi',
-): string {
-  if (low !== null && high !== null)
-    return `${displayNumber(low, unit)} to ${displayNumber(high, unit)} ${unit}`;
-  if (low !== null) return `at least ${displayNumber(low, unit)} ${unit}`;
-  return high === null ? 'no limits' : `at most ${displayNumber(high, unit)} ${unit}`;
 }

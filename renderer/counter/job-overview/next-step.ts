@@ -5,33 +5,26 @@ export interface NextStep {
   says: string;
   label: string;
   /** Below the job’s own address. */
-  page: 'bench' | 'till' | 'handover';
+  page: 'bench' | 'bench/diagnose' | 'till' | 'handover';
 }
-
-type Known = Pick<JobDossier, 'state' | 'stateNote'> & {
-  machineDetails: { engine: { engineModelId: string | null } };
-};
 
 /**
  * What the job wants next, and where that is done.
  * @param openPoints hold points of the build that are open; null while that is not known
  */
-export function nextStep(job: Known, openPoints: number | null): NextStep {
+export function nextStep(
+  job: Pick<JobDossier, 'state' | 'stateNote'>,
+  openPoints: number | null,
+): NextStep {
   const noted = job.stateNote === '' ? '' : ` ${job.stateNote}`;
   switch (job.state) {
     case 'taken-in':
     case 'diagnosis':
-      return job.machineDetails.engine.engineModelId === null
-        ? {
-            says: 'The bench looks at it first: choose the engine’s entry in the spec book, then measure.',
-            label: 'Choose the engine',
-            page: 'bench',
-          }
-        : {
-            says: 'The bench finds out what is wrong; what it will cost is then written at the till.',
-            label: 'Measure at the bench',
-            page: 'bench',
-          };
+      return {
+        says: 'The bench finds out what is wrong, check by check; what it takes goes to the estimate.',
+        label: 'Diagnose',
+        page: 'bench/diagnose',
+      };
     case 'customer-to-decide':
       return {
         says: 'The customer decides: call, and note the answer with the estimate.',

@@ -1,6 +1,7 @@
 import { build } from './build.ts';
 import { clearanceSheet } from './clearance-sheet.ts';
 import { decisions } from './decisions.ts';
+import { diagnosis } from './diagnosis.ts';
 import { gauges } from './gauges.ts';
 import { history } from './history.ts';
 import { holdPoints } from './hold-points.ts';
@@ -13,6 +14,7 @@ import { torque } from './torque.ts';
 export * from './build.ts';
 export * from './common.ts';
 export * from './decisions.ts';
+export * from './diagnosis.ts';
 export * from './gauges.ts';
 export * from './history.ts';
 export * from './hold-points.ts';
@@ -30,6 +32,7 @@ export const bench = {
   ...sheet,
   ...readings,
   ...holdPoints,
+  ...diagnosis,
   ...decisions,
   ...gauges,
   ...testRun,

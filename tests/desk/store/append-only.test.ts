@@ -27,6 +27,7 @@ const RECORDS = [
   'contradiction',
   'source_file',
   'gauge_check',
+  'finding',
   'decision',
   'build_sheet',
   'torque_pull',

@@ -242,6 +242,20 @@ describe('each migration, with data', () => {
     });
   });
 
+  test('diagnosis leaves the jobs as they were, with nothing found yet', () => {
+    migrate(10, (db) => db.exec(`${ADA};${WITH_A_READING}`));
+    direct((db) => {
+      expect(db.prepare('SELECT complaint FROM job').all()).toEqual([{ complaint: 'Smokes' }]);
+      db.exec(
+        `INSERT INTO finding (id, job_id, checked, found, figures, words, work, by, at)
+          VALUES ('f', 'j', 'spark', 'sound', '[]', '', '[]', 's1', 'now')`,
+      );
+      expect(() => db.exec("UPDATE finding SET found = 'wants-work'")).toThrow(
+        'append-only: finding',
+      );
+    });
+  });
+
   afterAll(() => {
     expect([...tested].sort()).toEqual(known.map(({ tag }) => tag).sort());
   });

@@ -121,6 +121,15 @@ describe('the work order', () => {
     expect(bare.text).not.toMatch(/Decided after|Photos on record/);
   });
 
+  it.each([workOrder, estimate])('says what the diagnosis found: $kind', async (content) => {
+    const paper = await read(content);
+    const leak = rowsWith(paper, 'Leak-down').join();
+    expect(leak).toContain('Wants work');
+    expect(leak).toContain('38 %, crankcase breather: the rings. Heard at the breather');
+    expect(paper.text).toContain('Sound: Spark.');
+    expect((await read({ ...content, findings: [] })).text).not.toContain('Found at diagnosis');
+  });
+
   it('names what another source says against a figure, and averages nothing', async () => {
     const { text } = await read(workOrder);
     expect(text).toMatch(

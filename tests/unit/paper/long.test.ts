@@ -34,7 +34,7 @@ describe('usual papers', () => {
   it.each(['A4', 'Letter'] as const)('of fourteen lines are one page of %s', async (paperSize) => {
     const some = Array.from({ length: 14 }, (_, index) => lines[index % lines.length] ?? labour);
     const papers = [
-      { ...estimate, options: [{ label: '', lines: some, totals: totals }] },
+      { ...estimate, findings: [], options: [{ label: '', lines: some, totals: totals }] },
       { ...invoice, lines: some },
     ];
     for (const paper of papers) {

@@ -6,6 +6,7 @@ import type {
   DerivedLine,
   Estimate,
   FeatureReadings,
+  FindingLine,
   Invoice,
   PaperHead,
   PaperLine,
@@ -142,12 +143,40 @@ export const totals = {
   rounding: 'Amounts are rounded to the cent, half up, once for each tax.',
 } satisfies Totals;
 
+const findings: FindingLine[] = [
+  {
+    check: 'Spark',
+    outcome: 'sound',
+    found: 'Sound',
+    seen: '',
+    by: 'Tomas Lindholt',
+    at: '2026-03-15T14:05:00Z',
+  },
+  {
+    check: 'Leak-down',
+    outcome: 'wants-work',
+    found: 'Wants work',
+    seen: '38 %, crankcase breather: the rings\nHeard at the breather, nowhere else',
+    by: 'Tomas Lindholt',
+    at: '2026-03-15T14:25:00Z',
+  },
+  {
+    check: 'Controls and wiring',
+    outcome: 'not-tried',
+    found: 'Could not be tried',
+    seen: 'No battery with it',
+    by: 'Tomas Lindholt',
+    at: '2026-03-15T14:30:00Z',
+  },
+];
+
 export const estimate = {
   ...head,
   kind: 'estimate',
   number: 'E-000042-2',
   revision: 2,
   validUntil: '2026-04-17',
+  findings,
   options: [{ label: '', lines, totals }],
   declined: [],
   note: 'Replaces revision 1: the bore is worn past its limit, so the cylinder is bored to the first oversize.',
@@ -468,6 +497,7 @@ export const workOrder = {
   leftWith: claimTicket.leftWith,
   fuel: claimTicket.fuel,
   lastService: claimTicket.lastService,
+  findings,
   workDone:
     'Engine stripped and measured. Cylinder bored to 0.25 mm oversize, new piston and rings, crankshaft reused after measuring. Valves lapped, lash set cold. Ignition air gap set at both legs. Test run of 20 minutes: idle and top no-load speed by tachometer, stop switch and tine interlock work, no leaks.',
   engineModel: 'Torvane TV 212',

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import type { Proposal } from '../../../shared/contract/bench/index.ts';
-import { PartId } from '../../../shared/contract/ids.ts';
-import { emptyLine, type MoneyRules, readLine } from '../../till/lines/draft-line.ts';
+import type { Proposal } from '../../shared/contract/bench/index.ts';
+import { PartId } from '../../shared/contract/ids.ts';
+import { emptyLine, type MoneyRules, readLine } from '../till/lines/draft-line.ts';
 import { missingFrom, withProposals } from './with-proposals.ts';
 
 const rules: MoneyRules = {

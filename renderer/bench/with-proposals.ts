@@ -1,11 +1,6 @@
-import type { Proposal } from '../../../shared/contract/bench/index.ts';
-import { editableMoney, editableQuantity } from '../../../shared/money/index.ts';
-import {
-  type DraftLine,
-  emptyLine,
-  isBlank,
-  type MoneyRules,
-} from '../../till/lines/draft-line.ts';
+import type { Proposal } from '../../shared/contract/bench/index.ts';
+import { editableMoney, editableQuantity } from '../../shared/money/index.ts';
+import { type DraftLine, emptyLine, isBlank, type MoneyRules } from '../till/lines/draft-line.ts';
 
 const standsIn = (lines: readonly DraftLine[], { partId, description }: Proposal): boolean =>
   lines.some((line) =>
