@@ -10,7 +10,7 @@ export type Door = {
 };
 
 /** Only hashes are kept and compared, so the time that a look-up takes tells nothing of a secret. */
-function hashOf(secret: string): string {
+export function hashOf(secret: string): string {
   return createHash('sha256').update(secret).digest('hex');
 }
 

@@ -8,10 +8,10 @@ import {
 import type { AddressInfo } from 'node:net';
 import { PlainRefusal } from '../launch/sentence.ts';
 import type { DeskCalls } from './desk-calls.ts';
-import type { Door } from './door.ts';
+import { type Door, hashOf } from './door.ts';
 import { pageFile } from './page-files.ts';
 import { needsKey, plainPage } from './plain-page.ts';
-import { isOwnHost, isOwnOrigin } from './same-machine.ts';
+import { isOwnHost, isOwnOrigin, requestTarget } from './same-machine.ts';
 import { securityHeaders } from './security-headers.ts';
 import { sessionCookie, sessionToken } from './session-cookie.ts';
 
@@ -24,11 +24,18 @@ export type ServeParts = {
   stationSecret: string;
 };
 
+/** Milliseconds for the headers and for the whole request: on one machine, whoever dawdles holds up. */
+const patience = {
+  headersTimeout: 10_000,
+  requestTimeout: 60_000,
+  connectionsCheckingInterval: 5_000,
+};
+
 type Answer = { status: number; headers?: OutgoingHttpHeaders; body?: string | Uint8Array };
 
 /** The HTTP side of the desk. It is bound to loopback by {@link listenOnLoopback}. */
 export function createDeskServer(parts: ServeParts): Server {
-  const server = createServer((request, response) => {
+  const server = createServer(patience, (request, response) => {
     const { port } = server.address() as AddressInfo;
     answer(request, response, port, parts)
       .then((reply) => reply && send(request, response, reply))
@@ -52,17 +59,21 @@ async function answer(
   port: number,
   { pageFolder, door, calls, stationSecret }: ServeParts,
 ): Promise<Answer | undefined> {
-  if (!isOwnHost(request.headers, port)) {
+  const url = requestTarget(request.url);
+  if (!url) return page(400, 'Wrong address', 'Open Tappet by the address that npm start printed.');
+  if (!isOwnHost(request, port)) {
     return page(421, 'Wrong address', 'Open Tappet by the address that npm start printed.');
   }
-  const url = new URL(request.url ?? '/', `http://127.0.0.1:${port}`);
   if (url.pathname === '/station') return stationKey(request, port, door, stationSecret);
 
   const isCall = url.pathname === '/rpc' || url.pathname.startsWith('/rpc/');
   const hasSession = door.isSession(sessionToken(port, request.headers.cookie));
   const reads = request.method === 'GET' || request.method === 'HEAD';
   const key = url.searchParams.get('key');
-  if (key !== null && url.pathname === '/' && reads) return enter(key, hasSession, port, door);
+  // To ask for the headers alone uses no key up.
+  if (key !== null && url.pathname === '/' && request.method === 'GET') {
+    return enter(key, hasSession, port, door);
+  }
   if (!hasSession) return isCall ? refusal(401, 'UNAUTHORIZED', needsKey) : keyPage();
 
   if (isCall) {
@@ -109,11 +120,16 @@ function stationKey(
   if (
     request.method !== 'POST' ||
     origin !== undefined ||
-    authorization !== `Bearer ${stationSecret}`
+    !isSame(authorization, `Bearer ${stationSecret}`)
   ) {
     return refusal(403, 'FORBIDDEN', 'Only npm start on this computer may ask for another key.');
   }
   return json(200, { address: `http://127.0.0.1:${port}/?key=${door.issueKey()}` });
+}
+
+/** Compares hashes, so that the time it takes tells nothing of the secret. */
+function isSame(given: string | undefined, secret: string): boolean {
+  return given !== undefined && hashOf(given) === hashOf(secret);
 }
 
 function keyPage(): Answer {

@@ -25,15 +25,15 @@ type Serving = {
 /** Opens the data folder and serves the desk on loopback until closed. */
 async function startServing({ folder, demo, port }: ServeOptions): Promise<Serving> {
   const session = await openDeskFor({ folder, demo }, programVersion());
+  const door = createDoor();
+  const stationSecret = randomBytes(32).toString('base64url');
+  const server = createDeskServer({
+    pageFolder: join(programRoot, 'dist', 'renderer'),
+    door,
+    calls: createDeskCalls(session),
+    stationSecret,
+  });
   try {
-    const door = createDoor();
-    const stationSecret = randomBytes(32).toString('base64url');
-    const server = createDeskServer({
-      pageFolder: join(programRoot, 'dist', 'renderer'),
-      door,
-      calls: createDeskCalls(session),
-      stationSecret,
-    });
     const actualPort = await listenOnLoopback(server, port);
     announceStation(folder, { pid: process.pid, port: actualPort, secret: stationSecret });
     return {
@@ -44,7 +44,7 @@ async function startServing({ folder, demo, port }: ServeOptions): Promise<Servi
       },
     };
   } catch (error) {
-    await session.close();
+    await Promise.all([closeServer(server), session.close()]);
     throw error;
   }
 }

@@ -1,5 +1,6 @@
 import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { isAlive } from '../launch/is-alive.ts';
 
 /** How a later start on the same data folder finds the server that is running already. */
 export type Station = { pid: number; port: number; secret: string };
@@ -14,16 +15,6 @@ function isStation(value: unknown): value is Station {
   return Number.isInteger(pid) && Number.isInteger(port) && typeof secret === 'string';
 }
 
-function isAlive(pid: number): boolean {
-  try {
-    process.kill(pid, 0);
-    return true;
-  } catch (error) {
-    // Somebody else's process is alive, too.
-    return (error as NodeJS.ErrnoException).code === 'EPERM';
-  }
-}
-
 function readStation(folder: string): Station | undefined {
   try {
     const station: unknown = JSON.parse(readFileSync(stationFile(folder), 'utf8'));
@@ -33,14 +24,25 @@ function readStation(folder: string): Station | undefined {
   }
 }
 
-/** Leaves word in the data folder, readable by nobody else on this machine. */
+/**
+ * Leaves word in the data folder, readable by nobody else on this machine. Where that doesn't work,
+ * serving goes on: it is only for one more browser.
+ */
 export function announceStation(folder: string, station: Station): void {
-  rmSync(stationFile(folder), { force: true });
-  writeFileSync(stationFile(folder), JSON.stringify(station), { mode: 0o600, flag: 'wx' });
+  try {
+    rmSync(stationFile(folder), { force: true });
+    writeFileSync(stationFile(folder), JSON.stringify(station), { mode: 0o600, flag: 'wx' });
+  } catch (error) {
+    process.stderr.write(`No other browser can be let in later: ${String(error)}\n`);
+  }
 }
 
 export function withdrawStation(folder: string): void {
-  rmSync(stationFile(folder), { force: true });
+  try {
+    rmSync(stationFile(folder), { force: true });
+  } catch {
+    // It was never announced, and that was told then.
+  }
 }
 
 /**
@@ -58,7 +60,10 @@ export async function addressFromStation(folder: string): Promise<string | undef
     });
     if (!response.ok) return undefined;
     const { address } = (await response.json()) as { address?: unknown };
-    return typeof address === 'string' ? address : undefined;
+    // After a crash, somebody else's program may have the port by now.
+    const isOurs =
+      typeof address === 'string' && address.startsWith(`http://127.0.0.1:${station.port}/?key=`);
+    return isOurs ? address : undefined;
   } catch {
     return undefined;
   }

@@ -2,6 +2,7 @@ import { RPCHandler } from '@orpc/server/message-port';
 import type { IpcMain, IpcMainEvent, MessagePortMain } from 'electron';
 import { desk, deskInterceptors } from '../desk/index.ts';
 import type { DeskSession } from '../launch/desk-session.ts';
+import { tellFaults } from '../launch/tell-faults.ts';
 import { channels } from './channels.ts';
 import { isTrustedFrame } from './trusted-frame.ts';
 
@@ -13,7 +14,9 @@ export function handOverDesk(
   ipcMain: Pick<IpcMain, 'on'>,
   { context, gate }: Pick<DeskSession, 'context' | 'gate'>,
 ): void {
-  const handler = new RPCHandler(desk, { clientInterceptors: [gate.pass, ...deskInterceptors] });
+  const handler = new RPCHandler(desk, {
+    clientInterceptors: [tellFaults, gate.pass, ...deskInterceptors],
+  });
   const portOf = new Map<number, MessagePortMain>();
 
   ipcMain.on(channels.desk, (event: IpcMainEvent) => {

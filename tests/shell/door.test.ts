@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { browserCommand, hasDesktop } from '../../electron/serve/browser.ts';
 import { createDoor } from '../../electron/serve/door.ts';
-import { isOwnHost, isOwnOrigin } from '../../electron/serve/same-machine.ts';
+import { isOwnHost, isOwnOrigin, requestTarget } from '../../electron/serve/same-machine.ts';
 import { sessionCookie, sessionToken } from '../../electron/serve/session-cookie.ts';
 
 describe('keys and sessions', () => {
@@ -42,16 +42,32 @@ describe('cookie', () => {
 
 describe('who calls', () => {
   test.each([
-    ['127.0.0.1:4100', true],
-    ['localhost:4100', true],
-    ['LOCALHOST:4100', true],
-    ['127.0.0.1', false],
-    ['127.0.0.1:4101', false],
-    ['shop.example:4100', false],
-    ['127.0.0.1.shop.example:4100', false],
-    [undefined, false],
-  ])('Host %s', (host, expected) => {
-    expect(isOwnHost({ host }, 4100)).toBe(expected);
+    [['127.0.0.1:4100'], 4100, true],
+    [['localhost:4100'], 4100, true],
+    [['LOCALHOST:4100'], 4100, true],
+    [['127.0.0.1'], 80, true],
+    [['localhost:80'], 80, true],
+    [['127.0.0.1'], 4100, false],
+    [['127.0.0.1:4101'], 4100, false],
+    [['shop.example:4100'], 4100, false],
+    [['127.0.0.1.shop.example:4100'], 4100, false],
+    [['127.0.0.1:4100', 'shop.example'], 4100, false],
+    [undefined, 4100, false],
+  ])('Host %j at port %i', (host, port, expected) => {
+    expect(isOwnHost({ headersDistinct: { host } }, port)).toBe(expected);
+  });
+
+  test.each([
+    ['/bench?from=1', '/bench'],
+    ['//shop.example/bench', '//shop.example/bench'],
+    ['//', '//'],
+    ['http://shop.example/', undefined],
+    ['http://[', undefined],
+    ['*', undefined],
+    ['shop.example:443', undefined],
+    [undefined, undefined],
+  ])('request target %s', (url, path) => {
+    expect(requestTarget(url)?.pathname).toBe(path);
   });
 
   test.each([

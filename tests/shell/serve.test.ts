@@ -7,11 +7,11 @@ import {
   statSync,
   writeFileSync,
 } from 'node:fs';
-import { request, type Server } from 'node:http';
+import { createServer, request, type Server } from 'node:http';
 import { type AddressInfo, connect } from 'node:net';
 import { networkInterfaces, tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { type DeskSession, openDesk } from '../../electron/launch/desk-session.ts';
 import { createDeskCalls } from '../../electron/serve/desk-calls.ts';
 import { createDoor, type Door } from '../../electron/serve/door.ts';
@@ -109,6 +109,12 @@ describe('the door', () => {
     expect(second.headers['set-cookie']).toBeUndefined();
   });
 
+  test('a look at the headers uses no key up', async () => {
+    const key = door.issueKey();
+    expect((await ask('HEAD', `/?key=${key}`)).status).toBe(401);
+    expect((await ask('GET', `/?key=${key}`)).status).toBe(303);
+  });
+
   test('whoever is in already is let through with an old address', async () => {
     expect((await ask('GET', '/?key=old', { cookie })).status).toBe(303);
   });
@@ -160,26 +166,46 @@ describe('with a session', () => {
     });
   });
 
-  test.each(['not JSON', '{"json":', ''])('a body like %j is refused', async (body) => {
-    const { status } = await ask('POST', '/rpc/office/about', callHeaders(), body);
-    expect(status).toBeGreaterThanOrEqual(400);
-    expect(status).toBeLessThan(500);
+  test.each([
+    ['not JSON', 400],
+    ['{"json":', 400],
+    ['null', 400],
+    ['{"json":{"more":"never"},"meta":[[1,"more"]]}', 422],
+    ['{"json":{"more":"x"},"meta":[[5,"more"]]}', 400],
+    ['', 422],
+  ])('a body like %j is a declared error', async (body, status) => {
+    const reply = await ask('POST', '/rpc/office/about', callHeaders(), body);
+    expect(reply.status).toBe(status);
+    expect(JSON.parse(reply.body).json).toMatchObject({
+      code: 'BAD_INPUT',
+      defined: true,
+      data: {
+        issues: [{ path: expect.any(String), message: expect.stringMatching(/^[A-Z].*\.$/) }],
+      },
+    });
   });
 
   test('a body beyond the limit is refused before it is read', async () => {
     const headers = { ...callHeaders(), 'content-length': String(1024 ** 3) };
-    const status = await new Promise((resolve) => {
+    const reply = await new Promise<{ status?: number; body: string }>((resolve) => {
       const call = request(
         { host: '127.0.0.1', port, method: 'POST', path: '/rpc/office/about', headers },
         (response) => {
-          resolve(response.statusCode);
-          call.destroy();
+          response.once('data', (chunk: Buffer) => {
+            resolve({ status: response.statusCode, body: chunk.toString() });
+            call.destroy();
+          });
         },
       );
       call.on('error', () => undefined);
       call.write('{"json":"');
     });
-    expect(status).toBe(413);
+    expect(reply.status).toBe(413);
+    expect(JSON.parse(reply.body).json).toMatchObject({
+      code: 'BAD_INPUT',
+      defined: true,
+      message: expect.stringContaining('32 MB'),
+    });
   });
 
   test('a procedure that is not there', async () => {
@@ -223,6 +249,26 @@ describe('from elsewhere', () => {
   test('a call that tells no origin is refused', async () => {
     const headers = { cookie, 'content-type': 'application/json' };
     expect((await ask('POST', '/rpc/office/about', headers, '{"json":{}}')).status).toBe(403);
+  });
+
+  test.each(['http://shop.example/', 'http://[', '*', 'no-slash'])(
+    'a request for %s, which is no path, is refused',
+    async (target) => {
+      expect((await ask('GET', target, { cookie })).status).toBe(400);
+    },
+  );
+
+  test('two names at once are refused', async () => {
+    const said = await new Promise<string>((resolve) => {
+      const socket = connect({ host: '127.0.0.1', port }, () =>
+        socket.write(`GET / HTTP/1.1\r\nHost: 127.0.0.1:${port}\r\nHost: shop.example\r\n\r\n`),
+      );
+      socket.once('data', (chunk) => {
+        resolve(chunk.toString());
+        socket.destroy();
+      });
+    });
+    expect(said).toMatch(/^HTTP\/1\.1 421 /);
   });
 
   test('only loopback is listened on', async () => {
@@ -273,6 +319,28 @@ describe('one more browser', () => {
     writeFileSync(join(folder, 'station.json'), '{');
     expect(await addressFromStation(folder)).toBeUndefined();
     expect(readFileSync(join(folder, 'station.json'), 'utf8')).toBe('{');
+  });
+
+  test('an address that somebody else answers with is not taken', async () => {
+    const rogue = createServer((_request, response) =>
+      response.end(JSON.stringify({ address: 'http://shop.example/?key=x' })),
+    );
+    await new Promise<void>((resolve) => rogue.listen(0, '127.0.0.1', resolve));
+    const taken = (rogue.address() as AddressInfo).port;
+    announceStation(folder, { pid: process.pid, port: taken, secret: 'the secret' });
+    expect(await addressFromStation(folder)).toBeUndefined();
+    await closeServer(rogue);
+    withdrawStation(folder);
+  });
+
+  test('where no word can be left, serving goes on', async () => {
+    const silent = vi.spyOn(process.stderr, 'write').mockReturnValue(true);
+    mkdirSync(join(folder, 'station.json'));
+    announceStation(folder, { pid: process.pid, port, secret: 'the secret' });
+    withdrawStation(folder);
+    expect(silent).toHaveBeenCalledWith(expect.stringContaining('No other browser'));
+    silent.mockRestore();
+    rmSync(join(folder, 'station.json'), { recursive: true });
   });
 
   test('no page can ask for a key, and no guess gets one', async () => {
