@@ -1,6 +1,8 @@
 import { ORPCError } from '@orpc/contract';
 import { ValidationError } from '@orpc/server';
-import { BAD_INPUT, NOT_FOUND, STAFF_UNKNOWN } from '../../shared/contract/base.ts';
+import { troubleOf } from '../../db/trouble.ts';
+import { BAD_INPUT, NOT_FOUND, STAFF_UNKNOWN, STORE_TROUBLE } from '../../shared/contract/base.ts';
+import { type Issue, inputIssues } from './input-issues.ts';
 
 /** Refusals that any procedure may answer with; those of one procedure come from its own `errors`. */
 
@@ -18,7 +20,7 @@ export const staffUnknown = () =>
   });
 
 /** Input that the contract's schema lets pass and that is wrong all the same, at the field's path. */
-export const badInput = (issues: { path: string; message: string }[]) =>
+export const badInput = (issues: Issue[]) =>
   new ORPCError('BAD_INPUT', {
     status: BAD_INPUT.status,
     message: BAD_INPUT.message,
@@ -31,17 +33,12 @@ export function found<T>(thing: T | undefined | null, what: string): T {
   return thing;
 }
 
-type Segment = PropertyKey | { key: PropertyKey };
-
-/** `lines.0.quantity`; the input as a whole is the empty path. */
-const pathText = (path: readonly Segment[] | undefined): string =>
-  (path ?? []).map((step) => String(typeof step === 'object' ? step.key : step)).join('.');
-
 /**
  * Turns the library's answer to input that fails its schema into the declared `BAD_INPUT`, with the path
- * of each field. It stands in front of every way in: the window's port, HTTP and the command line.
+ * of each field, and a disk that is full or failing into the declared errors for these. It stands in front
+ * of every way in: the window's port, HTTP and the command line.
  */
-async function nameBadInput<T>({ next }: { next: () => Promise<T> | T }): Promise<T> {
+async function nameRefusals<T>({ next }: { next: () => Promise<T> | T }): Promise<T> {
   try {
     return await next();
   } catch (error) {
@@ -50,12 +47,17 @@ async function nameBadInput<T>({ next }: { next: () => Promise<T> | T }): Promis
       error.code === 'BAD_REQUEST' &&
       error.cause instanceof ValidationError
     )
-      throw badInput(
-        error.cause.issues.map(({ path, message }) => ({ path: pathText(path), message })),
-      );
+      throw badInput(inputIssues(error.cause));
+    const trouble = troubleOf(error);
+    if (trouble !== undefined)
+      throw new ORPCError(trouble, {
+        status: STORE_TROUBLE[trouble].status,
+        message: STORE_TROUBLE[trouble].message,
+        cause: error,
+      });
     throw error;
   }
 }
 
 /** For `clientInterceptors` of a handler and `interceptors` of a client in process. */
-export const deskInterceptors = [nameBadInput];
+export const deskInterceptors = [nameRefusals];

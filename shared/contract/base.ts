@@ -30,11 +30,31 @@ const STORE_BUSY = {
   message: 'Tappet is closing. Start it again, then repeat this step.',
 } as const;
 
+/** The disk under the store, which any procedure may meet with. */
+export const STORE_TROUBLE = {
+  DISK_FULL: {
+    status: 507,
+    message:
+      'There is no room left on the disk, so nothing of this step was kept. Make room on it, then try again.',
+  },
+  STORE_FAILING: {
+    status: 500,
+    message:
+      'The store can’t be read or written as it should, so nothing of this step was kept. Close Tappet and have the disk looked at; start it again with the latest back-up if it can’t be mended.',
+  },
+} as const;
+
 /** A procedure that only reads. */
-export const reads = oc.errors({ BAD_INPUT, NOT_FOUND, STORE_BUSY });
+export const reads = oc.errors({ BAD_INPUT, NOT_FOUND, STORE_BUSY, ...STORE_TROUBLE });
 
 /** A procedure that writes: its input names who did it (`by`), and it is one transaction. */
-export const writes = oc.errors({ BAD_INPUT, NOT_FOUND, STORE_BUSY, STAFF_UNKNOWN });
+export const writes = oc.errors({
+  BAD_INPUT,
+  NOT_FOUND,
+  STORE_BUSY,
+  STAFF_UNKNOWN,
+  ...STORE_TROUBLE,
+});
 
 /** The one procedure that writes before there is anybody who could have done it. */
-export const opens = oc.errors({ BAD_INPUT, STORE_BUSY });
+export const opens = oc.errors({ BAD_INPUT, STORE_BUSY, ...STORE_TROUBLE });

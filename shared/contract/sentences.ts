@@ -22,7 +22,7 @@ z.config({
           ? 'This is needed.'
           : `This must be ${word(String(issue.expected))}.`;
       case 'unrecognized_keys':
-        return `There is no field of this name here: ${issue.keys.join(', ')}.`;
+        return 'There is no field of this name here.';
       case 'invalid_value':
         return `Choose one of: ${issue.values.map(String).join(', ')}.`;
       case 'invalid_union':

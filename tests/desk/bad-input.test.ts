@@ -26,6 +26,11 @@ const WRONG = { neither: ['text', 'nor', 'number'] };
 const FieldsOfSchema = z.object({ properties: z.record(z.string(), z.unknown()).default({}) });
 const AlternativesOfSchema = z.object({ anyOf: z.array(FieldsOfSchema) });
 
+const unknownField = (path: string) => ({
+  path,
+  message: 'There is no field of this name here.',
+});
+
 const fieldsOf = (schema: unknown): string[] => {
   const json = z.toJSONSchema(schema as z.ZodType, { io: 'input' });
   const union = AlternativesOfSchema.safeParse(json);
@@ -105,7 +110,10 @@ describe.each(['in process', 'over HTTP', 'over a message port'])(
         for (const { message } of data.issues)
           expect(message).toMatch(/^[A-Z].*[.:;?]|characters/s);
       }
-      await expect(call({ nobodyKnowsThis: 1 })).rejects.toMatchObject({ code: 'BAD_INPUT' });
+      await expect(call({ nobodyKnowsThis: 1 })).rejects.toMatchObject({
+        code: 'BAD_INPUT',
+        data: { issues: expect.arrayContaining([unknownField('nobodyKnowsThis')]) },
+      });
       await expect(call('not even a group of fields')).rejects.toMatchObject({ code: 'BAD_INPUT' });
     });
   },
