@@ -1,4 +1,4 @@
-import { accessSync, constants, existsSync, mkdirSync } from 'node:fs';
+import { accessSync, constants, existsSync, mkdirSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { StoreRefusal } from './refusal.ts';
 
@@ -8,21 +8,28 @@ import { StoreRefusal } from './refusal.ts';
  */
 export function provideDataFolder(folder: string): void {
   try {
-    make(folder);
+    makeFolder(folder, 0o700);
     accessSync(folder, constants.R_OK | constants.W_OK);
   } catch (error) {
     throw new StoreRefusal('NO_ACCESS', { cause: error, detail: folder });
   }
 }
 
-/** Step by step: Node's own recursion never ends where the system denies that anything can be made. */
-function make(folder: string): void {
-  if (existsSync(folder)) return;
-  make(dirname(folder));
+const isFolder = (path: string): boolean =>
+  statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
+
+/**
+ * Makes a folder with those above it, step by step: Node's own recursion never ends where the system denies
+ * that anything can be made.
+ * @throws Error of the system
+ */
+export function makeFolder(folder: string, mode = 0o777): void {
+  if (isFolder(folder)) return;
+  if (!existsSync(folder)) makeFolder(dirname(folder), mode);
   try {
-    mkdirSync(folder, { mode: 0o700 });
+    mkdirSync(folder, { mode });
   } catch (error) {
     // Another program that starts at the same moment may have been quicker.
-    if (!existsSync(folder)) throw error;
+    if (!isFolder(folder)) throw error;
   }
 }

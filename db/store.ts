@@ -41,7 +41,8 @@ export interface StoreOptions {
   careless?: boolean;
 }
 
-const FILE = 'tappet.db';
+/** The file of the store in a data folder. */
+export const storeFile = (folder: string): string => join(resolve(folder), 'tappet.db');
 
 /**
  * Opens the store of a data folder, makes it when there is none, and brings it up to this program's
@@ -52,7 +53,7 @@ export function openStore(folder: string, options: StoreOptions = {}): Store {
   const now = options.now ?? (() => new Date());
   const known = options.migrations ?? knownMigrations();
   const dataFolder = resolve(folder);
-  const file = join(dataFolder, FILE);
+  const file = storeFile(dataFolder);
   provideDataFolder(dataFolder);
   const db = open(file, known, { now, sync: options.careless ? 'OFF' : 'FULL' });
   const read = drizzle(db, { schema });

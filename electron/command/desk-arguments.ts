@@ -1,6 +1,5 @@
 import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
-import { defaultDataFolder } from '../launch/data-folder.ts';
 import { PlainRefusal } from '../launch/sentence.ts';
 
 export type DeskArguments =
@@ -15,7 +14,8 @@ function misused(sentence: string): PlainRefusal {
 }
 
 /**
- * Reads `LIST`, or `[--data DIR] PROCEDURE ['JSON']`. An input that is left out is `{}`.
+ * Reads `LIST`, or `--data DIR PROCEDURE ['JSON']`. An input that is left out is `{}`. The folder is never
+ * guessed: a call that was meant for a trial would land in the shop's own books.
  * @throws PlainRefusal for anything else
  */
 export function parseDeskArguments(args: readonly string[], workingFolder: string): DeskArguments {
@@ -24,10 +24,10 @@ export function parseDeskArguments(args: readonly string[], workingFolder: strin
   if (procedure === undefined) throw misused('No procedure was named.');
   if (procedure === 'LIST' && json === undefined) return { kind: 'list' };
   if (more.length > 0) throw misused('There is more than one input; put the JSON in quotes.');
-  if (values.data === '') throw misused('--data needs the name of a folder.');
+  if (!values.data?.trim()) throw misused('Say with --data DIR which shop is meant.');
   return {
     kind: 'call',
-    folder: values.data === undefined ? defaultDataFolder() : resolve(workingFolder, values.data),
+    folder: resolve(workingFolder, values.data),
     procedure,
     input: json === undefined ? {} : parseInput(json),
   };

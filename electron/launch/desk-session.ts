@@ -1,9 +1,11 @@
-import { existsSync, mkdirSync, mkdtempSync, renameSync, rmSync } from 'node:fs';
-import { basename, join } from 'node:path';
-import { openStore, type StoreOptions } from '../../db/store.ts';
+import { existsSync, mkdtempSync, readdirSync, renameSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { provideDataFolder } from '../../db/data-folder.ts';
+import { openStore, type StoreOptions, storeFile } from '../../db/store.ts';
 import type { DeskContext } from '../desk/index.ts';
 import { drawPaper } from '../paper/index.ts';
 import { type CallGate, createCallGate } from './call-gate.ts';
+import { isAlive } from './is-alive.ts';
 
 /** The open shop: its store, the context that every call gets, and the gate that calls pass. */
 export type DeskSession = {
@@ -55,21 +57,32 @@ export async function openDeskFor(
  * stops the program never finds half a shop at the next start.
  */
 async function provideDemoShop(folder: string, version: string): Promise<void> {
-  mkdirSync(folder, { recursive: true });
-  const aside = mkdtempSync(join(folder, 'filling-'));
+  provideDataFolder(folder);
+  clearAway(folder);
+  const place = storeFile(folder);
+  if (existsSync(place)) return;
+  const aside = mkdtempSync(join(folder, `${filling}${process.pid}-`));
   try {
     const session = openDesk(aside, version, { careless: true });
-    const { file } = session.context.store;
-    const place = join(folder, basename(file));
-    const isWanted = !existsSync(place);
     try {
-      if (isWanted) await fill(session);
+      await fill(session);
     } finally {
       await session.close();
     }
-    if (isWanted && !existsSync(place)) renameSync(file, place);
+    if (!existsSync(place)) renameSync(session.context.store.file, place);
   } finally {
     rmSync(aside, { recursive: true, force: true });
+  }
+}
+
+/** What is being filled lies in a folder with this and the number of the process in its name. */
+const filling = 'filling-';
+
+/** Removes what those left behind who were stopped while they filled a shop. */
+function clearAway(folder: string): void {
+  for (const name of readdirSync(folder)) {
+    const pid = /^filling-(\d+)-/.exec(name)?.[1];
+    if (pid && !isAlive(Number(pid))) rmSync(join(folder, name), { recursive: true, force: true });
   }
 }
 

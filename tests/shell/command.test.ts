@@ -67,11 +67,24 @@ describe('a call', () => {
     [['--data', folder, 'office'], 'NO_SUCH_PROCEDURE'],
     [['--data', folder, 'constructor.name'], 'NO_SUCH_PROCEDURE'],
     [['--data', folder, 'office.about', '{'], 'BAD_COMMAND'],
+    [['office.about', '{}'], 'BAD_COMMAND'],
+    [['--data', import.meta.filename, 'office.about', '{}'], 'NO_ACCESS'],
   ])('%j is refused in the same shape', (args, code) => {
     const { stdout, stderr, status } = desk(...args);
     expect({ stdout, status }).toEqual({ stdout: '', status: 1 });
     expect(JSON.parse(stderr).error).toEqual({ code, message: expect.any(String) });
   });
+});
+
+test('papers that can be put nowhere are refused before the work is done', () => {
+  const demo = join(root, 'electron', 'command', 'demo.ts');
+  const { stdout, stderr, status } = spawnSync(
+    process.execPath,
+    [demo, '--out', import.meta.filename],
+    { encoding: 'utf8' },
+  );
+  expect({ stdout, status }).toEqual({ stdout: '', status: 1 });
+  expect(stderr).toMatch(/^The papers can't be put into .+\. Choose another folder with --out\./);
 });
 
 test('a refusal carries issues only when there are any', () => {

@@ -109,6 +109,8 @@ describe('arguments of the desk command', () => {
     [['a.b', '{}', '{}']],
     [['--port', '1', 'a.b']],
     [['--data', '', 'a.b']],
+    [['--data', ' ', 'a.b', '{}']],
+    [['a.b', '{}']],
   ])('%j is refused', (args) => {
     expect(refusalOf(() => parseDeskArguments(args, '/here')).code).toBe('BAD_COMMAND');
   });
