@@ -4,6 +4,7 @@ import { PaperId, StaffId } from '../../shared/contract/ids.ts';
 import type { JournalEntry, Shop, Staff, TaxRule } from '../../shared/contract/office.ts';
 import { issuedPaper, journal, shop, staff } from '../schema/index.ts';
 import type { ReadStore } from '../store.ts';
+import { namesWithin } from './journal-names.ts';
 
 /** What a shop is before anybody has said so. */
 export const UNNAMED_SHOP: Shop = {
@@ -100,8 +101,8 @@ export const paperBytes = (
     .where(eq(issuedPaper.id, id))
     .get();
 
-export const journalEntries = (store: ReadStore, limit: number): JournalEntry[] =>
-  store
+export function journalEntries(store: ReadStore, limit: number): JournalEntry[] {
+  const entries = store
     .select({
       seq: journal.seq,
       at: journal.at,
@@ -115,3 +116,9 @@ export const journalEntries = (store: ReadStore, limit: number): JournalEntry[] 
     .orderBy(desc(journal.seq))
     .limit(limit)
     .all();
+  const namesIn = namesWithin(
+    store,
+    entries.map(({ detail }) => detail),
+  );
+  return entries.map((entry) => ({ ...entry, names: namesIn(entry.detail) }));
+}

@@ -20,9 +20,9 @@ import { refusalOf } from './refusal.tsx';
 
 /**
  * An issued paper. The button opens it in a browser and prints it from the program's own window; the
- * menu beside it has what else can be done.
+ * menu beside it has what else can be done. In a list of papers it is quiet: its name, and no box.
  */
-export function PaperButton({ paper }: { paper: PaperCard }) {
+export function PaperButton({ paper, quiet = false }: { paper: PaperCard; quiet?: boolean }) {
   const act = useMutation({
     mutationFn: (action: PaperAction) => action(paper.id),
     onError: (error) => {
@@ -34,8 +34,11 @@ export function PaperButton({ paper }: { paper: PaperCard }) {
   return (
     <Group gap={2} wrap="nowrap">
       <Button
-        variant="default"
+        variant={quiet ? 'subtle' : 'default'}
         mih={44}
+        px={quiet ? 'xs' : undefined}
+        miw={quiet ? '14rem' : undefined}
+        justify={quiet ? 'flex-start' : undefined}
         leftSection={<IconFileText size={18} aria-hidden />}
         loading={act.isPending}
         onClick={() => act.mutate(opens ? openPaperFile : printPaperFile)}
@@ -44,7 +47,12 @@ export function PaperButton({ paper }: { paper: PaperCard }) {
       </Button>
       <Menu position="bottom-end">
         <Menu.Target>
-          <ActionIcon variant="default" size={44} aria-label={`${name}: print or save`}>
+          <ActionIcon
+            variant={quiet ? 'subtle' : 'default'}
+            color={quiet ? 'gray' : undefined}
+            size={44}
+            aria-label={`${name}: print or save`}
+          >
             <IconChevronDown size={18} aria-hidden />
           </ActionIcon>
         </Menu.Target>

@@ -3,12 +3,15 @@ import { IconAlertTriangle, IconCircleCheck, IconShieldCheck } from '@tabler/ico
 import { useMutation, useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import type { JournalEntry } from '../../shared/contract/office.ts';
+import { formatQuantity } from '../../shared/money/index.ts';
 import { Card } from '../common/card.tsx';
 import { deskQuery } from '../common/desk.ts';
 import { useFormat } from '../common/format.ts';
 import { QueryView } from '../common/page.tsx';
 import { RefusalAlert } from '../common/refusal.tsx';
-import { journalFacts, journalWords } from './journal-words.ts';
+import { useMoney, useShop } from '../common/shop.tsx';
+import { journalFacts } from './journal-facts.ts';
+import { journalWords } from './journal-words.ts';
 import classes from './office.module.css';
 
 const FEW = 50;
@@ -19,16 +22,18 @@ export function JournalCard() {
   const [limit, setLimit] = useState(FEW);
   const query = useQuery(deskQuery.office.journal.queryOptions({ input: { limit } }));
   return (
-    <Card title="Journal" aside={<VerifyButton />}>
+    <Card flush title="Journal" aside={<VerifyButton />}>
       <QueryView query={query}>
         {(entries) =>
           entries.length === 0 ? (
-            <Text c="dimmed">Nothing has been written yet.</Text>
+            <Text c="dimmed" px="md" pb="md">
+              Nothing has been written yet.
+            </Text>
           ) : (
             <>
               <JournalTable entries={entries} />
               {entries.length === limit && limit < MANY && (
-                <Button variant="default" mt="sm" onClick={() => setLimit(MANY)}>
+                <Button variant="default" m="md" onClick={() => setLimit(MANY)}>
                   Show more
                 </Button>
               )}
@@ -71,10 +76,14 @@ function VerifyButton() {
 }
 
 function JournalTable({ entries }: { entries: readonly JournalEntry[] }) {
-  const format = useFormat();
+  const { date, instant } = useFormat();
+  const money = useMoney();
+  const { locale } = useShop();
+  const quantity = (thousandths: number) => formatQuantity(thousandths, locale);
+  const writing = { money, quantity, date, instant };
   return (
     <div className={classes.journal}>
-      <Table verticalSpacing={6}>
+      <Table verticalSpacing={7}>
         <Table.Thead>
           <Table.Tr>
             <Table.Th>No.</Table.Th>
@@ -88,14 +97,14 @@ function JournalTable({ entries }: { entries: readonly JournalEntry[] }) {
           {entries.map((entry) => (
             <Table.Tr key={entry.seq}>
               <Table.Td>{entry.seq}</Table.Td>
-              <Table.Td style={{ whiteSpace: 'nowrap' }}>{format.instant(entry.at)}</Table.Td>
+              <Table.Td style={{ whiteSpace: 'nowrap' }}>{instant(entry.at)}</Table.Td>
               <Table.Td style={{ whiteSpace: 'nowrap' }}>{entry.by}</Table.Td>
               <Table.Td>
                 <Text fw={500} size="sm">
                   {journalWords(entry.what)}
                 </Text>
                 <span className={classes.particulars}>
-                  {journalFacts(entry.detail).map(({ name, value }) => (
+                  {journalFacts(entry, writing).map(({ name, value }) => (
                     <span key={name}>
                       <span className={classes.particular}>{name}</span> {value}
                     </span>

@@ -90,27 +90,3 @@ const DONE: Record<string, string> = {
 };
 
 export const journalWords = (what: string): string => DONE[what] ?? what;
-
-/** Longer than this is an id or a fingerprint: its beginning is enough to compare by eye. */
-const LONG = 36;
-
-/** The particulars of an entry as `name value` pairs; as it is when it is not a JSON object. */
-export function journalFacts(detail: string): { name: string; value: string }[] {
-  try {
-    const facts: unknown = JSON.parse(detail);
-    if (typeof facts !== 'object' || facts === null) return [];
-    return Object.entries(facts)
-      .filter(([, value]) => value !== '' && value !== null && value !== true)
-      .map(([name, value]) => ({ name: spaced(name), value: short(value) }));
-  } catch {
-    return detail === '' ? [] : [{ name: '', value: detail }];
-  }
-}
-
-const spaced = (name: string): string =>
-  name.replace(/(?<=[a-z])[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
-
-function short(value: unknown): string {
-  const text = typeof value === 'string' ? value : JSON.stringify(value);
-  return text.length >= LONG && /^[0-9a-f-]+$/.test(text) ? `${text.slice(0, 13)}…` : text;
-}

@@ -10,6 +10,7 @@ import { FEATURES, type Feature } from '../../shared/work/features.ts';
 import { CYCLE_LABELS } from '../../shared/work/vocabulary.ts';
 import { deskQuery } from '../common/desk.ts';
 import { Empty, Page, QueryView } from '../common/page.tsx';
+import { Sheet } from '../common/sheet.tsx';
 import { modelAddress, useErrand } from './book-errand.ts';
 import { ConfirmForm } from './confirm-form.tsx';
 import { ContradictForm } from './contradict-form.tsx';
@@ -126,16 +127,18 @@ function Entry({
               hint="Write down one at a time, as its source prints it, with the page. Two people or two sources confirm it."
             />
           ) : (
-            specifications.map((specification) => (
-              <SpecificationEntry
-                key={specification.id}
-                specification={specification}
-                wanted={errand.feature === specification.feature}
-                onRevise={() => add(specification.feature)}
-                onConfirm={() => setConfirming(specification)}
-                onContradict={() => setContradicting(specification)}
-              />
-            ))
+            <Sheet>
+              {specifications.map((specification) => (
+                <SpecificationEntry
+                  key={specification.id}
+                  specification={specification}
+                  wanted={errand.feature === specification.feature}
+                  onRevise={() => add(specification.feature)}
+                  onConfirm={() => setConfirming(specification)}
+                  onContradict={() => setContradicting(specification)}
+                />
+              ))}
+            </Sheet>
           )}
         </section>
         <Sources specifications={specifications} />

@@ -1,4 +1,4 @@
-import { Anchor, Button, Group, Text } from '@mantine/core';
+import { Anchor, Button, Text } from '@mantine/core';
 import { IconArrowUpRight } from '@tabler/icons-react';
 import { Link } from 'react-router';
 import type { Specification } from '../../shared/contract/specbook.ts';
@@ -35,7 +35,10 @@ export function SpecificationEntry({
   return (
     <article aria-label={label} className={classes.specification} data-wanted={wanted}>
       <div>
-        <Text fw={600}>{label}</Text>
+        <div className={classes.named}>
+          <Text fw={600}>{label}</Text>
+          <StandingBadge standing={specification.standing} />
+        </div>
         <div className={classes.limits}>{printedLimits(specification)}</div>
         <Text size="sm">
           {[
@@ -72,17 +75,24 @@ export function SpecificationEntry({
         ))}
       </div>
       <div className={classes.actions}>
-        <StandingBadge standing={specification.standing} />
-        <Group gap={6} justify="flex-end">
-          <Button size="sm" variant="subtle" onClick={onRevise} aria-label={`${revise}: ${label}`}>
-            {revise}…
-          </Button>
-          <Button size="sm" variant="default" onClick={onConfirm} aria-label={`Confirm: ${label}`}>
-            Confirm…
-          </Button>
-        </Group>
         <Button
-          size="sm"
+          size="compact-sm"
+          variant={specification.standing === 'confirmed' ? 'subtle' : 'light'}
+          onClick={onConfirm}
+          aria-label={`Confirm: ${label}`}
+        >
+          Confirm…
+        </Button>
+        <Button
+          size="compact-sm"
+          variant="subtle"
+          onClick={onRevise}
+          aria-label={`${revise}: ${label}`}
+        >
+          {revise}…
+        </Button>
+        <Button
+          size="compact-sm"
           variant="subtle"
           onClick={onContradict}
           aria-label={`Other figures: ${label}`}

@@ -78,6 +78,8 @@ export const JournalEntry = z.object({
   by: z.string(),
   what: z.string(),
   detail: z.string(),
+  /** What people call what the ids within the detail stand for, by id. */
+  names: z.record(z.string(), z.string()),
   hash: z.string(),
 });
 export type JournalEntry = z.infer<typeof JournalEntry>;

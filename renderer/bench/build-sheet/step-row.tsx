@@ -75,7 +75,8 @@ function Icon(props: {
 }) {
   return (
     <ActionIcon
-      variant="default"
+      variant="subtle"
+      color="gray"
       size={48}
       aria-label={props.label}
       // Still in the way of the Tab key: whoever moved a step to the end does not lose the focus.

@@ -12,7 +12,7 @@ export function CustomerFacts({ customer }: { customer: Customer }) {
       <dt>Telephone</dt>
       <dd>
         {customer.phone === '' ? '–' : customer.phone}
-        {international !== '' && international !== customer.phone && (
+        {!sameNumber(international, customer.phone) && (
           <span className={classes.small}>{international}</span>
         )}
       </dd>
@@ -45,6 +45,10 @@ export function CustomerFacts({ customer }: { customer: Customer }) {
     </dl>
   );
 }
+
+/** Written internationally a number of this country only gains its country's digits. */
+const sameNumber = (international: string, phone: string): boolean =>
+  international.endsWith(phone.replace(/\D/g, '').replace(/^0+/, ''));
 
 /** An address breaks before its @, not in the middle of a name. */
 function EMailWords({ address }: { address: string }) {

@@ -126,7 +126,7 @@ function Bins({ bins }: { bins: readonly BinToCount[] }) {
                   {openCountId === null ? (
                     <Button
                       size="compact-sm"
-                      variant="default"
+                      variant="subtle"
                       aria-label={`Count ${binWords(bin)}`}
                       loading={open.isPending && open.variables?.bin === bin}
                       onClick={() => open.mutate({ by, bin })}
@@ -136,7 +136,7 @@ function Bins({ bins }: { bins: readonly BinToCount[] }) {
                   ) : (
                     <Button
                       size="compact-sm"
-                      variant="default"
+                      variant="subtle"
                       component={Link}
                       to={`/parts/count/${openCountId}`}
                       aria-label={`Go on with ${binWords(bin)}`}

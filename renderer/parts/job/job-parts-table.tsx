@@ -71,12 +71,12 @@ export function JobPartsTable({ job }: { job: JobParts }) {
                 <Table.Td>
                   <PartStanding line={line} />
                 </Table.Td>
-                <Table.Td>
+                <Table.Td className={classes.figure}>
                   {withJobOf(line).map((held) => (
                     <Button
                       key={held.part.id}
                       size="compact-sm"
-                      variant="default"
+                      variant="subtle"
                       aria-label={`Take ${held.part.number} back`}
                       onClick={() => setBack(held)}
                     >
