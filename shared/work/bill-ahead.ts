@@ -12,7 +12,7 @@ export type BeyondBecause = (typeof BEYOND_BECAUSE)[number];
 export const BEYOND_BECAUSE_LABELS: Record<BeyondBecause, string> = {
   decided: 'Decided at the bench',
   issued: 'Issued from the shelf',
-  clocked: 'Clocked beyond the hours estimated',
+  clocked: 'Clocked beyond what is estimated',
 };
 
 /** A line as far as it is compared. */
@@ -33,12 +33,18 @@ export interface SinceEstimate<Line> {
   readonly issued: readonly Line[];
   /** All hours that were clocked on the job. */
   readonly clocked: number;
+  /** The same hours as lines at the shop's own rates, where they are what will be charged. */
+  readonly hours: readonly Line[];
+  /** What a part is charged until its old one comes back, for as many; null for a part without it. */
+  readonly coreOf: (part: Line) => Line | null;
 }
 
 export interface Beyond<Line> {
   line: Line;
   because: BeyondBecause;
   priceToSet: boolean;
+  /** How much of the same stands before it, thousandths. */
+  held: number;
 }
 
 /** The unit of labour that is charged by the hour. */
@@ -46,32 +52,52 @@ const HOUR = 'h';
 
 /**
  * What comes to the bill beyond the lines that are estimated. A part that was decided on and then issued counts
- * once, and only as far as the estimate holds fewer. Clocked hours count where all labour of the estimate is
- * by the hour, at the price of the line with most of them; an amount off that line is not taken off again.
+ * once, and only as far as the estimate holds fewer; it brings its core charge along, which counts until a
+ * credit for the old part is on the bill. Clocked hours count where all labour is by the hour: at the price of
+ * the estimated line with most of them, of which an amount off is not taken off again, or at the shop's rates.
  */
 export function beyondEstimate<Line extends WantedLine>(
   estimated: readonly Line[],
-  { decided, issued, clocked }: SinceEstimate<Line>,
+  { decided, issued, clocked, hours, coreOf }: SinceEstimate<Line>,
 ): Beyond<Line>[] {
   const beyond: Beyond<Line>[] = [];
   const billed = () => [...estimated, ...beyond.map(({ line }) => line)];
-  const add = (line: Line, because: BeyondBecause, priceToSet: boolean) => {
-    const quantity = line.quantity - quantityOf(billed().filter((other) => isSame(other, line)));
-    if (quantity > 0) beyond.push({ line: { ...line, quantity }, because, priceToSet });
+  const heldOf = (line: Line) => quantityOf(billed().filter((other) => isSameWork(other, line)));
+  const add = (line: Line, because: BeyondBecause, priceToSet = false) =>
+    beyond.push({ line, because, priceToSet, held: heldOf(line) });
+  const addMissing = (wanted: Line, because: BeyondBecause, priceToSet = false) => {
+    const quantity = wanted.quantity - heldOf(wanted);
+    if (quantity <= 0) return;
+    const line = { ...wanted, quantity };
+    add(line, because, priceToSet);
+    const core = coreOf(line);
+    if (core !== null) add(core, because);
   };
-  for (const { line, priceToSet } of decided) add(line, 'decided', priceToSet);
-  for (const line of issued) add(line, 'issued', false);
-
-  const [most] = estimated.filter(isLabour).toSorted((a, b) => b.quantity - a.quantity);
-  const labour = billed().filter(isLabour);
-  const quantity = clocked - quantityOf(labour);
-  if (most !== undefined && labour.every(({ unit }) => unit === HOUR) && quantity > 0)
-    beyond.push({
-      line: { ...most, quantity, ...(most.discount?.by === 'amount' && { discount: null }) },
-      because: 'clocked',
-      priceToSet: false,
-    });
+  for (const { line, priceToSet } of decided) addMissing(line, 'decided', priceToSet);
+  for (const line of issued) addMissing(line, 'issued');
+  for (const line of hoursBeyond(estimated, billed(), { clocked, hours })) add(line, 'clocked');
   return beyond;
+}
+
+function hoursBeyond<Line extends WantedLine>(
+  estimated: readonly Line[],
+  billed: readonly Line[],
+  { clocked, hours }: Pick<SinceEstimate<Line>, 'clocked' | 'hours'>,
+): Line[] {
+  const labour = billed.filter(isLabour);
+  const quantity = clocked - quantityOf(labour);
+  if (quantity <= 0 || labour.some(({ unit }) => unit !== HOUR)) return [];
+  const byMost = (lines: readonly Line[]) =>
+    lines.filter(isLabour).toSorted((a, b) => b.quantity - a.quantity);
+  const [most] = byMost(estimated);
+  if (most !== undefined)
+    return [{ ...most, quantity, ...(most.discount?.by === 'amount' && { discount: null }) }];
+  let left = quantity;
+  return byMost(hours).flatMap((line) => {
+    const these = Math.min(line.quantity, left);
+    left -= these;
+    return these > 0 ? [{ ...line, quantity: these }] : [];
+  });
 }
 
 const isLabour = ({ kind }: WantedLine): boolean => kind === 'labour';
@@ -79,13 +105,18 @@ const isLabour = ({ kind }: WantedLine): boolean => kind === 'labour';
 const quantityOf = (lines: readonly WantedLine[]): number =>
   lines.reduce((sum, { quantity }) => sum + quantity, 0);
 
+type Named = Pick<WantedLine, 'kind' | 'description' | 'partId'>;
+
 /**
  * The same part, or for what is no part the same words. A core is security for an old part, and names the part
  * without being one.
  */
-const isSame = (a: WantedLine, b: WantedLine): boolean =>
-  !SECURITY.includes(a.kind) &&
-  (b.partId === null ? a.description === b.description : a.partId === b.partId);
+export const isSameWork = (a: Named, b: Named): boolean =>
+  SECURITY.includes(a.kind) || SECURITY.includes(b.kind)
+    ? a.kind === b.kind && a.description === b.description
+    : b.partId === null
+      ? a.description === b.description
+      : a.partId === b.partId;
 
 export interface Agreed {
   /** What the bill is heading to. */

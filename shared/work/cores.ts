@@ -13,6 +13,10 @@ export const CORE_MOVEMENT_LABELS: Record<CoreMovementKind, string> = {
   refused: 'Refused',
 };
 
+/** What a core charge is called on a bill. */
+export const coreChargeWords = (part: { description: string; number: string }): string =>
+  `Core charge, ${part.description} ${part.number}`;
+
 export interface CoreMovement {
   kind: CoreMovementKind;
   quantity: number;

@@ -8,7 +8,7 @@ let second: string;
 beforeAll(async () => {
   shop = await openTestShop();
   const { desk, by } = shop;
-  first = (await desk.counter.takeIn(plainIntake(by))).jobId;
+  first = (await desk.counter.takeIn({ ...plainIntake(by), spendingLimit: null })).jobId;
   const { customerId, machineId } = await desk.counter.takeIn({
     ...plainIntake(by),
     machine: { ...plainIntake(by).machine, serial: 'FM-5 0043' },

@@ -215,6 +215,85 @@ describe('parts from the shelf', () => {
   });
 });
 
+test('a part with a core is stopped by both, and put into the estimate as both', async () => {
+  const { desk, by } = shop;
+  const { id: starter } = await desk.parts.add({
+    by,
+    number: `ST ${serial}`,
+    description: 'Starter motor, rebuilt',
+    price: 9_000,
+    coreCharge: 2_500,
+  });
+  await desk.parts.move({ by, partId: starter, kind: 'received', quantity: 5_000 });
+  await approved(27_000);
+  await expect(issue(starter)).rejects.toMatchObject(
+    over({ total: 27_500, limit: 27_000, over: 500 }),
+  );
+  await approve(27_500);
+  await issue(starter);
+  const ahead = await desk.till.billAhead({ jobId });
+  expect(ahead.beyond).toMatchObject([
+    { because: 'issued', line: { kind: 'part', amount: 9_000 } },
+    {
+      because: 'issued',
+      line: {
+        kind: 'core-charge',
+        description: `Core charge, Starter motor, rebuilt ST ${serial}`,
+      },
+    },
+  ]);
+  // Written into the estimate, with the credit for the old one, nothing is left beyond it.
+  const core = {
+    description: `Core charge, Starter motor, rebuilt ST ${serial}`,
+    quantity: 1_000,
+    unitPrice: 2_500,
+  };
+  const lines = [
+    labour,
+    { ...core, kind: 'part' as const, description: 'Starter', partId: starter, unitPrice: 9_000 },
+    { ...core, kind: 'core-charge' as const },
+    { ...core, kind: 'core-credit' as const, description: 'Core came back' },
+  ];
+  await desk.till.writeEstimate({ by, jobId, lines });
+  expect(await desk.till.billAhead({ jobId })).toMatchObject({ total: 25_000, beyond: [] });
+});
+
+describe('hours before any estimate', () => {
+  const inHand = async (diagnosisFee: number | null) => {
+    const intake = plainIntake(shop.by);
+    shop.setClock('2026-03-04T14:00:00.000Z');
+    const taken = await shop.desk.counter.takeIn({
+      ...intake,
+      spendingLimit: 10_000,
+      diagnosisFee,
+      machine: { ...intake.machine, serial: `FM-9 ${serial} H${diagnosisFee}` },
+    });
+    jobId = taken.jobId;
+    const { id } = await clockOn();
+    shop.setClock('2026-03-04T17:00:00.000Z');
+    const ahead = await shop.desk.till.billAhead({ jobId });
+    await shop.desk.till.clockOff({ by: shop.by, entryId: id });
+    return ahead;
+  };
+
+  test('count against the spending limit at the shop’s rate', async () => {
+    const { desk, by } = shop;
+    await desk.office.setShop({ by, ...(await desk.office.shop({})), labourRate: 6_000 });
+    const { total, stopped, beyond } = await inHand(null);
+    expect(stopped).toBe(true);
+    expect(beyond).toMatchObject([
+      { because: 'clocked', line: { unit: 'h', unitPrice: 6_000, amount: total } },
+    ]);
+    // Three hours, less the moments that the calls themselves took.
+    expect(total).toBeGreaterThan(17_800);
+    expect(total).toBeLessThanOrEqual(18_000);
+  });
+
+  test('are what the diagnosis fee pays for, where one was agreed', async () => {
+    expect(await inHand(4_500)).toMatchObject({ total: 0, stopped: false, beyond: [] });
+  });
+});
+
 test('clocked time counts once it passes the hours estimated, running clocks too', async () => {
   shop.setClock('2026-03-03T14:00:00.000Z');
   await approved();

@@ -29,7 +29,7 @@ const AHEAD: BillAhead = {
   over: 6_000,
   stopped: true,
   estimate: null,
-  beyond: [{ because: 'decided', line: line('Piston', 6_000), priceToSet: false }],
+  beyond: [{ because: 'decided', line: line('Piston', 6_000), priceToSet: false, held: 0 }],
 };
 
 test('says what it comes to, what is approved, and by how much that is passed', () => {

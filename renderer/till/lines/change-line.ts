@@ -7,6 +7,7 @@ import {
   priceAtMarkup,
 } from '../../../shared/money/index.ts';
 import { rateFor } from '../../../shared/work/clock-lines.ts';
+import { coreChargeWords } from '../../../shared/work/cores.ts';
 import {
   type DraftLine,
   draftOf,
@@ -85,7 +86,7 @@ export function withCore(
   if (part.coreCharge === 0) return [...lines];
   const core: DraftLine = {
     ...emptyLine(lines, 'core-charge', rules),
-    description: `Core charge, ${part.description} ${part.number}`,
+    description: coreChargeWords(part),
     unitPrice: written(part.coreCharge, rules),
   };
   return lines.flatMap((line) => (line.key === below ? [line, core] : [line]));

@@ -40,6 +40,8 @@ export const BillAhead = z.object({
       line: Line,
       /** The line stands at nothing: the bill comes to more than `total`. */
       priceToSet: z.boolean(),
+      /** How much of the same the estimate and the lines above hold, thousandths. */
+      held: z.int(),
     }),
   ),
 });

@@ -1,9 +1,11 @@
 import { jobRowById } from '../../../../db/queries/counter/jobs.ts';
 import { standingDecisions } from '../../../../db/queries/decisions.ts';
 import { shopOf } from '../../../../db/queries/office.ts';
+import { partById } from '../../../../db/queries/parts/part.ts';
 import { usedParts } from '../../../../db/queries/parts/used-parts.ts';
 import { accountOf } from '../../../../db/queries/till/account.ts';
 import { clockedOn } from '../../../../db/queries/till/clock.ts';
+import { tillRulesOf } from '../../../../db/queries/till/rules.ts';
 import { billTermsOf } from '../../../../db/queries/till/terms.ts';
 import type { ReadStore } from '../../../../db/store.ts';
 import { jobCode } from '../../../../shared/contract/ids.ts';
@@ -17,6 +19,8 @@ import {
 } from '../../../../shared/work/bill-ahead.ts';
 import { dateIn } from '../../../../shared/work/calendar.ts';
 import { hoursOf, spanLasted } from '../../../../shared/work/clock.ts';
+import { labourLines, type WorkedTime } from '../../../../shared/work/clock-lines.ts';
+import { coreChargeWords } from '../../../../shared/work/cores.ts';
 import { workToBill } from '../../../../shared/work/work-to-bill.ts';
 import { proposedLines } from '../../bench/proposals.ts';
 import { found } from '../../refuse.ts';
@@ -69,14 +73,20 @@ export function billAheadOf(
       total: estimatedTotal,
       approved: work.approval !== null,
     },
-    beyond: beyond.flatMap(({ because, priceToSet }, index) => {
+    beyond: beyond.flatMap(({ line: _asked, ...why }, index) => {
       const line = bill?.lines[estimated.length + index];
-      return line === undefined ? [] : [{ because, line, priceToSet }];
+      return line === undefined ? [] : [{ ...why, line }];
     }),
   };
 }
 
-const NOTHING: SinceEstimate<LineInput> = { decided: [], issued: [], clocked: 0 };
+const NOTHING: SinceEstimate<LineInput> = {
+  decided: [],
+  issued: [],
+  clocked: 0,
+  hours: [],
+  coreOf: () => null,
+};
 
 const bare = {
   partId: null,
@@ -96,6 +106,10 @@ function sinceEstimate(
   const written = estimates.at(-1)?.writtenAt ?? '';
   // Advice behind decisions reads the whole sheet: it is asked only where something was decided.
   const decidedSince = standingDecisions(store, jobId).some(({ at }) => at > written);
+  const times = clockedTimes(store, jobId, now);
+  const { rounding, labourRate } = shopOf(store);
+  // An estimate says what the work costs, and an agreed fee what the diagnosis does: hours are then not it.
+  const byTheHour = estimates.length === 0 && !found(jobRowById(store, jobId), 'job').diagnosisFee;
   return {
     decided: decidedSince
       ? proposedLines(store, jobId, written).lines.map(
@@ -106,7 +120,12 @@ function sinceEstimate(
         )
       : [],
     issued: issuedWith(usedParts(store, jobId), more).map(partLine),
-    clocked: clockedHours(store, jobId, now),
+    clocked: hoursOf(
+      times.reduce((sum, { minutes }) => sum + minutes, 0),
+      rounding,
+    ),
+    hours: byTheHour ? labourLines(times, { ...tillRulesOf(store), labourRate, rounding }) : [],
+    coreOf: (line) => coreLine(store, line),
   };
 }
 
@@ -131,14 +150,29 @@ const partLine = ({ part, quantity }: AboutToIssue): LineInput => ({
   priceFrom: part.sellsBy,
 });
 
-/** Thousandths of an hour; clocks that run count up to now. */
-const clockedHours = (store: ReadStore, jobId: string, now: Date): number =>
-  hoursOf(
-    clockedOn(store, jobId)
-      .filter(({ what }) => what !== 'struck-out')
-      .reduce((sum, row) => sum + spanLasted(row, now.toISOString()), 0),
-    shopOf(store).rounding,
-  );
+/** What a part of a line is charged until the old one comes back. */
+function coreLine(store: ReadStore, { kind, partId, quantity, unit }: LineInput): LineInput | null {
+  const part = kind === 'part' && partId !== null ? partById(store, partId) : undefined;
+  if (part === undefined || part.coreCharge === 0) return null;
+  return {
+    ...bare,
+    kind: 'core-charge',
+    description: coreChargeWords(part),
+    quantity,
+    unit,
+    unitPrice: part.coreCharge,
+  };
+}
+
+/** Clocks that run count up to now. */
+const clockedTimes = (store: ReadStore, jobId: string, now: Date): WorkedTime[] =>
+  clockedOn(store, jobId)
+    .filter(({ what }) => what !== 'struck-out')
+    .map((row) => ({
+      workKind: row.workKind,
+      minutes: spanLasted(row, now.toISOString()),
+      hourlyCost: 0,
+    }));
 
 interface Refusal {
   OVER_APPROVAL: (more: { data: { total: number; limit: number; over: number } }) => Error;
