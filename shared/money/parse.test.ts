@@ -24,6 +24,8 @@ test.each([
   ['1.234', 'KWD', 'en', 1_234],
   ['１２.５', 'USD', 'en', 1_250],
   ['١٢٫٥', 'USD', 'en', 1_250],
+  ['\u200F١٬٢٣٤٫٥٠ ج.م.\u200F', 'EGP', 'ar-EG', 123_450],
+  ['\u2067 12.50 $ \u2069', 'USD', 'en', 1_250],
 ])('%s in %s (%s) is %i', (text, currency, locale, minor) => {
   expect(parseMoney(text, currency, locale)).toBe(minor);
 });
@@ -61,6 +63,9 @@ const places = fc.constantFrom(
   ['JPY', 'ja-JP'],
   ['PLN', 'pl-PL'],
   ['GBP', 'en-GB'],
+  ['EGP', 'ar-EG'],
+  ['JPY', 'ar-EG'],
+  ['ILS', 'he-IL'],
 ) as fc.Arbitrary<[string, string]>;
 
 test('what the program prints can be typed back', () => {

@@ -56,10 +56,14 @@ export function parseQuantity(text: string, locale = 'en'): number {
   return toMinor(BigInt(whole + fraction.padEnd(3, '0')));
 }
 
+/** Marks of the writing direction, which an amount is written with in some languages, and their like. */
+const UNSEEN = /[\u061C\u200B-\u200F\u202A-\u202E\u2060\u2066-\u2069\uFEFF]/g;
+
 /** Full-width and Arabic digits, minus signs and hard spaces as a plain keyboard has them. */
 function plainDigits(text: string): string {
   return text
     .normalize('NFKC')
+    .replace(UNSEEN, '')
     .replace(/[\u0660-\u0669]/g, (digit) => String(digit.charCodeAt(0) - 0x660))
     .replace(/[\u06F0-\u06F9]/g, (digit) => String(digit.charCodeAt(0) - 0x6f0))
     .replace(/\u066B/g, '.')
@@ -76,8 +80,8 @@ function currencySigns(currency: string, locale: string): string[] {
     [locale, 'en'].map((tag) =>
       new Intl.NumberFormat(tag, { style: 'currency', currency, currencyDisplay })
         .formatToParts(0)
-        .filter((part) => part.type === 'currency')
-        .map((part) => part.value.normalize('NFKC').toLowerCase()),
+        .filter(({ type, value }) => type === 'currency' && value !== '')
+        .map((part) => part.value.normalize('NFKC').replace(UNSEEN, '').toLowerCase()),
     ),
   );
   return signs.flat();
@@ -91,23 +95,31 @@ function withoutCurrency(plain: string, text: string, currency: string, locale: 
   if (/^\D*-|-\D*$|^\(/.test(plain)) {
     throw new RangeError(`'${text}' is below zero: type the amount without a sign.`);
   }
-  const match = /^([^\d.,']*)([\d.,' ]*?)([^\d.,']*)$/.exec(plain);
+  const bare = withoutSign(plain, currencySigns(currency, locale));
+  const match = /^([^\d.,']*)([\d.,' ]*?)([^\d.,']*)$/.exec(bare);
   const [, before = '', number = '', after = ''] = match ?? [];
   if (!/\d/.test(number)) {
     throw new RangeError(`'${text}' is not an amount: type a number, such as 12.50.`);
   }
-  for (const beside of [before.trim(), after.trim()]) {
-    if (beside !== '' && !currencySigns(currency, locale).includes(beside.toLowerCase())) {
-      throw new RangeError(`'${text}' is not in ${currency}: type only the number.`);
-    }
+  if (before.trim() + after.trim() !== '') {
+    throw new RangeError(`'${text}' is not in ${currency}: type only the number.`);
   }
   return number.trim();
+}
+
+/** Signs are cut off whole: some have dots in them, which are no decimal marks. */
+function withoutSign(plain: string, signs: readonly string[]): string {
+  const longestFirst = signs.toSorted((a, b) => b.length - a.length);
+  const before = longestFirst.find((sign) => plain.toLowerCase().startsWith(sign)) ?? '';
+  const rest = plain.slice(before.length);
+  const after = longestFirst.find((sign) => rest.toLowerCase().endsWith(sign)) ?? '';
+  return rest.slice(0, rest.length - after.length).trim();
 }
 
 /** The mark that the locale puts between thousands; empty for a space. */
 function groupMark(locale: string): string {
   const parts = new Intl.NumberFormat(locale, { useGrouping: true }).formatToParts(1_234_567);
-  return (parts.find((part) => part.type === 'group')?.value ?? '').replace(/\u2019/g, "'").trim();
+  return plainDigits(parts.find((part) => part.type === 'group')?.value ?? '');
 }
 
 interface SplitNumber {
