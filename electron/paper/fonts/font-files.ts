@@ -2,37 +2,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { create, type Font } from 'fontkit';
-
-/** `regular` for text, `strong` for headings and figures that count, `oblique` for remarks. */
-export type Face = 'regular' | 'strong' | 'oblique';
-
-/** Which alphabets a family is there for: `base` is Latin, Greek, Cyrillic and Devanagari. */
-export type Family = 'base' | 'japanese' | 'chinese';
-
-/**
- * The font files that papers are drawn with, as package and path in it. Whoever packs the program needs
- * these and no other file of the three packages. Han characters have no oblique: they stay upright.
- */
-const FONT_FILES = {
-  base: {
-    package: '@expo-google-fonts/noto-sans',
-    regular: '400Regular/NotoSans_400Regular.ttf',
-    strong: '600SemiBold/NotoSans_600SemiBold.ttf',
-    oblique: '400Regular_Italic/NotoSans_400Regular_Italic.ttf',
-  },
-  japanese: {
-    package: '@expo-google-fonts/noto-sans-jp',
-    regular: '400Regular/NotoSansJP_400Regular.ttf',
-    strong: '600SemiBold/NotoSansJP_600SemiBold.ttf',
-    oblique: '400Regular/NotoSansJP_400Regular.ttf',
-  },
-  chinese: {
-    package: '@expo-google-fonts/noto-sans-sc',
-    regular: '400Regular/NotoSansSC_400Regular.ttf',
-    strong: '600SemiBold/NotoSansSC_600SemiBold.ttf',
-    oblique: '400Regular/NotoSansSC_400Regular.ttf',
-  },
-} satisfies Record<Family, Record<'package' | Face, string>>;
+import { FAMILIES, type Face, type Family } from './families.ts';
 
 const loaded = new Map<string, Font>();
 
@@ -53,9 +23,19 @@ export function hasGlyph(family: Family, face: Face, character: string): boolean
   return codePoint !== undefined && load(family, face).hasGlyphForCodePoint(codePoint);
 }
 
+const probes = new Map<string, Font>();
+
+/** Whether a font draws a letter as several glyphs, of which all but the first stand for no character. */
+export function isTakenApart(family: Family, face: Face, letter: string): boolean {
+  const name = `${family} ${face}`;
+  const probe = probes.get(name) ?? fontForOneDocument(family, face);
+  probes.set(name, probe);
+  return probe.layout(letter).glyphs.length > 1;
+}
+
 /** Read when first asked for and then kept: a Han font is 5 to 10 MB. */
 function load(family: Family, face: Face): Font {
-  const path = join(fontFolder(FONT_FILES[family].package), FONT_FILES[family][face]);
+  const path = join(fontFolder(FAMILIES[family].package), FAMILIES[family][face]);
   let font = loaded.get(path);
   if (font === undefined) {
     font = create(readFileSync(path));

@@ -1,85 +1,112 @@
-import { type Face, type Family, hasGlyph } from './font-files.ts';
+import { covers, isBase, isWhole } from './coverage.ts';
+import type { Stretch } from './direction.ts';
+import { REPLACEMENT } from './drawable.ts';
+import { FAMILIES, type Face, type Family } from './families.ts';
+import { lettersOf } from './syllables.ts';
 
 /** A stretch of text that one font draws. */
-export interface Run {
+export interface Run extends Stretch {
+  family: Family;
+  /** Whether its glyphs are not simply those of its characters, one after the other. */
+  shaped: boolean;
+}
+
+/**
+ * Splits a stretch into runs by the fonts that cover it, from left to right. Base letters and the marks on
+ * them stay together. Letters outside the base font go to the one font that covers all of them, if there
+ * is one, so that a name is not set from two hands. Spaces and digits within a script that is shaped are
+ * set with it.
+ * @param families those outside the base, in the order in which they are asked
+ */
+export function runsOf(stretch: Stretch, face: Face, families: readonly Family[]): Run[] {
+  const { text, rightToLeft } = stretch;
+  if (!rightToLeft && isBase(face, text))
+    return [{ ...stretch, family: 'base', shaped: !isWhole(face, text) }];
+  const runs: Omit<Run, 'shaped'>[] = [];
+  let { at } = stretch;
+  for (const piece of withNeighbours(piecesOf(text, face, families), face, rightToLeft)) {
+    const last = runs.at(-1);
+    if (last?.family === piece.family) last.text += piece.text;
+    else runs.push({ ...piece, rightToLeft, at });
+    at += piece.text.length;
+  }
+  const shaped = runs.map((run) => ({ ...run, shaped: isShaped(run, face) }));
+  return rightToLeft ? shaped.reverse() : shaped;
+}
+
+function isShaped({ text, family, rightToLeft }: Omit<Run, 'shaped'>, face: Face): boolean {
+  if (rightToLeft || FAMILIES[family].setting !== 'plain') return true;
+  return family === 'base' && !isWhole(face, text);
+}
+
+interface Piece {
   text: string;
   family: Family;
 }
 
-/** Stands, visibly, where no font has the character. */
-const REPLACEMENT = '\ufffd';
-
-const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
-
-/**
- * Splits a line into runs by the fonts that cover it. Base letters and the marks on them stay together. A
- * stretch outside the base font goes to the one font that covers all of it, if there is one, so that a
- * name is not set from two hands; which Han font is asked first follows the shop's locale, since the same
- * code point is drawn differently in Japan and in China.
- */
-export function runsOf(text: string, face: Face, locale: string): Run[] {
-  const foreign: Family[] = /^zh\b/i.test(locale)
-    ? ['chinese', 'japanese']
-    : ['japanese', 'chinese'];
-  if (covers('base', face, text)) return [{ text, family: 'base' }];
-
-  const runs: Run[] = [];
+/** The text letter by letter, with the families that are there for them. */
+function piecesOf(text: string, face: Face, families: readonly Family[]): Piece[] {
+  const pieces: Piece[] = [];
   let stretch: string[] = [];
-  const append = (piece: string, family: Family) => {
-    const last = runs.at(-1);
-    if (last?.family === family) last.text += piece;
-    else runs.push({ text: piece, family });
-  };
+  let possible = families;
   const flush = () => {
-    const whole = foreign.find((family) => covers(family, face, stretch.join('')));
-    for (const piece of stretch) {
-      const family = whole ?? foreign.find((candidate) => covers(candidate, face, piece));
-      if (family === undefined) append(REPLACEMENT, 'base');
-      else append(piece, family);
-    }
+    const family = possible.find((candidate) => covers(candidate, face, stretch.join('')));
+    for (const letter of stretch)
+      pieces.push(...(family ? [{ text: letter, family }] : drawnFrom(families, face, letter)));
     stretch = [];
+    possible = families;
   };
-  for (const { segment } of graphemes.segment(text)) {
-    if (covers('base', face, segment)) {
+  for (const letter of lettersOf(text)) {
+    if (isBase(face, letter)) {
       flush();
-      append(segment, 'base');
-    } else stretch.push(segment);
+      pieces.push({ text: letter, family: 'base' });
+      continue;
+    }
+    const there = (family: Family) => FAMILIES[family].letters.test(letter);
+    if (!possible.some(there)) flush();
+    stretch.push(letter);
+    possible = possible.filter(there);
   }
   flush();
-  return runs;
+  return pieces;
 }
 
-/** What has been asked before, per font: every character of every paper is asked for. */
-const known: Record<Family, Record<Face, Map<string, boolean>>> = {
-  base: { regular: new Map(), strong: new Map(), oblique: new Map() },
-  japanese: { regular: new Map(), strong: new Map(), oblique: new Map() },
-  chinese: { regular: new Map(), strong: new Map(), oblique: new Map() },
-};
+/** A letter by the first family that has it, or as much of it as there is. */
+function drawnFrom(families: readonly Family[], face: Face, letter: string): Piece[] {
+  const there = families.filter((family) => FAMILIES[family].letters.test(letter));
+  // Signs that belong to no script are in the Japanese font, if anywhere.
+  const asked: Family[] = /^\p{L}/u.test(letter) ? there : [...there, 'japanese'];
+  const family = asked.find((candidate) => covers(candidate, face, letter));
+  if (family !== undefined) return [{ text: letter, family }];
+  const characters = Array.from(letter);
+  if (characters.length === 1) return [{ text: REPLACEMENT, family: 'base' }];
+  return characters.flatMap((character): Piece[] =>
+    isBase(face, character)
+      ? [{ text: character, family: 'base' }]
+      : drawnFrom(families, face, character),
+  );
+}
 
-function covers(family: Family, face: Face, text: string): boolean {
-  const answers = known[family][face];
-  for (const character of text) {
-    let has = answers.get(character);
-    if (has === undefined) {
-      has = hasGlyph(family, face, character);
-      answers.set(character, has);
+/** Sets what is neither letter nor mark with the letters before and after it. */
+function withNeighbours(pieces: Piece[], face: Face, rightToLeft: boolean): Piece[] {
+  const isLetter = ({ family, text }: Piece) => family !== 'base' || /\p{L}/u.test(text);
+  const after: (Family | undefined)[] = [];
+  for (const [index, piece] of [...pieces.entries()].reverse())
+    after[index] = isLetter(piece) ? piece.family : after[index + 1];
+  let before: Family | undefined;
+  return pieces.map((piece, index) => {
+    if (isLetter(piece)) {
+      before = piece.family;
+      return piece;
     }
-    if (!has) return false;
-  }
-  return true;
+    const family = before ?? after[index];
+    const within = rightToLeft || before === after[index];
+    return within && setsOthers(family) && covers(family, face, piece.text)
+      ? { text: piece.text, family }
+      : piece;
+  });
 }
 
-/**
- * Text made ready for drawing: composed (NFC), line ends as `\n`, and without characters that have no
- * shape of their own but can turn or hide what stands around them (direction overrides, joiners).
- * Control characters become the visible replacement.
- */
-export function drawable(text: string): string {
-  return text
-    .toWellFormed()
-    .normalize('NFC')
-    .replaceAll(/\r\n?|[\u2028\u2029\u0085\v\f]/g, '\n')
-    .replaceAll('\t', ' ')
-    .replaceAll(/\p{Default_Ignorable_Code_Point}/gu, '')
-    .replaceAll(/[^\P{Cc}\n]/gu, REPLACEMENT);
+function setsOthers(family: Family | undefined): family is Family {
+  return family !== undefined && family !== 'emoji' && FAMILIES[family].setting !== 'plain';
 }

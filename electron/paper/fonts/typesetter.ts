@@ -1,6 +1,11 @@
-import { type Face, type Family, fontForOneDocument } from './font-files.ts';
+import { Paragraph } from './direction.ts';
+import { drawable } from './drawable.ts';
+import { FAMILIES, type Face, type Family, familiesFor } from './families.ts';
+import { fontForOneDocument } from './font-files.ts';
 import { breakablePieces } from './line-break.ts';
-import { drawable, type Run, runsOf } from './runs.ts';
+import { type Run, runsOf } from './runs.ts';
+import { DIRECTION_FEATURE, shapedFont } from './shaped-font.ts';
+import { lettersOf } from './syllables.ts';
 
 export interface TextStyle {
   face: Face;
@@ -9,14 +14,19 @@ export interface TextStyle {
   /** From baseline to baseline, in points. */
   leading: number;
   ink: string;
-  /** Extra space between letters, in points. */
+  /** Extra space between letters, in points; not in scripts whose letters join. */
   spacing?: number;
 }
 
 export interface TextLine {
+  /** In the order in which it is written. */
+  text: string;
+  /** From left to right. */
   runs: Run[];
   /** In points, without trailing spaces. */
   width: number;
+  /** In points: what moves a line that runs from right to left to where its paragraph begins. */
+  indent: number;
   style: TextStyle;
 }
 
@@ -25,94 +35,139 @@ export interface TextLine {
  */
 export class Typesetter {
   readonly #document: PDFKit.PDFDocument;
-  readonly #locale: string;
+  readonly #families: Family[];
   readonly #registered = new Set<string>();
 
   constructor(document: PDFKit.PDFDocument, locale: string) {
     this.#document = document;
-    this.#locale = locale;
+    this.#families = familiesFor(locale);
   }
 
   /** Breaks text into lines no wider than `width` points. An empty text has no lines. */
   lines(text: string, style: TextStyle, width: number): TextLine[] {
-    const lines: TextLine[] = [];
     const ready = drawable(text);
-    if (ready.trim() === '') return lines;
-    for (const paragraph of ready.trimEnd().split('\n')) {
-      let line = '';
-      for (const piece of breakablePieces(paragraph.trimEnd())) {
-        if (line !== '' && this.#width((line + piece).trimEnd(), style) > width) {
-          lines.push(this.#line(line, style));
-          line = '';
-        }
-        line += piece;
-        while (this.#width(line.trimEnd(), style) > width && line.length > 1) {
-          const head = this.#headThatFits(line, style, width);
-          lines.push(this.#line(head, style));
-          line = line.slice(head.length);
-        }
-      }
-      if (line !== '' || paragraph === '') lines.push(this.#line(line, style));
-    }
-    return lines;
+    if (ready.trim() === '') return [];
+    return ready
+      .trimEnd()
+      .split('\n')
+      .flatMap((paragraph) => this.#paragraphLines(paragraph.trimEnd(), style, width));
   }
 
   /** Width in points of a text set on one line. */
   widthOf(text: string, style: TextStyle): number {
-    return this.#width(drawable(text).replaceAll('\n', ' '), style);
+    const paragraph = new Paragraph(drawable(text).replaceAll('\n', ' '));
+    return this.#width(paragraph, 0, paragraph.text.length, style);
   }
 
   /** Draws a line with its baseline at `baseline`; `x` is the edge or middle that `align` names. */
   draw(line: TextLine, x: number, baseline: number, align: 'left' | 'right' | 'center' = 'left') {
-    let at = align === 'left' ? x : align === 'right' ? x - line.width : x - line.width / 2;
+    let at =
+      align === 'left' ? x + line.indent : align === 'right' ? x - line.width : x - line.width / 2;
     this.#document.fillColor(line.style.ink);
-    for (const run of line.runs) {
-      const width = this.#runWidth(run, line.style);
-      this.#document.text(run.text, at, baseline, {
+    const placed = line.runs.map((run) => {
+      const place = { run, x: at };
+      at += this.#runWidth(run, line.style);
+      return place;
+    });
+    // In the order in which they are written: whoever copies the text out goes by that.
+    for (const { run, x: left } of placed.sort((one, other) => one.run.at - other.run.at)) {
+      this.#use(run, line.style);
+      this.#document.text(run.text, left, baseline, {
         lineBreak: false,
         baseline: 'alphabetic',
-        characterSpacing: line.style.spacing ?? 0,
+        characterSpacing: run.shaped ? 0 : (line.style.spacing ?? 0),
+        ...featuresOf(run),
       });
-      at += width;
     }
   }
 
-  #line(text: string, style: TextStyle): TextLine {
-    const trimmed = text.trimEnd();
-    // A no-break space has done its work once the line is broken; a plain one is found by searching.
-    const runs = runsOf(trimmed.replaceAll(/[\u00a0\u202f]/g, ' '), style.face, this.#locale);
-    return { runs: trimmed === '' ? [] : runs, width: this.#width(trimmed, style), style };
+  #paragraphLines(text: string, style: TextStyle, width: number): TextLine[] {
+    const paragraph = new Paragraph(text);
+    const lines: TextLine[] = [];
+    let start = 0;
+    let end = 0;
+    const finish = (at: number) => {
+      lines.push(this.#line(paragraph, start, at, style));
+      start = at;
+    };
+    for (const piece of breakablePieces(text)) {
+      if (end > start && this.#width(paragraph, start, end + piece.length, style) > width)
+        finish(end);
+      end += piece.length;
+      while (end - start > 1 && this.#width(paragraph, start, end, style) > width)
+        finish(start + this.#headThatFits(paragraph, start, end, style, width));
+    }
+    if (end > start || text === '') finish(end);
+    if (paragraph.rightToLeft) {
+      const widest = Math.max(...lines.map((line) => line.width));
+      for (const line of lines) line.indent = widest - line.width;
+    }
+    return lines;
   }
 
-  #width(text: string, style: TextStyle): number {
-    const runs = runsOf(text.replaceAll(/[\u00a0\u202f]/g, ' '), style.face, this.#locale);
+  #line(paragraph: Paragraph, start: number, end: number, style: TextStyle): TextLine {
+    const text = paragraph.text.slice(start, end).trimEnd();
+    const runs = this.#runs(paragraph, start, start + text.length, style);
+    return { text, runs, width: this.#runsWidth(runs, style), indent: 0, style };
+  }
+
+  #runs(paragraph: Paragraph, start: number, end: number, style: TextStyle): Run[] {
+    return paragraph.stretches(start, end).flatMap((stretch) => {
+      // A no-break space has done its work once the line is broken; a plain one is found by searching.
+      const text = stretch.text.replaceAll(/[\u00a0\u202f]/g, ' ');
+      return runsOf({ ...stretch, text }, style.face, this.#families);
+    });
+  }
+
+  /** Without trailing spaces. */
+  #width(paragraph: Paragraph, start: number, end: number, style: TextStyle): number {
+    const length = paragraph.text.slice(start, end).trimEnd().length;
+    return this.#runsWidth(this.#runs(paragraph, start, start + length, style), style);
+  }
+
+  #runsWidth(runs: Run[], style: TextStyle): number {
     return runs.reduce((sum, run) => sum + this.#runWidth(run, style), 0);
   }
 
   #runWidth(run: Run, style: TextStyle): number {
     if (run.text === '') return 0;
-    this.#use(run.family, style);
-    return (
-      this.#document.widthOfString(run.text) + (style.spacing ?? 0) * Array.from(run.text).length
-    );
+    this.#use(run, style);
+    if (run.shaped) return this.#document.widthOfString(run.text, featuresOf(run));
+    const spacing = (style.spacing ?? 0) * Array.from(run.text).length;
+    return this.#document.widthOfString(run.text) + spacing;
   }
 
-  /** The longest beginning that fits, at least one character, for a word wider than its column. */
-  #headThatFits(text: string, style: TextStyle, width: number): string {
-    let head = '';
-    for (const character of text) {
-      if (head !== '' && this.#width(head + character, style) > width) break;
-      head += character;
+  /** Length of the longest beginning that fits, at least one letter, for a word wider than its column. */
+  #headThatFits(
+    paragraph: Paragraph,
+    start: number,
+    end: number,
+    style: TextStyle,
+    width: number,
+  ): number {
+    let length = 0;
+    for (const letter of lettersOf(paragraph.text.slice(start, end))) {
+      const longer = length + letter.length;
+      if (length > 0 && this.#width(paragraph, start, start + longer, style) > width) break;
+      length = longer;
     }
-    return head;
+    return length;
   }
 
-  #use(family: Family, style: TextStyle) {
-    const name = `${family} ${style.face}`;
+  #use({ family, shaped }: Run, { face, size }: TextStyle) {
+    const name = `${family} ${face}${shaped ? ' shaped' : ''}`;
     if (!this.#registered.has(name)) {
-      this.#document.registerFont(name, fontForOneDocument(family, style.face));
+      const font = fontForOneDocument(family, face);
+      const whole = FAMILIES[family].setting !== 'syllables';
+      this.#document.registerFont(name, shaped ? shapedFont(font, whole) : font);
       this.#registered.add(name);
     }
-    this.#document.font(name).fontSize(style.size);
+    this.#document.font(name).fontSize(size);
   }
+}
+
+/** pdfkit lays out a text with features whole, one without them word by word. */
+function featuresOf({ shaped, rightToLeft }: Run): { features?: PDFKit.Mixins.OpenTypeFeatures[] } {
+  if (!shaped) return {};
+  return { features: [DIRECTION_FEATURE[rightToLeft ? 'rightToLeft' : 'leftToRight']] };
 }

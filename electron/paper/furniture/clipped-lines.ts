@@ -1,3 +1,4 @@
+import { lettersOf } from '../fonts/syllables.ts';
 import type { TextLine, TextStyle } from '../fonts/typesetter.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -12,10 +13,10 @@ export function clippedLines(
   const kept = all.slice(0, count);
   const last = kept.at(-1);
   if (all.length <= count || last === undefined) return kept;
-  let words = last.runs.map((run) => run.text).join('');
+  let words = last.text;
   let shortened = sheet.lines(`${words} …`, style, width);
   while (shortened.length > 1) {
-    words = words.replace(/.$/u, '').trimEnd();
+    words = lettersOf(words).slice(0, -1).join('').trimEnd();
     shortened = sheet.lines(`${words} …`, style, width);
   }
   return [...kept.slice(0, -1), ...shortened];
