@@ -12,8 +12,32 @@ describe('folding for search', () => {
     ['Straße', 'strasse'],
     ['ＡＢＣ　１２', 'abc 12'],
     ['  two\n lines ', 'two lines'],
+    ['İPEK IŞIK', 'ipek isik'],
+    ['Nguyễn Thị Hương', 'nguyen thi huong'],
+    ['\u05e9\u05b8\u05c1\u05dc\u05d5\u05b9\u05dd', 'שלום'],
+    ['مُحَمَّد', 'محمد'],
+    ['آغا أحمد إيمان ٱلله', 'اغا احمد ايمان الله'],
+    ['ليلى', 'ليلي'],
+    ['محمـــد', 'محمد'],
+    ['می‌خواهم', 'ميخواهم'],
+    ['०१२ ٣٤٥ ۶۷', '012 345 67'],
+    ['🛠️', '🛠'],
+    ['ᲒᲘᲝᲠᲒᲘ', 'გიორგი'],
   ])('%s', (text, folded) => {
     expect(fold(text)).toBe(folded);
+  });
+
+  test('finds Hangul however it is composed, and by its first letters', () => {
+    expect(fold('김민서'.normalize('NFD'))).toBe(fold('김민서'));
+    expect(fold('김민서').startsWith(fold('김ㅁ'.replace('ㅁ', '\u1106')))).toBe(true);
+  });
+
+  test.each([
+    ['राम', 'रीमा'],
+    ['สมชาย', 'สมชัย'],
+    ['கமல்', 'கமலா'],
+  ])('%s and %s stay two names', (one, other) => {
+    expect(fold(one)).not.toBe(fold(other));
   });
 
   test('is the same twice as once, and deaf to capitals', () => {
