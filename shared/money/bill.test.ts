@@ -45,10 +45,10 @@ test('nonsense is refused', () => {
 
 test('the rounding rule reads as a sentence', () => {
   expect(roundingSentence({ rounding: 'half-up', basis: 'invoice' })).toBe(
-    'Tax is rounded half up to the cent on the whole bill.',
+    'Tax is rounded to the last digit shown, a half up, on the whole bill.',
   );
   expect(roundingSentence({ rounding: 'half-even', basis: 'line' })).toBe(
-    'Tax is rounded to the cent, a half to the even one, on each line.',
+    'Tax is rounded to the last digit shown, a half to the even digit, on each line.',
   );
 });
 

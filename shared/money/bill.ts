@@ -166,14 +166,14 @@ const sum = (amounts: readonly bigint[]): bigint =>
   amounts.reduce((total, amount) => total + amount, 0n);
 
 const ROUNDING_WORDS: Record<Rounding, string> = {
-  'half-up': 'half up to the cent',
-  'half-even': 'to the cent, a half to the even one,',
+  'half-up': 'a half up',
+  'half-even': 'a half to the even digit',
 };
 const BASIS_WORDS: Record<TaxBasis, string> = {
   line: 'on each line',
   invoice: 'on the whole bill',
 };
 
-/** The rounding rule as it is printed on a bill; 'cent' stands for the smallest unit of any currency. */
+/** The rounding rule as it is printed on a bill, in words that hold for currencies without cents too. */
 export const roundingSentence = ({ rounding, basis }: BillRules): string =>
-  `Tax is rounded ${ROUNDING_WORDS[rounding]} ${BASIS_WORDS[basis]}.`;
+  `Tax is rounded to the last digit shown, ${ROUNDING_WORDS[rounding]}, ${BASIS_WORDS[basis]}.`;

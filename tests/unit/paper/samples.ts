@@ -140,7 +140,7 @@ export const totals = {
   subtotal: 60855,
   taxes: [{ name: 'Sales tax', rate: '6.25 %', base: 12755, amount: 797 }],
   total: 61652,
-  rounding: 'Amounts are rounded to the cent, half up, once for each tax.',
+  rounding: 'Tax is rounded to the last digit shown, a half up, on the whole bill.',
 } satisfies Totals;
 
 const findings: FindingLine[] = [
