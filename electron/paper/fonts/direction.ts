@@ -41,7 +41,8 @@ export class Paragraph {
     const { levels } = this.#levels;
     const stretches: { level: number; first: number; last: number }[] = [];
     let before: number | undefined;
-    for (const index of bidi.getReorderedIndices(this.text, this.#levels, start, end - 1)) {
+    const order = bidi.getReorderedIndices(this.text, this.#levels, start, end - 1);
+    for (const index of order.slice(start, end)) {
       const level = levels[index] ?? 0;
       const open = stretches.at(-1);
       if (open !== undefined && open.level === level && Math.abs(index - (before ?? 0)) === 1) {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { PaperContent, WorkOrder } from '../../../electron/paper/content.ts';
+import type { PaperContent } from '../../../electron/paper/content.ts';
 import { drawPaper, fingerprintOf } from '../../../electron/paper/index.ts';
 import { formatMoney } from '../../../shared/money/format.ts';
 import { type ReadPaper, readPaper, rowsWith } from './reading-back.ts';
@@ -234,46 +234,6 @@ describe('the other papers', () => {
     const onAccount = { ...invoice, due: 500, dueOn: '2026-04-26' };
     expect((await read(onAccount)).text).toContain('To pay by Apr 26, 2026 $5.00');
     expect((await read({ ...invoice, due: -500 })).text).toContain('Owed to the customer $5.00');
-  });
-});
-
-describe('alphabets', () => {
-  const named = (name: string): WorkOrder => ({
-    ...workOrder,
-    customer: { ...workOrder.customer, name },
-    customerSignature: { ...workOrder.customerSignature, name, strokes: [] },
-  });
-
-  it.each([
-    'Łucja Żółkiewska',
-    'Ødegård',
-    'Ελένη Παπαδοπούλου',
-    '山田太郎',
-    'Олена Київ',
-    '张伟 李娜',
-    'Þórdís Nguyễn Thị Ánh',
-    'संगीता',
-    'difficult office waffle',
-  ])('%s comes out as it went in', async (name) => {
-    const { text } = await read(named(name));
-    expect(squeezed(text)).toContain(squeezed(name));
-    expect(text).not.toContain('\ufffd');
-  });
-
-  it('shows what no font has, and drops nothing silently', async () => {
-    const { text } = await read(named('김철수 🙂 Lindholt'));
-    expect(squeezed(text)).toContain('\ufffd\ufffd\ufffd\ufffdLindholt');
-  });
-
-  it('takes right-to-left scripts and control characters without failing', async () => {
-    const complaint = 'שלום مرحبا \u202egnp.exe\u202c a\u0007b\tc end';
-    const { text } = await readPaper(drawPaper({ ...workOrder, complaint }, 'f'));
-    // The mark that would turn the name round is gone; what cannot be shown is seen to be missing.
-    expect(text).toContain(`${'\ufffd'.repeat(4)} ${'\ufffd'.repeat(5)} gnp.exe a\ufffdb c end`);
-  });
-
-  it('refuses half of a pair, of which no record can be kept', () => {
-    expect(() => drawPaper({ ...workOrder, complaint: 'a \ud800 end' }, 'f')).toThrow(TypeError);
   });
 });
 
