@@ -1,39 +1,44 @@
 import { execFileSync } from 'node:child_process';
-import { beforeAll, describe, expect, it, vi } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import type { ClaimTicket } from '../../../electron/paper/content.ts';
 import { drawPaper } from '../../../electron/paper/index.ts';
 import { faultsOf, type ReadPaper, readPaper } from './reading-back.ts';
 import { claimTicket, tag } from './samples.ts';
 
-const filesRead = vi.hoisted((): string[] => []);
-vi.mock('node:fs', async (original) => {
-  const fs = await original<typeof import('node:fs')>();
-  const readFileSync = (...read: Parameters<typeof fs.readFileSync>) => {
-    filesRead.push(String(read[0]));
-    return fs.readFileSync(...read);
-  };
-  return { ...fs, readFileSync };
-});
-
 const draw = (content: ClaimTicket): Uint8Array => drawPaper(content, 'f');
-const fontsReadFor = (content: ClaimTicket): string[] => {
-  filesRead.length = 0;
-  draw(content);
-  return filesRead.map((path) => /NotoSans(\w*)_400Regular\.ttf$/.exec(path)?.[1] ?? '');
-};
-
 const says = (complaint: string): ClaimTicket => ({ ...claimTicket, complaint });
 
 /** Whatever reads a paper sets its own spaces, and marks of direction where the direction changes. */
 const squeezed = (text: string): string =>
   text.normalize('NFC').replaceAll(/[\s\u200f\u202a-\u202e]/g, '');
 
-// First of all tests of this file: what has been read once is kept.
 describe('font files', () => {
   it('are read when their script occurs, and not before', () => {
-    expect(new Set(fontsReadFor(claimTicket))).toEqual(new Set(['']));
-    expect(fontsReadFor(says('김민서 ليلى'))).toEqual(['KR', 'Arabic']);
-    expect(fontsReadFor(says('Ελένη Київ 김민서 ليلى'))).toEqual([]);
+    const at = (path: string) => JSON.stringify(new URL(path, import.meta.url).href);
+    const program = `
+      import fs from 'node:fs';
+      import { syncBuiltinESMExports } from 'node:module';
+      let fonts = [];
+      const { readFileSync } = fs;
+      fs.readFileSync = (path, ...rest) => {
+        fonts.push(String(path).match(/Noto\\w+(?=_\\d+Regular.ttf)/)?.[0]);
+        return readFileSync(path, ...rest);
+      };
+      syncBuiltinESMExports();
+      const { drawPaper } = await import(${at('../../../electron/paper/index.ts')});
+      const { claimTicket } = await import(${at('./samples.ts')});
+      const read = [claimTicket.complaint, '김민서 ليلى', 'Ελένη 김민서 ليلى'].map((complaint) => {
+        fonts = [];
+        drawPaper({ ...claimTicket, complaint }, 'f');
+        return fonts.filter((name) => name !== undefined);
+      });
+      process.stdout.write(JSON.stringify(read));`;
+    const printed = execFileSync(process.execPath, ['--input-type=module', '-e', program]);
+    expect(JSON.parse(printed.toString())).toEqual([
+      ['NotoSans'],
+      ['NotoSansKR', 'NotoSansArabic'],
+      [],
+    ]);
   });
 });
 
