@@ -33,5 +33,9 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     assetsInlineLimit: 0,
     chunkSizeWarningLimit: 1500,
+    rolldownOptions: {
+      // What the libraries are compiled to stays in the browser’s cache while the screens change.
+      output: { codeSplitting: { groups: [{ name: 'libraries', test: /node_modules/ }] } },
+    },
   },
 });
