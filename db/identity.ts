@@ -13,9 +13,21 @@ import { StoreRefusal } from './refusal.ts';
 /** SQLite's application id of a Tappet store: `TPPT` in ASCII. */
 export const APPLICATION_ID = 0x54505054;
 
+/** How long the header of a SQLite file is. */
+const HEADER = 100;
+
+/**
+ * Whether a file that begins so is a Tappet store. Offsets: SQLite file format, section 1.3, 'The Database
+ * Header' (magic at 0, application id at 68).
+ */
+export const beginsLikeStore = (bytes: Buffer): boolean =>
+  bytes.length >= HEADER &&
+  bytes.toString('latin1', 0, 16) === 'SQLite format 3\0' &&
+  bytes.readUInt32BE(68) === APPLICATION_ID;
+
 /**
  * Looks at the first hundred bytes only, without SQLite, so that a file that isn't ours is not so much as
- * locked. Offsets: SQLite file format, section 1.3, 'The Database Header' (magic at 0, application id at 68).
+ * locked.
  * @returns whether the file is still to be made
  * @throws StoreRefusal NOT_OURS, NO_ACCESS, DAMAGED
  */
@@ -33,15 +45,14 @@ export function isNewStore(file: string): boolean {
     refuseOrphanedLog(file);
     return true;
   }
-  const header = Buffer.alloc(100);
+  const header = Buffer.alloc(HEADER);
   const handle = openSync(file, 'r');
   try {
-    readSync(handle, header, 0, 100, 0);
+    readSync(handle, header, 0, HEADER, 0);
   } finally {
     closeSync(handle);
   }
-  const magic = header.toString('latin1', 0, 16) === 'SQLite format 3\0';
-  if (!magic || header.readUInt32BE(68) !== APPLICATION_ID) throw new StoreRefusal('NOT_OURS');
+  if (!beginsLikeStore(header)) throw new StoreRefusal('NOT_OURS');
   return false;
 }
 

@@ -18,15 +18,17 @@ export interface JournalFacts {
 const sorted = (detail: JournalFacts['detail']): string =>
   JSON.stringify(Object.fromEntries(Object.entries(detail).sort(([a], [b]) => (a < b ? -1 : 1))));
 
-// JSON of a list keeps the fields apart: no two entries can run together into the same text.
-const hashOf = (entry: {
+interface ChainedEntry {
   seq: number;
   at: string;
   by: string;
   what: string;
   detail: string;
   previous: string;
-}): string =>
+}
+
+// JSON of a list keeps the fields apart: no two entries can run together into the same text.
+const hashOf = (entry: ChainedEntry): string =>
   createHash('sha256')
     .update(
       JSON.stringify([entry.seq, entry.at, entry.by, entry.what, entry.detail, entry.previous]),
@@ -55,6 +57,18 @@ export function enterInJournal(store: WriteStore, facts: JournalFacts): void {
     .run();
 }
 
+/**
+ * Whether an entry is as it was written and stands where it did.
+ * @param before the entry before it; null for the first
+ */
+export const followsOn = (
+  entry: ChainedEntry & { hash: string },
+  before: { seq: number; hash: string } | null,
+): boolean =>
+  entry.seq === (before?.seq ?? 0) + 1 &&
+  entry.previous === (before?.hash ?? BEGINNING) &&
+  entry.hash === hashOf(entry);
+
 /** Walks the chain from the first entry; `firstBroken` is the first that doesn't follow from the one before. */
 export function verifyJournal(store: ReadStore): {
   entries: number;
@@ -62,12 +76,11 @@ export function verifyJournal(store: ReadStore): {
   firstBroken: number | null;
 } {
   const entries = store.select().from(schema.journal).orderBy(asc(schema.journal.seq)).all();
-  let previous = BEGINNING;
-  for (const [index, entry] of entries.entries()) {
-    const sound =
-      entry.seq === index + 1 && entry.previous === previous && entry.hash === hashOf(entry);
-    if (!sound) return { entries: entries.length, intact: false, firstBroken: entry.seq };
-    previous = entry.hash;
+  let before: { seq: number; hash: string } | null = null;
+  for (const entry of entries) {
+    if (!followsOn(entry, before))
+      return { entries: entries.length, intact: false, firstBroken: entry.seq };
+    before = entry;
   }
   return { entries: entries.length, intact: true, firstBroken: null };
 }

@@ -1,4 +1,4 @@
-import type Database from 'better-sqlite3';
+import Database from 'better-sqlite3';
 import type { Migration } from './migrations.ts';
 import { StoreRefusal } from './refusal.ts';
 import { troubleOf } from './trouble.ts';
@@ -9,11 +9,14 @@ import { troubleOf } from './trouble.ts';
  * silence and never compares hashes; so this one does those things itself.
  */
 
-interface Applied {
-  seq: number;
+export interface Applied {
   tag: string;
   sha256: string;
 }
+
+export const HAS_MIGRATIONS =
+  "SELECT 1 FROM sqlite_schema WHERE type = 'table' AND name = 'migration'";
+export const APPLIED = 'SELECT tag, sha256 FROM migration ORDER BY seq';
 
 const appliedTo = (db: Database.Database): Applied[] => {
   const tables = db
@@ -22,15 +25,17 @@ const appliedTo = (db: Database.Database): Applied[] => {
     .all();
   if (tables.length === 0) return [];
   if (!tables.includes('migration')) throw new StoreRefusal('NOT_OURS');
-  return db.prepare<[], Applied>('SELECT seq, tag, sha256 FROM migration ORDER BY seq').all();
+  return db.prepare<[], Applied>(APPLIED).all();
 };
 
 /**
  * The migrations still to be applied: what was applied must be an exact prefix of what is known.
  * @throws StoreRefusal NOT_OURS, NEWER_PROGRAM, MIGRATIONS_DIFFER
  */
-export function pendingMigrations(db: Database.Database, known: readonly Migration[]): Migration[] {
-  const applied = appliedTo(db);
+export function pendingAfter(
+  applied: readonly Applied[],
+  known: readonly Migration[],
+): Migration[] {
   applied.slice(0, known.length).forEach((done, index) => {
     const same = done.tag === known[index]?.tag && done.sha256 === known[index]?.sha256;
     if (!same) throw new StoreRefusal('MIGRATIONS_DIFFER', { detail: done.tag });
@@ -38,6 +43,10 @@ export function pendingMigrations(db: Database.Database, known: readonly Migrati
   if (applied.length > known.length) throw new StoreRefusal('NEWER_PROGRAM');
   return known.slice(applied.length);
 }
+
+/** @throws StoreRefusal NEWER_PROGRAM, MIGRATIONS_DIFFER */
+export const pendingMigrations = (db: Database.Database, known: readonly Migration[]) =>
+  pendingAfter(appliedTo(db), known);
 
 /**
  * Applies the migrations in one transaction: all or none.
@@ -76,5 +85,23 @@ export function applyMigrations(
     });
   } finally {
     db.pragma('foreign_keys = ON');
+  }
+}
+
+/** What a store is made of, one name a table, index, trigger and view; SQLite's own left out. */
+export const PIECES = `SELECT type || ' ' || name AS piece FROM sqlite_schema
+  WHERE name NOT LIKE 'sqlite\\_%' ESCAPE '\\' ORDER BY piece`;
+
+/** The pieces that a store has after these migrations. */
+export function piecesAfter(migrations: readonly Migration[]): string[] {
+  const db = new Database(':memory:');
+  try {
+    applyMigrations(db, migrations, new Date(0));
+    return db
+      .prepare<[], { piece: string }>(PIECES)
+      .all()
+      .map(({ piece }) => piece);
+  } finally {
+    db.close();
   }
 }

@@ -42,3 +42,11 @@ export class StoreRefusal extends Error {
     this.code = code;
   }
 }
+
+/** Nobody may write just now: another store is about to take this one's place. */
+export class StoreHeld extends Error {
+  constructor() {
+    super('The store is held.');
+    this.name = 'StoreHeld';
+  }
+}

@@ -1,17 +1,20 @@
-import { dirname, join, resolve } from 'node:path';
-import Database from 'better-sqlite3';
+import { existsSync, renameSync, rmSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import type Database from 'better-sqlite3';
 import { type BetterSQLite3Database, drizzle } from 'drizzle-orm/better-sqlite3';
-import { type BackUp, backUpTo } from './back-up.ts';
+import type { BackUpOrigin } from '../shared/work/back-ups.ts';
+import { backUpBeforeUpdate } from './back-ups/before-update.ts';
+import { type BackUp, type CopyProgress, copyStore } from './back-ups/copy.ts';
+import { syncFolder } from './back-ups/files.ts';
+import { backUpFolder, stageFolder } from './back-ups/folders.ts';
+import { dropUnfinished } from './back-ups/list.ts';
 import { provideDataFolder } from './data-folder.ts';
-import { APPLICATION_ID, isNewStore } from './identity.ts';
-import { inspect, inspectAfterCrash } from './inspect.ts';
-import { applyMigrations } from './migrate.ts';
 import { knownMigrations, type Migration } from './migrations.ts';
+import { openFile } from './open-file.ts';
+import { StoreHeld } from './refusal.ts';
 import * as schema from './schema/index.ts';
-import { keepStatements } from './statements.ts';
-import { openingRefusal } from './trouble.ts';
 
-export { StoreRefusal } from './refusal.ts';
+export { StoreHeld, StoreRefusal } from './refusal.ts';
 
 export type WriteStore = BetterSQLite3Database<typeof schema>;
 
@@ -21,24 +24,38 @@ export type ReadStore = Pick<WriteStore, 'select' | 'selectDistinct'>;
 export interface Store {
   readonly folder: string;
   readonly file: string;
-  /** How many migrations the store has had. */
-  readonly migrations: number;
+  /** The migrations that this program knows; the store has had them all. */
+  readonly migrations: readonly Migration[];
   readonly read: ReadStore;
-  /** Runs `work` in one immediate transaction: all of it or nothing. It must not wait for anything. */
+  /**
+   * Runs `work` in one immediate transaction: all of it or nothing. It must not wait for anything.
+   * @throws StoreHeld while the store is held
+   */
   write<T>(work: (store: WriteStore) => T): T;
-  /** A verified copy in the folder `backups` of the data folder. */
-  backUp(now: Date): BackUp;
+  /** A verified copy in the folder `backups` of the data folder, made while others go on. */
+  copy(made: { at: Date; origin: BackUpOrigin }, progress: CopyProgress): Promise<BackUp>;
+  /** Lets nobody write until what it gives back is called. */
+  hold(): () => void;
+  /**
+   * Puts a closed store file in the place of this one, in one step of the file system, and goes on with it. A
+   * program that ends in the middle leaves the one or the other, whole.
+   */
+  exchange(file: string): void;
+  /** How often the store was exchanged since it was opened. */
+  readonly exchanges: number;
   close(): void;
 }
 
 export interface StoreOptions {
   now?: () => Date;
-  migrations?: Migration[];
+  migrations?: readonly Migration[];
   /**
    * Leaves it to the operating system when what was written reaches the disk: for invented shops, which
    * lose nothing when the power fails.
    */
   careless?: boolean;
+  /** Where a back-up before an update goes; the folder `backups` of the data folder otherwise. */
+  backUps?: string;
 }
 
 /** The file of the store in a data folder. */
@@ -54,63 +71,61 @@ export function openStore(folder: string, options: StoreOptions = {}): Store {
   const known = options.migrations ?? knownMigrations();
   const dataFolder = resolve(folder);
   const file = storeFile(dataFolder);
+  const backUps = options.backUps ?? backUpFolder(dataFolder);
+  const sync = options.careless ? 'OFF' : 'FULL';
+  const open = () => {
+    const db = openFile(file, known, { now, sync, backUps });
+    return { db, read: drizzle(db, { schema }) };
+  };
+
   provideDataFolder(dataFolder);
-  const db = open(file, known, { now, sync: options.careless ? 'OFF' : 'FULL' });
-  const read = drizzle(db, { schema });
+  let current = open();
+  let holds = 0;
+  let exchanges = 0;
+  // Only now is it sure that nobody else has the store open, and is at work on these.
+  dropUnfinished(backUps);
+  rmSync(stageFolder(dataFolder), { recursive: true, force: true });
   return {
     folder: dataFolder,
     file,
-    migrations: known.length,
-    read,
-    write: (work) => read.transaction((store) => work(store), { behavior: 'immediate' }),
-    backUp: (at) => backUpTo(db, join(dataFolder, 'backups'), at),
-    close: () => db.close(),
+    migrations: known,
+    get read() {
+      return current.read;
+    },
+    get exchanges() {
+      return exchanges;
+    },
+    write(work) {
+      if (holds > 0) throw new StoreHeld();
+      return current.read.transaction((store) => work(store), { behavior: 'immediate' });
+    },
+    copy: (made, progress) => copyStore(current.db, known, dataFolder, made, progress),
+    hold() {
+      let held = true;
+      holds += 1;
+      return () => {
+        if (held) holds -= 1;
+        held = false;
+      };
+    },
+    exchange(incoming) {
+      try {
+        closeWhole(current.db, file);
+        renameSync(incoming, file);
+        syncFolder(dataFolder);
+        exchanges += 1;
+      } finally {
+        current.db.close();
+        current = open();
+      }
+    },
+    close: () => current.db.close(),
   };
 }
 
-function open(
-  file: string,
-  known: readonly Migration[],
-  { now, sync }: { now: () => Date; sync: 'FULL' | 'OFF' },
-): Database.Database {
-  try {
-    const isNew = isNewStore(file);
-    if (!isNew) inspectAfterCrash(file, known);
-    const db = connect(file, isNew);
-    try {
-      db.pragma(`synchronous = ${sync}`);
-      const pending = inspect(db, known);
-      const lacksSome = pending.length > 0 && pending.length < known.length;
-      if (lacksSome) backUpTo(db, join(dirname(file), 'backups'), now());
-      applyMigrations(db, pending, now());
-      // Last of all, as it changes the file: until here, the store may yet be refused.
-      db.pragma('journal_mode = WAL');
-      db.pragma('foreign_keys = ON');
-      keepStatements(db);
-      return db;
-    } catch (error) {
-      db.close();
-      throw error;
-    }
-  } catch (error) {
-    throw openingRefusal(error, file);
-  }
-}
-
-/**
- * Exclusive locking keeps a second program out from the first moment, and without a lock file that a crash
- * would leave behind: the operating system lets go of the lock with the process.
- */
-function connect(file: string, isNew: boolean): Database.Database {
-  const db = new Database(file, { timeout: 250 });
-  try {
-    db.pragma('locking_mode = EXCLUSIVE');
-    // Written before WAL begins, so that the header in the file itself says whose it is.
-    if (isNew) db.pragma(`application_id = ${APPLICATION_ID}`);
-    db.exec('BEGIN IMMEDIATE; COMMIT');
-    return db;
-  } catch (error) {
-    db.close();
-    throw error;
-  }
+/** Closes a store so that its one file has everything: what is left in a log would be read into the next one. */
+function closeWhole(db: Database.Database, file: string): void {
+  db.pragma('wal_checkpoint(TRUNCATE)');
+  db.close();
+  if (existsSync(`${file}-wal`)) throw new Error('The store could not be written out to one file.');
 }

@@ -1,4 +1,4 @@
-import { asc, desc, eq } from 'drizzle-orm';
+import { asc, desc, eq, sql } from 'drizzle-orm';
 import type { PaperCard } from '../../shared/contract/counter.ts';
 import { PaperId, StaffId } from '../../shared/contract/ids.ts';
 import type { JournalEntry, Shop, Staff, TaxRule } from '../../shared/contract/office.ts';
@@ -106,13 +106,14 @@ export function journalEntries(store: ReadStore, limit: number): JournalEntry[] 
     .select({
       seq: journal.seq,
       at: journal.at,
-      by: staff.name,
+      by: sql<string>`coalesce(${staff.name}, '')`,
       what: journal.what,
       detail: journal.detail,
       hash: journal.hash,
     })
     .from(journal)
-    .innerJoin(staff, eq(staff.id, journal.by))
+    // Whoever brought a back-up back may not be on its staff list: the entry itself says who.
+    .leftJoin(staff, eq(staff.id, journal.by))
     .orderBy(desc(journal.seq))
     .limit(limit)
     .all();

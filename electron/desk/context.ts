@@ -9,4 +9,13 @@ export type DeskContext = {
   /** The PDF service. */
   drawPaper: typeof drawPaper;
   program: { version: string };
+  /**
+   * Does something while no other call is under way; those that come meanwhile wait.
+   * @param own how many of the calls under way are those of whoever asks
+   * @throws the declared STORE_BUSY when others don't end
+   */
+  alone: <T>(work: () => T, own: number) => Promise<T>;
 };
+
+/** For a desk that nobody else calls. */
+export const undisturbed: DeskContext['alone'] = async (work) => work();

@@ -6,7 +6,9 @@ import { parts } from './parts/index.ts';
 import { specbook } from './specbook.ts';
 import { till } from './till/index.ts';
 
-export type { DeskContext } from './context.ts';
+export { endWork } from './back-ups/long-work.ts';
+export { backUpDaily } from './back-ups/make.ts';
+export { type DeskContext, undisturbed } from './context.ts';
 export { deskInterceptors } from './refuse.ts';
 
 /** The desk: every procedure of the contract with its handler. It knows nothing of how calls arrive. */

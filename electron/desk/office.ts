@@ -14,6 +14,7 @@ import { moneyWritten } from '../../db/queries/till/money-written.ts';
 import { shop, staff } from '../../db/schema/index.ts';
 import { StaffId } from '../../shared/contract/ids.ts';
 import { dateIn } from '../../shared/work/calendar.ts';
+import { backUps } from './back-ups/index.ts';
 import { os } from './implementer.ts';
 import { found } from './refuse.ts';
 import { write } from './writing.ts';
@@ -27,11 +28,12 @@ const about = os.office.about.handler(({ context: { store, now, program } }) => 
   return {
     program: 'Tappet',
     version: program.version,
-    schema: store.migrations,
+    schema: store.migrations.length,
     dataFolder: store.folder,
     demo,
     firstRun: people === 0,
     today: dateIn(timeZone, now()),
+    broughtBack: store.exchanges,
   };
 });
 
@@ -109,12 +111,6 @@ const journal = os.office.journal.handler(({ input, context }) =>
 
 const verify = os.office.verifyJournal.handler(({ context }) => verifyJournal(context.store.read));
 
-const backUp = os.office.backUp.handler(({ input, context, path }) => {
-  // The entry comes first, so that the copy tells of itself.
-  write(context, path, input.by, ({ note }) => note({ asked: true }));
-  return context.store.backUp(context.now());
-});
-
 export const office = {
   about,
   shop: theShop,
@@ -126,5 +122,5 @@ export const office = {
   paper,
   journal,
   verifyJournal: verify,
-  backUp,
+  ...backUps,
 };

@@ -1,7 +1,14 @@
 import { ORPCError } from '@orpc/contract';
 import { ValidationError } from '@orpc/server';
+import { StoreHeld } from '../../db/refusal.ts';
 import { troubleOf } from '../../db/trouble.ts';
-import { BAD_INPUT, NOT_FOUND, STAFF_UNKNOWN, STORE_TROUBLE } from '../../shared/contract/base.ts';
+import {
+  BAD_INPUT,
+  NOT_FOUND,
+  STAFF_UNKNOWN,
+  STORE_BUSY,
+  STORE_TROUBLE,
+} from '../../shared/contract/base.ts';
 import { type Issue, inputIssues } from './input-issues.ts';
 
 /** Refusals that any procedure may answer with; those of one procedure come from its own `errors`. */
@@ -33,10 +40,25 @@ export function found<T>(thing: T | undefined | null, what: string): T {
   return thing;
 }
 
+const storeHeld = () =>
+  new ORPCError('STORE_BUSY', {
+    status: STORE_BUSY.status,
+    message:
+      'A back-up is being brought back, and nothing can be written meanwhile. Wait until that is done, then repeat this step.',
+  });
+
+/** The declared refusal for a disk that is full or failing; undefined for an error of another kind. */
+export function troubleRefusal(error: unknown) {
+  const trouble = troubleOf(error);
+  if (trouble === undefined) return undefined;
+  const { status, message } = STORE_TROUBLE[trouble];
+  return new ORPCError(trouble, { status, message, cause: error });
+}
+
 /**
  * Turns the library's answer to input that fails its schema into the declared `BAD_INPUT`, with the path
- * of each field, and a disk that is full or failing into the declared errors for these. It stands in front
- * of every way in: the window's port, HTTP and the command line.
+ * of each field, and a store that is held, or on a disk that is full or failing, into the declared errors for
+ * these. It stands in front of every way in: the window's port, HTTP and the command line.
  */
 async function nameRefusals<T>({ next }: { next: () => Promise<T> | T }): Promise<T> {
   try {
@@ -48,14 +70,8 @@ async function nameRefusals<T>({ next }: { next: () => Promise<T> | T }): Promis
       error.cause instanceof ValidationError
     )
       throw badInput(inputIssues(error.cause));
-    const trouble = troubleOf(error);
-    if (trouble !== undefined)
-      throw new ORPCError(trouble, {
-        status: STORE_TROUBLE[trouble].status,
-        message: STORE_TROUBLE[trouble].message,
-        cause: error,
-      });
-    throw error;
+    if (error instanceof StoreHeld) throw storeHeld();
+    throw troubleRefusal(error) ?? error;
   }
 }
 

@@ -2,9 +2,10 @@ import { existsSync, mkdtempSync, readdirSync, renameSync, rmSync } from 'node:f
 import { join } from 'node:path';
 import { provideDataFolder } from '../../db/data-folder.ts';
 import { openStore, type StoreOptions, storeFile } from '../../db/store.ts';
-import type { DeskContext } from '../desk/index.ts';
+import { type DeskContext, endWork } from '../desk/index.ts';
 import { drawPaper } from '../paper/index.ts';
 import { type CallGate, createCallGate } from './call-gate.ts';
+import { withDailyBackUps } from './daily-back-ups.ts';
 import { isAlive } from './is-alive.ts';
 
 /** The open shop: its store, the context that every call gets, and the gate that calls pass. */
@@ -28,10 +29,11 @@ export function openDesk(
   const gate = createCallGate();
   let closing: Promise<void> | undefined;
   return {
-    context: { store, now: () => new Date(), drawPaper, program: { version } },
+    context: { store, now: () => new Date(), drawPaper, program: { version }, alone: gate.alone },
     gate,
     close() {
-      closing ??= gate.drain().then((left) => {
+      closing ??= gate.drain().then(async (left) => {
+        await endWork(store);
         store.close();
         if (left > 0) process.stderr.write(`${left} calls were cut off while Tappet closed.\n`);
       });
@@ -49,7 +51,7 @@ export async function openDeskFor(
   version: string,
 ): Promise<DeskSession> {
   if (demo) await provideDemoShop(folder, version);
-  return openDesk(folder, version);
+  return withDailyBackUps(openDesk(folder, version));
 }
 
 /**

@@ -25,7 +25,7 @@ export const STAFF_UNKNOWN = {
   message: 'Nobody on the staff list goes by that. Choose who is at this station and try again.',
 } as const;
 
-const STORE_BUSY = {
+export const STORE_BUSY = {
   status: 503,
   message: 'Tappet is closing. Start it again, then repeat this step.',
 } as const;

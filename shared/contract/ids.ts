@@ -64,6 +64,10 @@ export const PaperId = id('PaperId');
 export type PaperId = z.infer<typeof PaperId>;
 export const PhotoId = id('PhotoId');
 export type PhotoId = z.infer<typeof PhotoId>;
+export const LongWorkId = id('LongWorkId');
+export type LongWorkId = z.infer<typeof LongWorkId>;
+export const UploadId = id('UploadId');
+export type UploadId = z.infer<typeof UploadId>;
 
 /** What the barcode on a tag says: `J` and the job's number in six digits. */
 export const JobCode = z

@@ -1,11 +1,12 @@
 import { z } from 'zod';
 import { LINE_KINDS, STAFF_ROLES } from '../work/vocabulary.ts';
+import { backUps } from './back-ups.ts';
 import { opens, reads, writes } from './base.ts';
 import { PaperCard } from './counter.ts';
 import { CalendarDate, Instant, Minor, maybeText, text } from './fields.ts';
 import { JobId, PaperId, StaffId } from './ids.ts';
 
-/** The office: the shop itself, staff, issued papers, back-up, the journal. */
+/** The office: the shop itself, staff, issued papers, back-ups, the journal. */
 
 export const TaxRule = z.strictObject({
   name: text(60),
@@ -84,14 +85,6 @@ export const JournalEntry = z.object({
 });
 export type JournalEntry = z.infer<typeof JournalEntry>;
 
-const BackUp = z.object({
-  fileName: z.string(),
-  folder: z.string(),
-  bytes: z.int(),
-  sha256: z.string(),
-  at: Instant,
-});
-
 export const office = {
   about: reads.input(z.strictObject({})).output(
     z.object({
@@ -104,6 +97,8 @@ export const office = {
       /** Nobody on the staff list yet: the screens begin with setting the shop up. */
       firstRun: z.boolean(),
       today: z.iso.date(),
+      /** How often a back-up was brought back since the program began: screens that see it change load anew. */
+      broughtBack: z.int(),
     }),
   ),
 
@@ -177,5 +172,5 @@ export const office = {
     .input(z.strictObject({}))
     .output(z.object({ entries: z.int(), intact: z.boolean(), firstBroken: z.int().nullable() })),
 
-  backUp: writes.input(z.strictObject({ by: StaffId })).output(BackUp),
+  ...backUps,
 };

@@ -1,7 +1,7 @@
 import { setImmediate as breath } from 'node:timers/promises';
 import { createRouterClient } from '@orpc/server';
 import { openStore } from '../../db/store.ts';
-import { desk, deskInterceptors } from '../../electron/desk/index.ts';
+import { desk, deskInterceptors, undisturbed } from '../../electron/desk/index.ts';
 import { drawPaper } from '../../electron/paper/index.ts';
 
 /**
@@ -12,7 +12,13 @@ const [folder] = process.argv.slice(2);
 if (folder === undefined) throw new Error('Say which data folder.');
 const store = openStore(folder);
 const client = createRouterClient(desk, {
-  context: { store, now: () => new Date(), drawPaper, program: { version: '0.0.0' } },
+  context: {
+    store,
+    now: () => new Date(),
+    drawPaper,
+    program: { version: '0.0.0' },
+    alone: undisturbed,
+  },
   interceptors: deskInterceptors,
 });
 const people = await client.office.staff({});

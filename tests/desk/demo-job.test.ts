@@ -8,6 +8,7 @@ import { issuedPaper } from '../../db/schema/index.ts';
 import { openStore, type Store } from '../../db/store.ts';
 import { runDemoJob } from '../../electron/command/demo-job.ts';
 import { type DeskClient, deskClient } from '../../electron/command/demo-shop/client.ts';
+import { undisturbed } from '../../electron/desk/index.ts';
 import { drawPaper } from '../../electron/paper/index.ts';
 import type { BenchSheet, Reading } from '../../shared/contract/bench/index.ts';
 import type { JobDossier } from '../../shared/contract/counter.ts';
@@ -54,6 +55,7 @@ beforeAll(async () => {
     now: () => new Date('2026-11-25T16:00:00Z'),
     drawPaper,
     program: { version: '0' },
+    alone: undisturbed,
   };
   const print = vi.spyOn(process.stdout, 'write').mockReturnValue(true);
   try {

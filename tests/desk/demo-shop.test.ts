@@ -8,7 +8,7 @@ import { issuedPaper } from '../../db/schema/index.ts';
 import { openStore, type Store } from '../../db/store.ts';
 import { type DeskClient, deskClient } from '../../electron/command/demo-shop/client.ts';
 import { fillDemoShop } from '../../electron/command/fill-demo-shop.ts';
-import type { DeskContext } from '../../electron/desk/index.ts';
+import { type DeskContext, undisturbed } from '../../electron/desk/index.ts';
 import { drawPaper } from '../../electron/paper/index.ts';
 import type { BenchSheet } from '../../shared/contract/bench/index.ts';
 import type { JobCard } from '../../shared/contract/counter.ts';
@@ -35,6 +35,7 @@ beforeAll(async () => {
     now: () => new Date(`${TODAY}T16:00:00Z`),
     drawPaper,
     program: { version: '0' },
+    alone: undisturbed,
   };
   await fillDemoShop(context);
   desk = deskClient(context);

@@ -4,9 +4,14 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { ContractRouterClient } from '@orpc/contract';
 import { createRouterClient } from '@orpc/server';
-import Database from 'better-sqlite3';
-import { openStore } from '../../db/store.ts';
-import { type DeskContext, desk, deskInterceptors } from '../../electron/desk/index.ts';
+import { sql } from 'drizzle-orm';
+import { openStore, type Store } from '../../db/store.ts';
+import {
+  type DeskContext,
+  desk,
+  deskInterceptors,
+  undisturbed,
+} from '../../electron/desk/index.ts';
 import { drawPaper } from '../../electron/paper/index.ts';
 import type { StaffId } from '../../shared/contract/ids.ts';
 import type { Contract } from '../../shared/contract/index.ts';
@@ -46,6 +51,7 @@ export async function openTestShop(
     now,
     drawPaper,
     program: { version: '0.0.0' },
+    alone: undisturbed,
     ...options,
   };
   const client = createRouterClient(desk, { context, interceptors: deskInterceptors });
@@ -66,7 +72,7 @@ export async function openTestShop(
     setClock: (instant) => {
       clock = Date.parse(instant);
     },
-    contents: () => contentsOf(store.backUp(new Date(0))),
+    contents: () => contentsOf(store),
     close: () => {
       store.close();
       rmSync(folder, { recursive: true, force: true });
@@ -74,25 +80,17 @@ export async function openTestShop(
   };
 }
 
-// The store is locked to this process, so that a verified copy is what gets read.
-function contentsOf({ folder, fileName }: { folder: string; fileName: string }): string {
-  const path = join(folder, fileName);
-  const copy = new Database(path, { readonly: true });
-  try {
-    const hash = createHash('sha256');
-    const tables = copy
-      .prepare<[], { name: string }>(
-        "SELECT name FROM sqlite_schema WHERE type = 'table' ORDER BY name",
-      )
-      .all();
+function contentsOf(store: Store): string {
+  const hash = createHash('sha256');
+  store.write((inside) => {
+    const tables = inside.all<{ name: string }>(
+      sql`SELECT name FROM sqlite_schema WHERE type = 'table' ORDER BY name`,
+    );
     for (const { name } of tables)
-      for (const row of copy.prepare(`SELECT * FROM "${name}"`).raw().iterate())
+      for (const row of inside.all(sql`SELECT * FROM ${sql.identifier(name)}`))
         hash.update(JSON.stringify([name, row]));
-    return hash.digest('hex');
-  } finally {
-    copy.close();
-    rmSync(path);
-  }
+  });
+  return hash.digest('hex');
 }
 
 /** An intake with nothing special about it. */

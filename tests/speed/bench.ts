@@ -9,7 +9,7 @@ import { newId } from '../../db/new-id.ts';
 import { searchTextOf } from '../../db/queries/search-text.ts';
 import { customer } from '../../db/schema/index.ts';
 import { openStore } from '../../db/store.ts';
-import { desk, deskInterceptors } from '../../electron/desk/index.ts';
+import { desk, deskInterceptors, undisturbed } from '../../electron/desk/index.ts';
 import { drawPaper } from '../../electron/paper/index.ts';
 import { PRICE_FILE_LINES, priceFileTimes } from './price-file.ts';
 
@@ -34,7 +34,13 @@ async function median(work: () => unknown): Promise<number> {
 const folder = mkdtempSync(join(tmpdir(), 'tappet-bench-'));
 const store = openStore(folder);
 const client = createRouterClient(desk, {
-  context: { store, now: () => new Date(), drawPaper, program: { version: '0.0.0' } },
+  context: {
+    store,
+    now: () => new Date(),
+    drawPaper,
+    program: { version: '0.0.0' },
+    alone: undisturbed,
+  },
   interceptors: deskInterceptors,
 });
 const { id: by } = await client.office.openShop({

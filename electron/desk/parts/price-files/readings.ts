@@ -18,3 +18,10 @@ export function readingsOf(store: Store): Map<string, Reading> {
   underWay.set(store, known);
   return known;
 }
+
+/** Ends them all, as the end of the program would: they count as stopped. */
+export async function endReadings(store: Store): Promise<void> {
+  const readings = [...readingsOf(store).values()];
+  for (const reading of readings) reading.stopped = true;
+  await Promise.all(readings.map(({ ended }) => ended));
+}

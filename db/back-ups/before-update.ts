@@ -1,24 +1,8 @@
-import { createHash } from 'node:crypto';
-import {
-  closeSync,
-  fsyncSync,
-  mkdirSync,
-  openSync,
-  readFileSync,
-  renameSync,
-  rmSync,
-  statSync,
-} from 'node:fs';
-import { basename, join } from 'node:path';
+import { mkdirSync, renameSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
 import Database from 'better-sqlite3';
-
-export interface BackUp {
-  fileName: string;
-  folder: string;
-  bytes: number;
-  sha256: string;
-  at: string;
-}
+import { backUpFileName } from '../../shared/work/back-ups.ts';
+import { syncFile, syncFolder } from './files.ts';
 
 /** Rows that a copy must have as many of as the original. */
 const COUNTED = ['journal', 'issued_paper', 'reading', 'payment', 'migration'];
@@ -31,35 +15,26 @@ const rowCounts = (db: Database.Database): number[] =>
   });
 
 /**
- * Copies the open store into `folder` and opens the copy to see that it is whole: SQLite's integrity check,
- * foreign keys, and as many rows as the original. The copy gets its final name only after that.
+ * Copies a store that is about to be brought up to this version, in one go, since nobody is served yet, and
+ * opens the copy to see that it is whole: SQLite's integrity check, and as many rows as the original. The copy
+ * gets its final name only after that.
  * @throws Error when the copy is not as good as the original; nothing is left behind then
  */
-export function backUpTo(db: Database.Database, folder: string, now: Date): BackUp {
+export function backUpBeforeUpdate(db: Database.Database, folder: string, now: Date): void {
   mkdirSync(folder, { recursive: true });
-  const at = now.toISOString();
-  const fileName = `tappet-${at.replace(/[:.]/g, '-')}.db`;
-  const path = join(folder, fileName);
+  const path = join(folder, backUpFileName({ at: now.toISOString(), origin: 'before-update' }));
   const unfinished = `${path}.unfinished`;
   rmSync(unfinished, { force: true });
   try {
     db.prepare('VACUUM INTO ?').run(unfinished);
     verifyCopy(unfinished, rowCounts(db));
-    const handle = openSync(unfinished, 'r+');
-    fsyncSync(handle);
-    closeSync(handle);
+    syncFile(unfinished);
     renameSync(unfinished, path);
+    syncFolder(folder);
   } catch (error) {
     rmSync(unfinished, { force: true });
     throw error;
   }
-  return {
-    fileName: basename(path),
-    folder,
-    bytes: statSync(path).size,
-    sha256: createHash('sha256').update(readFileSync(path)).digest('hex'),
-    at,
-  };
 }
 
 function verifyCopy(path: string, expected: number[]): void {
