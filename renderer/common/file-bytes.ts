@@ -7,3 +7,11 @@ export async function base64Of(file: Blob): Promise<string> {
     text += String.fromCharCode(...bytes.subarray(at, at + 32_768));
   return btoa(text);
 }
+
+/** The bytes that were base64. */
+export function bytesOf(base64: string): Uint8Array<ArrayBuffer> {
+  const text = atob(base64);
+  const bytes = new Uint8Array(text.length);
+  for (let at = 0; at < text.length; at += 1) bytes[at] = text.charCodeAt(at);
+  return bytes;
+}

@@ -87,6 +87,8 @@ const DONE: Record<string, string> = {
   'office.setShop': 'Changed the shop’s settings',
   'office.addStaff': 'Added somebody to the staff',
   'office.backUp': 'Asked for a back-up',
+  'office.bringBack.asked': 'Asked to bring a back-up back',
+  'office.bringBack': 'Brought the shop back from a back-up',
 };
 
 export const journalWords = (what: string): string => DONE[what] ?? what;

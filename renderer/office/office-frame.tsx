@@ -24,7 +24,12 @@ const PAGES: readonly RoomPage[] = [
       { to: '/office/books/reports', label: 'Reports' },
     ],
   },
-  { to: '/office/store', label: 'Back-up and journal', icon: IconDatabase },
+  {
+    to: '/office/store',
+    label: 'Back-up and journal',
+    icon: IconDatabase,
+    within: ['/office/store/'],
+  },
   { to: '/office/about', label: 'About', icon: IconInfoCircle },
 ];
 

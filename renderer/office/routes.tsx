@@ -1,5 +1,6 @@
 import type { RouteObject } from 'react-router';
 import { AboutPage } from './about-page.tsx';
+import { BringBackPage } from './back-ups/bring-back-page.tsx';
 import { booksRoutes } from './books/routes.tsx';
 import { OfficeFrame } from './office-frame.tsx';
 import { PaperTextsPage } from './paper-texts-page.tsx';
@@ -18,6 +19,7 @@ export const officeRoutes: RouteObject[] = [
       { path: 'prices', element: <PricesPage /> },
       { path: 'staff', element: <StaffPage /> },
       { path: 'store', element: <StorePage /> },
+      { path: 'store/bring-back', element: <BringBackPage /> },
       booksRoutes,
       { path: 'about', element: <AboutPage /> },
     ],

@@ -1,5 +1,6 @@
 import { Page } from '../common/page.tsx';
-import { BackUpCard } from './back-up-card.tsx';
+import { BackUpsCard } from './back-ups/back-ups-card.tsx';
+import { BroughtBack } from './back-ups/brought-back.tsx';
 import { JournalCard } from './journal-card.tsx';
 import classes from './office.module.css';
 
@@ -8,10 +9,11 @@ export function StorePage() {
   return (
     <Page
       title="Back-up and journal"
-      description="A copy that is verified, and a record of every write that can be checked."
+      description="Copies that are verified and can be brought back, and a record of every write that can be checked."
     >
       <div className={classes.form}>
-        <BackUpCard />
+        <BroughtBack />
+        <BackUpsCard />
         <JournalCard />
       </div>
     </Page>

@@ -1,7 +1,7 @@
 import { Button, Center, Stack } from '@mantine/core';
 import { IconRefresh } from '@tabler/icons-react';
 import { useQuery } from '@tanstack/react-query';
-import type { ReactNode } from 'react';
+import { type ReactNode, useEffect, useRef } from 'react';
 import { OpenShopPage } from '../../office/open-shop-page.tsx';
 import { deskQuery } from '../desk.ts';
 import { Waiting } from '../page.tsx';
@@ -16,7 +16,9 @@ export function Opening({ children }: { children: ReactNode }) {
   const shop = useQuery(deskQuery.office.shop.queryOptions({ input: {}, enabled: open }));
   const staff = useQuery(deskQuery.office.staff.queryOptions({ input: {}, enabled: open }));
 
-  if (about.data?.firstRun === true) return <OpenShopPage />;
+  useReloadWhenBroughtBack(about.data?.broughtBack);
+
+  if (about.data?.firstRun === true) return <OpenShopPage today={about.data.today} />;
   if (about.data !== undefined && shop.data !== undefined && staff.data !== undefined)
     return (
       <ShopProvider shop={shop.data} today={about.data.today}>
@@ -44,4 +46,13 @@ export function Opening({ children }: { children: ReactNode }) {
       )}
     </Center>
   );
+}
+
+/** Another store is in the place of the one that the screens have shown: nothing of that holds any longer. */
+function useReloadWhenBroughtBack(times: number | undefined): void {
+  const first = useRef(times);
+  useEffect(() => {
+    first.current ??= times;
+    if (times !== first.current) window.location.reload();
+  }, [times]);
 }
