@@ -3,7 +3,6 @@ import { join, resolve } from 'node:path';
 import type Database from 'better-sqlite3';
 import { type BetterSQLite3Database, drizzle } from 'drizzle-orm/better-sqlite3';
 import type { BackUpOrigin } from '../shared/work/back-ups.ts';
-import { backUpBeforeUpdate } from './back-ups/before-update.ts';
 import { type BackUp, type CopyProgress, copyStore } from './back-ups/copy.ts';
 import { syncFolder } from './back-ups/files.ts';
 import { backUpFolder, stageFolder } from './back-ups/folders.ts';

@@ -14,6 +14,9 @@ import { openTestShop, plainIntake, type TestShop } from './shop.ts';
 
 const NOBODY = '01a21222-041d-73c9-9c5b-88b4d7a023dc' as TestShop['by'];
 
+/** For a machine that has other work besides. */
+const PATIENT = { timeout: 15_000 };
+
 let shop: TestShop;
 const withShopEachTime = () => {
   beforeEach(async () => {
@@ -97,7 +100,9 @@ describe('a back-up', () => {
       code: 'WORK_UNDER_WAY',
     });
     await shop.desk.office.stopLongWork({ id });
-    await expect.poll(async () => (await shop.desk.office.longWork({ id })).state).toBe('stopped');
+    await expect
+      .poll(async () => (await shop.desk.office.longWork({ id })).state, PATIENT)
+      .toBe('stopped');
     expect(filesIn(join(shop.folder, 'backups'))).toEqual([]);
   });
 });
@@ -215,7 +220,9 @@ describe('brought back from the list', () => {
     });
     expect((await desk.office.backUps({})).underWay).toMatchObject({ id, kind: 'bring-back' });
     await desk.office.stopLongWork({ id });
-    await expect.poll(async () => (await desk.office.longWork({ id })).state).toBe('stopped');
+    await expect
+      .poll(async () => (await desk.office.longWork({ id })).state, PATIENT)
+      .toBe('stopped');
     await desk.counter.addCustomer({ by, name: 'Ida' });
     expect(await desk.office.about({})).toMatchObject({ broughtBack: 0 });
   });
@@ -410,7 +417,7 @@ describe('a file that is not brought back leaves everything as it was', () => {
     const { id } = await shop.desk.office.checkBackUp({ from, wait: false });
     const { message } = BACK_UP_REFUSALS.DAMAGED;
     await expect
-      .poll(() => shop.desk.office.longWork({ id }))
+      .poll(() => shop.desk.office.longWork({ id }), PATIENT)
       .toMatchObject({ state: 'failed', trouble: { code: 'DAMAGED', message } });
   });
 
