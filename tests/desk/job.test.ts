@@ -275,6 +275,22 @@ describe('handover', () => {
     );
   });
 
+  test('is found by the number of a paper in the customer’s hand', async () => {
+    await readyAndPaid();
+    const { job, workOrder } = await handOver();
+    const { number } = workOrder;
+    for (const text of [number, number.toLowerCase(), `w${Number(number.slice(2))}`]) {
+      const hits = await shop.desk.counter.search({ text });
+      expect(hits, text).toContainEqual(
+        expect.objectContaining({ kind: 'job', reference: job.code }),
+      );
+    }
+    const estimate = job.papers.find(({ kind }) => kind === 'estimate')?.number ?? '';
+    expect(estimate).toMatch(/^E-\d{6}-1$/);
+    for (const text of [estimate, estimate.slice(0, -2)])
+      expect(await shop.desk.counter.search({ text })).toHaveLength(1);
+  });
+
   test('closes the record: nothing is measured, estimated or moved afterwards', async () => {
     const { desk, by } = shop;
     await readyAndPaid();

@@ -1,10 +1,26 @@
-import { and, asc, count, desc, eq, gte, inArray, notInArray, type SQL } from 'drizzle-orm';
+import {
+  and,
+  asc,
+  count,
+  desc,
+  eq,
+  gte,
+  inArray,
+  like,
+  notInArray,
+  or,
+  type SQL,
+} from 'drizzle-orm';
 import type { JobCard, JobDossier } from '../../../shared/contract/counter.ts';
 import type { Signature } from '../../../shared/contract/fields.ts';
 import { CustomerId, JobId, jobCode } from '../../../shared/contract/ids.ts';
 import { type JobState, nextStates, waitsOn } from '../../../shared/work/job-state.ts';
-import { MACHINE_KIND_LABELS, type MachineKind } from '../../../shared/work/vocabulary.ts';
-import { customer, job, jobMove, machine, staff } from '../../schema/index.ts';
+import {
+  MACHINE_KIND_LABELS,
+  type MachineKind,
+  PAPER_KINDS,
+} from '../../../shared/work/vocabulary.ts';
+import { customer, issuedPaper, job, jobMove, machine, staff } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { papersOf } from '../office.ts';
 import { matches } from '../search-text.ts';
@@ -73,6 +89,32 @@ export const findJobs = (
     ),
     limit,
   );
+
+/** `w-42`, `W 000042`, `e42-1`: letter, number, and of an estimate its revision. */
+const PAPER_NUMBER = /^([a-z])[\s-]?(\d{1,9})(?:-(\d{1,4}))?$/i;
+
+/** The jobs of the papers of that number, as somebody reads it off the copy in their hand. */
+export function findJobsOfPaper(store: ReadStore, text: string): { paper: string; job: JobCard }[] {
+  const [, letter, digits, revision] = PAPER_NUMBER.exec(text.trim()) ?? [];
+  if (letter === undefined || digits === undefined) return [];
+  const number = `${letter.toUpperCase()}-${digits.padStart(6, '0')}`;
+  const wanted =
+    revision === undefined
+      ? or(eq(issuedPaper.number, number), like(issuedPaper.number, `${number}-%`))
+      : eq(issuedPaper.number, `${number}-${revision}`);
+  const papers = store
+    .select({ jobId: issuedPaper.jobId, title: issuedPaper.title })
+    .from(issuedPaper)
+    // By kind too: so the index is used, and no row with its PDF is read in vain.
+    .where(and(inArray(issuedPaper.kind, [...PAPER_KINDS]), wanted))
+    .orderBy(asc(issuedPaper.id))
+    .all();
+  // Of several revisions the last one is named.
+  return [...new Map(papers.map((paper) => [paper.jobId, paper]))].flatMap(([jobId, { title }]) => {
+    const row = rows(store).where(eq(job.id, jobId)).get();
+    return row === undefined ? [] : [{ paper: title, job: asCard(row) }];
+  });
+}
 
 export const jobsOfCustomer = (store: ReadStore, customerId: string): JobCard[] =>
   cards(store, eq(job.customerId, customerId), 1000);

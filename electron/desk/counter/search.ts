@@ -1,5 +1,5 @@
 import { findCustomers } from '../../../db/queries/counter/customers.ts';
-import { findJobs } from '../../../db/queries/counter/jobs.ts';
+import { findJobs, findJobsOfPaper } from '../../../db/queries/counter/jobs.ts';
 import { findMachines } from '../../../db/queries/counter/machines.ts';
 import { findParts } from '../../../db/queries/parts/part.ts';
 import { findEngineModelNames } from '../../../db/queries/specbook.ts';
@@ -15,14 +15,25 @@ const joined = (...facts: string[]): string => facts.filter(Boolean).join(' · '
 
 export const search = os.counter.search.handler(({ input: { text }, context }) => {
   const store = context.store.read;
+  const jobs = findJobs(store, text, [], EACH);
+  const found = new Set(jobs.map(({ id }) => id));
   const hits: SearchHit[] = [
-    ...findJobs(store, text, [], EACH).map((job) => ({
+    ...jobs.map((job) => ({
       kind: 'job' as const,
       id: job.id,
       title: joined(job.code, job.customerName),
       detail: joined(job.machine, JOB_STATE_LABELS[job.state]),
       reference: job.code,
     })),
+    ...findJobsOfPaper(store, text)
+      .filter(({ job }) => !found.has(job.id))
+      .map(({ paper, job }) => ({
+        kind: 'job' as const,
+        id: job.id,
+        title: joined(job.code, job.customerName),
+        detail: joined(paper, job.machine),
+        reference: job.code,
+      })),
     ...findCustomers(store, text, EACH).map((customer) => ({
       kind: 'customer' as const,
       id: customer.id,
