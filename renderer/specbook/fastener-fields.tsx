@@ -36,7 +36,11 @@ export function FastenerFields({
       required
       value={draft[key]}
       onChange={(event) => onChange({ [key]: event.currentTarget.value })}
-      error={decimal(draft[key]) === null ? 'Type a number.' : errors[`fastener.${key}`]}
+      error={
+        draft[key].trim() !== '' && decimal(draft[key]) === null
+          ? 'Type a number.'
+          : errors[`fastener.${key}`]
+      }
     />
   );
   return (

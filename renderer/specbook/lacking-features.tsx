@@ -1,6 +1,6 @@
 import { Button, Group, Text, TextInput } from '@mantine/core';
 import { IconChevronRight, IconPlus } from '@tabler/icons-react';
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import {
   CORE_FEATURES,
   DERIVED_FEATURES,
@@ -43,9 +43,11 @@ export function LackingFeatures({
   const [typed, setTyped] = useState('');
   const [open, setOpen] = useState(all);
   const found = features.filter((feature) => matches(feature, typed.trim()));
+  const list = useFocusOnNext(features);
   if (features.length === 0) return null;
   return (
     <details
+      ref={list}
       className={classes.lacking}
       open={open}
       onToggle={(event) => setOpen(event.currentTarget.open)}
@@ -75,6 +77,7 @@ export function LackingFeatures({
                 {own.map((feature) => (
                   <Button
                     key={feature}
+                    data-feature={feature}
                     variant="default"
                     leftSection={<IconPlus size={16} aria-hidden />}
                     onClick={() => onAdd(feature)}
@@ -89,4 +92,18 @@ export function LackingFeatures({
       })}
     </details>
   );
+}
+
+/** The button that was pressed goes once its specification is in the book: the focus goes to the next. */
+function useFocusOnNext(features: readonly Feature[]) {
+  const list = useRef<HTMLDetailsElement>(null);
+  const before = useRef(features);
+  useEffect(() => {
+    const gone = before.current.findIndex((feature) => !features.includes(feature));
+    const next = gone < 0 ? undefined : features[gone];
+    before.current = features;
+    if (next === undefined || document.querySelector('[role="dialog"]') !== null) return;
+    list.current?.querySelector<HTMLElement>(`[data-feature="${next}"]`)?.focus();
+  }, [features]);
+  return list;
 }

@@ -16,10 +16,9 @@ import { Link } from 'react-router';
 import { z } from 'zod';
 import type { EngineModelId } from '../../shared/contract/ids.ts';
 import type { EngineModel } from '../../shared/contract/specbook.ts';
-import { display, sweptVolume } from '../../shared/trade/index.ts';
+import { display, parseReading, sweptVolume, toBase } from '../../shared/trade/index.ts';
 import { CYCLE_LABELS, CYCLES, type Cycle } from '../../shared/work/vocabulary.ts';
 import { deskQuery } from '../common/desk.ts';
-import { decimal } from '../common/measure/decimal.ts';
 import { fieldErrors, RefusalAlert } from '../common/refusal.tsx';
 import { useBy } from '../common/station.tsx';
 import { useDraft } from '../common/use-draft.ts';
@@ -84,8 +83,8 @@ function Fields({ make, model, family, onClose, onAdded }: ModelFormProps) {
   const add = useWrite(deskQuery.specbook.addModel.mutationOptions());
   const errors = fieldErrors(add.error);
   const set = (change: Partial<ModelDraft>) => setDraft({ ...draft, ...change });
-  const bore = maybeDecimal(draft.bore);
-  const stroke = maybeDecimal(draft.stroke);
+  const bore = maybeLength(draft.bore);
+  const stroke = maybeLength(draft.stroke);
   const taken =
     isDefinedError(add.error) && add.error.code === 'MODEL_TAKEN'
       ? add.error.data.engineModelId
@@ -122,7 +121,9 @@ function Fields({ make, model, family, onClose, onAdded }: ModelFormProps) {
       value={draft[key]}
       onChange={(event) => set({ [key]: event.currentTarget.value })}
       error={
-        tried && value === undefined ? 'Type millimetres, such as 54, or nothing.' : errors[key]
+        tried && value === undefined
+          ? 'Type a length, such as 54 or 2-1/8 in, or nothing.'
+          : errors[key]
       }
     />
   );
@@ -194,9 +195,17 @@ function Fields({ make, model, family, onClose, onAdded }: ModelFormProps) {
   );
 }
 
-/** Null for an empty field, undefined for what is not a decimal. */
-const maybeDecimal = (text: string): number | null | undefined =>
-  text.trim() === '' ? null : (decimal(text) ?? undefined);
+/** In mm, whatever unit was typed; null for an empty field, undefined for what is no length. */
+function maybeLength(text: string): number | null | undefined {
+  if (text.trim() === '') return null;
+  try {
+    const { value, unit } = parseReading(text, 'mm');
+    return toBase(value, unit);
+  } catch (error) {
+    if (error instanceof RangeError) return undefined;
+    throw error;
+  }
+}
 
 function sweptWords(
   bore: number | null | undefined,
@@ -207,6 +216,6 @@ function sweptWords(
   if (family !== undefined && (!bore || !stroke))
     return 'Leave empty what is as in the family; it is taken from there.';
   if (!bore || !stroke || bore < 0 || stroke < 0)
-    return 'Bore and stroke may be left empty; with both, the swept volume is computed.';
-  return `Swept volume: ${display(sweptVolume({ bore, stroke, cylinders }), 'cm3')}.`;
+    return 'Bore and stroke may be left empty; with both, the swept volume is computed. Inches may be typed: 2.677".';
+  return `Swept volume: ${display(sweptVolume({ bore, stroke, cylinders }), 'cm3')}, from ${display(bore, 'mm')} by ${display(stroke, 'mm')}.`;
 }

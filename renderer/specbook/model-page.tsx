@@ -6,7 +6,7 @@ import { Link, useNavigate, useParams } from 'react-router';
 import { EngineModelId } from '../../shared/contract/ids.ts';
 import type { EngineModel, NamedModel, Specification } from '../../shared/contract/specbook.ts';
 import { display } from '../../shared/trade/index.ts';
-import { FEATURES, type Feature } from '../../shared/work/features.ts';
+import { CORE_FEATURES, FEATURES, type Feature } from '../../shared/work/features.ts';
 import { CYCLE_LABELS } from '../../shared/work/vocabulary.ts';
 import { deskQuery } from '../common/desk.ts';
 import { Empty, Page, QueryView } from '../common/page.tsx';
@@ -50,6 +50,9 @@ function Known({ id }: { readonly id: EngineModelId }) {
   return <QueryView query={query}>{(entry) => <Entry {...entry} />}</QueryView>;
 }
 
+/** What every rebuild needs comes first, as on the bench. */
+const byUrgency: readonly Feature[] = [...new Set<Feature>([...CORE_FEATURES, ...FEATURES])];
+
 /** What the form is open for. */
 interface Addition {
   feature: Feature;
@@ -80,7 +83,18 @@ function Entry({
     return errand.add ? { feature, current: current(feature) } : null;
   });
   const add = (feature: Feature) => setAdding({ feature, current: current(feature) });
-  const lacking = FEATURES.filter((feature) => current(feature) === null);
+  const lacking = byUrgency.filter((feature) => current(feature) === null);
+  const after = (feature: Feature | undefined): Feature | null =>
+    feature === undefined
+      ? null
+      : (byUrgency.slice(byUrgency.indexOf(feature) + 1).find((each) => lacking.includes(each)) ??
+        null);
+  const last = specifications
+    .filter(({ inheritedFrom }) => inheritedFrom === null)
+    .reduce<Specification | null>(
+      (latest, each) => (latest === null || each.enteredAt > latest.enteredAt ? each : latest),
+      null,
+    );
   return (
     <Page
       title={`${model.make} ${model.model}`}
@@ -149,6 +163,8 @@ function Entry({
         model={model}
         feature={adding?.feature ?? null}
         current={adding?.current ?? null}
+        next={after(adding?.feature)}
+        usualSource={last?.source.id ?? ''}
         onFeature={add}
         onClose={() => setAdding(null)}
       />

@@ -1,5 +1,6 @@
 import { NativeSelect, SimpleGrid, Stack, TextInput } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
+import { useEffect, useEffectEvent } from 'react';
 import { z } from 'zod';
 import { SOURCE_KIND_LABELS, SOURCE_KINDS, type SourceKind } from '../../shared/work/vocabulary.ts';
 import { DateField } from '../common/date-field.tsx';
@@ -41,6 +42,14 @@ export function SourceChoice({
 }) {
   const sources = useQuery(deskQuery.specbook.sources.queryOptions({ input: {} }));
   const known = sources.data ?? [];
+  const first = sources.data?.length === 0;
+  const writeOut = useEffectEvent(() => {
+    if (draft.sourceId === '') onChange({ sourceId: 'new' });
+  });
+  // A book without sources leaves nothing to choose from.
+  useEffect(() => {
+    if (first) writeOut();
+  }, [first]);
   return (
     <fieldset className={classes.fieldset}>
       <legend>Where it comes from</legend>

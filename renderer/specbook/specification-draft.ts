@@ -33,22 +33,31 @@ export interface SpecificationDraft extends SourceDraft {
   stages: string;
 }
 
-const USUAL_FASTENER = {
-  designation: 'M8 × 1.25',
-  diameter: '8',
-  pitch: '1.25',
+/** Which thread and how many is for the source to say: a guess would go into the book as if it were read there. */
+const NO_FASTENER = {
+  designation: '',
+  diameter: '',
+  pitch: '',
   propertyClass: '8.8',
-  count: '4',
+  count: '',
   pattern: 'cross',
   stages: '50 75 100',
 } as const;
 
-/** A new draft: empty, or the current revision to be amended. */
-export function draftOf(feature: Feature, current: Specification | null): SpecificationDraft {
+/**
+ * A new draft, or the current revision to be amended.
+ * @param usualSource the source that lies open, for a new draft; empty when nobody knows
+ */
+export function draftOf(
+  feature: Feature,
+  current: Specification | null,
+  usualSource: string,
+): SpecificationDraft {
   if (current === null)
     return {
       ...NO_SOURCE,
-      ...USUAL_FASTENER,
+      ...NO_FASTENER,
+      sourceId: usualSource,
       low: '',
       high: '',
       aim: '',
@@ -70,7 +79,7 @@ export function draftOf(feature: Feature, current: Specification | null): Specif
     condition,
     bolted: fastener !== null,
     ...(fastener === null
-      ? USUAL_FASTENER
+      ? NO_FASTENER
       : {
           designation: threadWords(fastener),
           diameter: String(fastener.diameter),

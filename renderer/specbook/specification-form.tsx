@@ -10,7 +10,7 @@ import {
   TextInput,
 } from '@mantine/core';
 import { isDefinedError } from '@orpc/client';
-import { type FormEvent, useState } from 'react';
+import { type FormEvent, type KeyboardEvent, useEffect, useRef, useState } from 'react';
 import { z } from 'zod';
 import {
   type EngineModel,
@@ -49,6 +49,10 @@ interface SpecificationFormProps {
   readonly feature: Feature | null;
   /** The revision that a new one would follow. */
   readonly current: Specification | null;
+  /** What the book lacks after this one; null when there is nothing. */
+  readonly next: Feature | null;
+  /** The source that the last figure of this entry was read in; empty for none. */
+  readonly usualSource: string;
   readonly onFeature: (feature: Feature) => void;
   readonly onClose: () => void;
 }
@@ -84,6 +88,8 @@ function Fields({
   model,
   feature,
   current,
+  next,
+  usualSource,
   onFeature,
   onClose,
 }: SpecificationFormProps & { readonly feature: Feature }) {
@@ -91,7 +97,7 @@ function Fields({
   const [tried, setTried] = useState(false);
   const [draft, setDraft, clear] = useDraft<SpecificationDraft>(
     `specification.${model.id}.${feature}.${current?.id ?? 'first'}`,
-    draftOf(feature, current),
+    draftOf(feature, current, usualSource),
   );
   const add = useWrite(deskQuery.specbook.addSpecification.mutationOptions());
   const change = (part: Partial<SpecificationDraft>) => {
@@ -112,18 +118,22 @@ function Fields({
   const questioned =
     isDefinedError(add.error) && add.error.code === 'TORQUE_QUESTIONED' ? add.error.data : null;
 
-  const send = async (keepQuestioned: boolean) => {
+  const low = useRef<HTMLInputElement>(null);
+  // One specification after the other, without a way back to the page between them.
+  useEffect(() => low.current?.focus(), []);
+
+  const send = async (keepQuestioned: boolean, goOn = false) => {
     setTried(true);
     if (!band.ok) return;
     const sourceId = await source.settle(draft);
     if (sourceId === null) return;
-    const { low, high, aim, wearLimit, unit, condition, page } = draft;
+    const { high, aim, wearLimit, unit, condition, page } = draft;
     add.mutate(
       {
         by,
         engineModelId: model.id,
         feature,
-        low,
+        low: draft.low,
         high,
         aim,
         wearLimit,
@@ -137,7 +147,8 @@ function Fields({
       {
         onSuccess: () => {
           clear();
-          onClose();
+          if (goOn && next !== null) onFeature(next);
+          else onClose();
         },
       },
     );
@@ -145,13 +156,19 @@ function Fields({
   const submit = (event: FormEvent) => {
     event.preventDefault();
     // Enter never keeps a questioned torque: that takes its own button.
-    if (questioned === null) send(false);
+    if (questioned === null) send(false, submitterOf(event) === THEN_NEXT);
+  };
+  const alsoNext = (event: KeyboardEvent<HTMLFormElement>) => {
+    if (event.key !== 'Enter' || !(event.ctrlKey || event.metaKey)) return;
+    event.preventDefault();
+    event.currentTarget.requestSubmit(event.currentTarget.querySelector(`#${THEN_NEXT}`));
   };
   const limit = (key: 'low' | 'high' | 'aim' | 'wearLimit', label: string, description: string) => (
     <TextInput
       label={label}
       description={description}
       inputMode="decimal"
+      ref={key === 'low' ? low : undefined}
       data-autofocus={key === 'low' ? true : undefined}
       value={draft[key]}
       onChange={(event) => change({ [key]: event.currentTarget.value })}
@@ -159,7 +176,7 @@ function Fields({
     />
   );
   return (
-    <form onSubmit={submit} onInvalidCapture={() => setTried(true)}>
+    <form onSubmit={submit} onKeyDown={alsoNext} onInvalidCapture={() => setTried(true)}>
       <Stack>
         {current !== null && <ConflictNote specification={current} />}
         <SimpleGrid cols={2}>
@@ -236,11 +253,24 @@ function Fields({
             Close
           </Button>
           {questioned === null ? (
-            <Button type="submit" loading={source.pending || add.isPending}>
-              {current === null || current.inheritedFrom !== null
-                ? 'Add the specification'
-                : 'Add the revision'}
-            </Button>
+            <>
+              <Button type="submit" loading={source.pending || add.isPending}>
+                {current === null || current.inheritedFrom !== null
+                  ? 'Add the specification'
+                  : 'Add the revision'}
+              </Button>
+              {current === null && next !== null && (
+                <Button
+                  id={THEN_NEXT}
+                  type="submit"
+                  variant="light"
+                  title="Ctrl Enter"
+                  loading={source.pending || add.isPending}
+                >
+                  Add, then {FEATURE_LABELS[next].toLowerCase()}
+                </Button>
+              )}
+            </>
           ) : (
             <Button color="orange" loading={add.isPending} onClick={() => send(true)}>
               The source really says so: keep it
@@ -251,6 +281,11 @@ function Fields({
     </form>
   );
 }
+
+const THEN_NEXT = 'add-then-next';
+
+const submitterOf = ({ nativeEvent }: FormEvent): string =>
+  nativeEvent instanceof SubmitEvent ? (nativeEvent.submitter?.id ?? '') : '';
 
 const options = (features: readonly Feature[]) =>
   features.map((each) => ({ value: each, label: FEATURE_LABELS[each] }));

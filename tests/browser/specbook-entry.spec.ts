@@ -80,6 +80,8 @@ test('a torque is questioned while it is typed, and kept only deliberately', asy
   await page.goto(`/spec-book/${model.id}?add=1&feature=head-bolt-torque`);
   const form = page.getByRole('dialog', { name: 'Add a specification' });
   await form.getByRole('combobox', { name: 'Unit, as printed there' }).selectOption('lbf·ft');
+  await form.getByRole('combobox', { name: 'Thread' }).fill('M8 × 1.25');
+  await form.getByRole('textbox', { name: 'How many' }).fill('4');
   await form.getByRole('textbox', { name: 'Low' }).fill('16');
   await form.getByRole('textbox', { name: 'High' }).fill('18');
   await expect(form.getByText('Plausible.')).toBeVisible();
