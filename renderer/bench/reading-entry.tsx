@@ -51,9 +51,9 @@ export function ReadingEntry(props: ReadingEntryProps) {
   const [text, setText] = useState('');
   const [slip, setSlip] = useState<Slip | null>(null);
   const field = useRef<HTMLInputElement>(null);
-  const target = `${place.key} ${correcting?.id ?? ''}`;
+  const target = `${place.key} ${correcting?.id ?? ''} ${gauge?.id ?? ''}`;
   useEffect(() => {
-    // The field wanted next has the focus, whichever place that is.
+    // The field wanted next has the focus: at the next place, and once the gauge is chosen.
     if (target !== '') field.current?.focus();
   }, [target]);
 

@@ -1,7 +1,7 @@
 import { Button, Text } from '@mantine/core';
 import { IconCircleCheck, IconTool } from '@tabler/icons-react';
 import { useQuery } from '@tanstack/react-query';
-import { useRef } from 'react';
+import { useEffect, useRef } from 'react';
 import type { TorqueWalk } from '../../../shared/contract/bench/index.ts';
 import { unitLabel } from '../../../shared/trade/index.ts';
 import { deskQuery } from '../../common/desk.ts';
@@ -25,6 +25,13 @@ export function TorqueWalkPanel({ walk }: { readonly walk: TorqueWalk }) {
   const pull = useWrite(deskQuery.bench.pullBolt.mutationOptions());
   const button = useRef<HTMLButtonElement>(null);
   const { next } = walk;
+  const whole = useRef<HTMLDivElement>(null);
+  const pulling = useRef(next !== null);
+  useEffect(() => {
+    // The button of the last bolt goes with it.
+    if (pulling.current && next === null) whole.current?.focus();
+    pulling.current = next !== null;
+  }, [next]);
   const stage = next?.stage ?? walk.stages.length;
   const target = walk.stages[stage - 1]?.target ?? 0;
   const mark = markFor(walk, target, wrench);
@@ -57,7 +64,7 @@ export function TorqueWalkPanel({ walk }: { readonly walk: TorqueWalk }) {
       </div>
       <div className={classes.figures}>
         {next === null ? (
-          <div className={classes.whole} role="status">
+          <div className={classes.whole} role="status" ref={whole} tabIndex={-1}>
             <IconCircleCheck size={36} aria-hidden />
             <span>Every bolt was pulled to every stage.</span>
           </div>

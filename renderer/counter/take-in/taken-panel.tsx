@@ -92,7 +92,7 @@ function TakenInWords({ code }: { code: Taken['code'] }) {
       {job.depositAgreed !== null && job.depositAgreed > 0 && (
         <Text mt="xs">
           A deposit of {money(job.depositAgreed)} was agreed:{' '}
-          <Anchor component={Link} to={`/job/${code}/till`}>
+          <Anchor component={Link} to={`/job/${code}/till#payment`}>
             take it at the till
           </Anchor>
           .
