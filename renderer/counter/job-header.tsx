@@ -9,6 +9,7 @@ import {
 } from '@tabler/icons-react';
 import { Link, useLocation } from 'react-router';
 import type { JobDossier } from '../../shared/contract/counter.ts';
+import { JOB_STATE_LABELS } from '../../shared/work/job-state.ts';
 import { StateBadge } from '../common/badges.tsx';
 import { useFormat } from '../common/format.ts';
 import { Promised } from '../common/promised.tsx';
@@ -61,7 +62,11 @@ export function JobHeader({ job }: { job: JobDossier }) {
           </span>
         </span>
       </div>
-      {job.stateNote !== '' && <p className={classes.note}>{job.stateNote}</p>}
+      {job.stateNote !== '' && (
+        <p className={classes.note}>
+          {JOB_STATE_LABELS[job.state]}: {job.stateNote}
+        </p>
+      )}
       <div className={classes.bar}>
         <nav aria-label="Pages of this job" className={classes.pages}>
           {PAGES.map((page) => (

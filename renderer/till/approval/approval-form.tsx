@@ -9,7 +9,7 @@ import {
   TextInput,
 } from '@mantine/core';
 import { IconCalendarOff, IconThumbUp } from '@tabler/icons-react';
-import { type FormEvent, useId, useState } from 'react';
+import { type FormEvent, useId, useRef, useState } from 'react';
 import type { Account, BillTerms, Estimate } from '../../../shared/contract/till/index.ts';
 import { dateIn } from '../../../shared/work/calendar.ts';
 import {
@@ -57,11 +57,15 @@ export function ApprovalForm(props: ApprovalFormProps) {
   const ahead = useBillAhead(account.jobId);
   const draft = useApprovalDraft(job, { account, estimate, ahead }, terms);
   const [asked, setAsked] = useState(false);
+  const taken = useRef<HTMLParagraphElement>(null);
+  const approved = account.approvals.at(-1);
+  const standing = approved?.estimateId === estimate.id && ahead?.stopped !== true;
   const approve = useWrite(
     deskQuery.till.approve.mutationOptions({
       onSuccess: () => {
         draft.clear();
         setAsked(false);
+        taken.current?.focus();
       },
     }),
   );
@@ -96,6 +100,10 @@ export function ApprovalForm(props: ApprovalFormProps) {
   return (
     <form onSubmit={send} noValidate aria-label="Take an approval">
       <Stack gap="sm">
+        <Text ref={taken} role="status" tabIndex={-1} fw={600}>
+          {standing &&
+            `Revision ${estimate.revision} is approved, up to ${money(approved.amount)}. Another approval would take its place.`}
+        </Text>
         {unwritten && (
           <Text size="sm">
             Revision {estimate.revision} is what is approved here. Lines typed since then are not in
@@ -183,10 +191,11 @@ export function ApprovalForm(props: ApprovalFormProps) {
         <RefusalAlert error={approve.error} />
         <Button
           type="submit"
+          variant={standing ? 'default' : 'filled'}
           loading={approve.isPending}
           leftSection={<IconThumbUp size={18} aria-hidden />}
         >
-          Take the approval
+          {standing ? 'Take another approval' : 'Take the approval'}
         </Button>
       </Stack>
     </form>
