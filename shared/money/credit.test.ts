@@ -108,7 +108,7 @@ test('credited whole, in whatever steps, a bill is credited to the cent, tax by 
       const charges = drawn.lines.every(({ amount }) => amount >= 0);
       const before = drawn.lines.map(() => 0);
       const taxed = ({ taxes, takenOut }: typeof drawn.totals) =>
-        [...taxes, ...takenOut].map(({ amount }) => amount);
+        [...taxes, ...takenOut].flatMap(({ base, amount }) => [base, amount]);
       const sums = { subtotal: 0, discount: 0, total: 0, taxes: taxed(drawn.totals).map(() => 0) };
       const credit = (now: number[]) => {
         const totals = creditTotals(drawn, before, now);

@@ -77,6 +77,7 @@ describe('ringGap', () => {
   it('refuses what makes no sense', () => {
     expect(() => ringGap({ bore: -68, perBore: 0.004 })).toThrow(RangeError);
     expect(() => ringGap({ bore: 68, perBore: -0.004 })).toThrow(RangeError);
+    expect(() => ringGap({ bore: 68, perBore: 1 })).toThrow('no gap');
     expect(() => ringGap({ bore: 68, perBore: 4 })).toThrow('no gap');
     expect(() => ringGap({ bore: Number.NaN, perBore: 0.004 })).toThrow(RangeError);
   });

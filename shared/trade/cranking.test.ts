@@ -51,6 +51,7 @@ describe('crankingPressure', () => {
     for (const compressionRatio of [1, 0, -8, 31, Number.NaN]) {
       expect(() => crankingPressure({ compressionRatio, altitude: 0 })).toThrow(RangeError);
     }
+    expect(crankingPressure({ compressionRatio: 30, altitude: 0 })).toBeGreaterThan(5000);
     expect(() => crankingPressure({ compressionRatio: 8, altitude: 12_000 })).toThrow(RangeError);
     expect(() => crankingPressure({ compressionRatio: 8, altitude: 0, exponent: 0.9 })).toThrow(
       RangeError,

@@ -41,7 +41,8 @@ describe('what would settle a reading', () => {
 
   test('what makes no sense is refused', () => {
     expect(() => settle({ value: 1, gauge: fine })).toThrow(RangeError);
-    expect(() => settle({ value: 1, ...band, gauge: fine, readings: 0 })).toThrow(RangeError);
+    for (const readings of [0, -1, 1.5])
+      expect(() => settle({ value: 1, ...band, gauge: fine, readings })).toThrow(RangeError);
     expect(() => settle({ value: 1, ...band, gauge: fine, repeatability: -1 })).toThrow(RangeError);
   });
 

@@ -133,6 +133,14 @@ describe('SAE J429 inch grades', () => {
     }
   });
 
+  it('sizes that were rounded in mm are the same thread', () => {
+    // With the metric profile it would be 1.7 % more.
+    const area = stressArea({ diameter: 7.94, pitch: 1.41 }) / 25.4 ** 2;
+    expect(Math.abs(area / 0.0524 - 1)).toBeLessThan(0.005);
+    const load = clampLoad({ diameter: 7.94, pitch: 1.41 }, 'grade 5');
+    expect(Math.abs(load - 3341)).toBeLessThan(1);
+  });
+
   it('F7, F8: clamp load at 75 % of proof, within 1 lbf (computed from the printed areas)', () => {
     for (const { thread, grade5, grade8 } of threads) {
       expect(Math.abs(clampLoad(thread, 'grade 5') - grade5)).toBeLessThan(1);

@@ -51,7 +51,7 @@ describe('Unified threads, ASME B1.1', () => {
 
 /**
  * Pitches of ISO 261: the coarse ones and the first fine ones as a published chart prints them
- * (induspecs.com ‘Metric thread pitch chart’, read); the others, and M7, from memory.
+ * (induspecs.com ‘Metric thread pitch chart’, read); the others, and M7, M18, M22 and M27, from memory.
  */
 describe('metric threads, ISO 261', () => {
   it.each([
@@ -64,8 +64,12 @@ describe('metric threads, ISO 261', () => {
     ['M12', 1.75, 1.5],
     ['M14', 2, 1.5],
     ['M16', 2, 1.5],
+    ['M18', 2.5, 2],
+    ['M18', 2.5, 1.5],
     ['M20', 2.5, 1.5],
+    ['M22', 2.5, 1.5],
     ['M24', 3, 2],
+    ['M27', 3, 2],
     ['M30', 3.5, 2],
   ])('%s', (name, coarse, fine) => {
     const diameter = Number(name.slice(1));
