@@ -85,7 +85,11 @@ export const theme = createTheme({
     },
     Fieldset: { styles: { root: { marginInline: 0 }, legend: { fontWeight: 600 } } },
     Table: {
-      defaultProps: { horizontalSpacing: 'md', verticalSpacing: 'xs' },
+      defaultProps: {
+        horizontalSpacing: 'md',
+        verticalSpacing: 'xs',
+        borderColor: 'var(--mantine-color-default-border)',
+      },
       classNames: { table: 'tappet-table' },
     },
     Input: { classNames: { input: 'tappet-field' } },
@@ -94,7 +98,14 @@ export const theme = createTheme({
     Textarea: { defaultProps: { size: 'md', autosize: true, minRows: 2 } },
     Select: { defaultProps: { size: 'md', allowDeselect: false } },
     NumberInput: { defaultProps: { size: 'md' } },
-    Paper: { styles: { root: { backgroundColor: 'var(--tappet-surface)' } } },
+    Paper: {
+      styles: {
+        root: {
+          backgroundColor: 'var(--tappet-surface)',
+          borderColor: 'var(--mantine-color-default-border)',
+        },
+      },
+    },
     Modal: {
       defaultProps: {
         radius: 'md',
@@ -102,7 +113,7 @@ export const theme = createTheme({
         transitionProps: { duration: 90 },
       },
       styles: {
-        title: { fontWeight: 650, fontSize: '1.15rem' },
+        title: { fontWeight: 650, fontSize: '1.15rem', lineHeight: 1.3 },
         content: { background: 'var(--tappet-surface)' },
         header: { background: 'var(--tappet-surface)' },
       },

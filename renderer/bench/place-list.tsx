@@ -27,7 +27,7 @@ interface PlaceListProps {
 export function PlaceList(props: PlaceListProps) {
   const { feature, phase, now } = props;
   return (
-    <ol style={{ listStyle: 'none', margin: 0, padding: 0 }} aria-label="Places">
+    <ol className={classes.places} aria-label="Places">
       {feature.places.map((place) => (
         <li key={place.key} className={classes.place} data-now={place.key === now}>
           <UnstyledButton

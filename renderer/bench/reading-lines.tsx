@@ -1,5 +1,6 @@
 import { Button, Text } from '@mantine/core';
 import { IconAlertTriangle } from '@tabler/icons-react';
+import { Fragment } from 'react';
 import type { Gauge, Reading } from '../../shared/contract/bench/index.ts';
 import { datesWritten } from '../../shared/work/dates-in-words.ts';
 import { asTyped } from '../../shared/work/reading-in-words.ts';
@@ -38,7 +39,16 @@ export function CurrentReading({
           <VerdictBadge verdict={reading.verdict} />
         </div>
         <Text size="sm" c="dimmed">
-          {[...circumstancesOf(reading), reading.by, format.instant(reading.at)].join(' · ')}
+          {[...circumstancesOf(reading), reading.by, format.instant(reading.at)].map(
+            (words, index, all) => (
+              <Fragment key={words}>
+                <span className={classes.unbroken}>
+                  {words}
+                  {index < all.length - 1 && ' ·'}
+                </span>{' '}
+              </Fragment>
+            ),
+          )}
         </Text>
         {reading.verdict === 'too-close' && (
           <Text size="sm">

@@ -70,7 +70,12 @@ export function Choose({ job, part, onDone, onLeave }: ChooseProps) {
         >
           <div className={classes.choices}>
             {part.choices.map((each) => (
-              <Radio.Card key={each.choice} value={each.choice} className={classes.choice}>
+              <Radio.Card
+                key={each.choice}
+                value={each.choice}
+                className={classes.choice}
+                data-advised={each.choice === part.advice.choice}
+              >
                 {each.label}
                 {each.choice === part.advice.choice && (
                   <Text span className={classes.note}>

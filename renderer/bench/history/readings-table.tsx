@@ -1,4 +1,4 @@
-import { Anchor, Table } from '@mantine/core';
+import { Anchor, Table, Text } from '@mantine/core';
 import { Link } from 'react-router';
 import type { HistoryPoint } from '../../../shared/contract/bench/index.ts';
 import { display, type Unit } from '../../../shared/trade/index.ts';
@@ -17,14 +17,13 @@ export function ReadingsTable(props: {
   const format = useFormat();
   return (
     <div className={classes.scroll}>
-      <Table verticalSpacing="xs">
+      <Table horizontalSpacing="xs">
         <Table.Caption>{props.caption}</Table.Caption>
         <Table.Thead>
           <Table.Tr>
-            <Table.Th>Date</Table.Th>
+            <Table.Th>Date and phase</Table.Th>
             <Table.Th>Hours</Table.Th>
             <Table.Th>Job</Table.Th>
-            <Table.Th>Phase</Table.Th>
             <Table.Th>Reading</Table.Th>
             <Table.Th>Verdict then</Table.Th>
           </Table.Tr>
@@ -32,14 +31,18 @@ export function ReadingsTable(props: {
         <Table.Tbody>
           {props.points.map((point) => (
             <Table.Tr key={`${point.jobId} ${point.phase}`}>
-              <Table.Td>{format.day(`${point.on}T12:00:00Z`)}</Table.Td>
+              <Table.Td className={classes.figure}>
+                {format.day(`${point.on}T12:00:00Z`)}
+                <Text size="sm" c="dimmed">
+                  {PHASE_LABELS[point.phase].toLowerCase()}
+                </Text>
+              </Table.Td>
               <Table.Td>{point.hours ?? '–'}</Table.Td>
               <Table.Td>
                 <Anchor component={Link} to={`/job/${point.code}/bench`}>
                   {point.code}
                 </Anchor>
               </Table.Td>
-              <Table.Td>{PHASE_LABELS[point.phase]}</Table.Td>
               <Table.Td className={classes.figure}>
                 {display(point.value, props.unit)}
                 {point.uncertainty > 0 && ` ± ${amountWords(point.uncertainty, props.unit)}`}

@@ -85,7 +85,7 @@ function Debtors({ owed }: { owed: Receivables }) {
         <Table.Tbody>
           {owed.customers.map(({ customerId, name, phone, aged, open, unapplied }) => (
             <Table.Tr key={customerId}>
-              <Table.Td>
+              <Table.Td miw="9rem">
                 <Anchor inherit component={Link} to={`/office/books/customer/${customerId}`}>
                   {name}
                 </Anchor>

@@ -5,6 +5,7 @@ import { formatQuantity } from '../../../shared/money/index.ts';
 import { MOVEMENT_KIND_LABELS } from '../../../shared/work/stock-words.ts';
 import { useFormat } from '../../common/format.ts';
 import { Empty } from '../../common/page.tsx';
+import { Sheet } from '../../common/sheet.tsx';
 import { useShop } from '../../common/shop.tsx';
 import classes from '../part-page.module.css';
 
@@ -28,41 +29,43 @@ export function Movements({ movements, part }: { movements: readonly Movement[];
           hint="Write down what is on the shelf as received or counted; every later movement adds to it."
         />
       ) : (
-        <Table className={classes.movements}>
-          <Table.Thead>
-            <Table.Tr>
-              <Table.Th>When</Table.Th>
-              <Table.Th>What</Table.Th>
-              <Table.Th className={classes.figure}>Quantity</Table.Th>
-              <Table.Th>Job</Table.Th>
-              <Table.Th>Reason</Table.Th>
-              <Table.Th>By</Table.Th>
-            </Table.Tr>
-          </Table.Thead>
-          <Table.Tbody>
-            {rows.map(({ movement, place }) => (
-              <Table.Tr key={place}>
-                <Table.Td>{format.instant(movement.at)}</Table.Td>
-                <Table.Td>{MOVEMENT_KIND_LABELS[movement.kind]}</Table.Td>
-                <Table.Td className={classes.figure}>
-                  {signed(movement.quantity || movement.reserved || movement.ordered, locale)}{' '}
-                  {part.unit}
-                </Table.Td>
-                <Table.Td>
-                  {movement.jobCode === '' ? (
-                    '–'
-                  ) : (
-                    <Anchor inherit component={Link} to={`/job/${movement.jobCode}/parts`}>
-                      {movement.jobCode}
-                    </Anchor>
-                  )}
-                </Table.Td>
-                <Table.Td>{movement.reason === '' ? '–' : movement.reason}</Table.Td>
-                <Table.Td>{movement.by}</Table.Td>
+        <Sheet>
+          <Table className={classes.movements}>
+            <Table.Thead>
+              <Table.Tr>
+                <Table.Th>When</Table.Th>
+                <Table.Th>What</Table.Th>
+                <Table.Th className={classes.figure}>Quantity</Table.Th>
+                <Table.Th>Job</Table.Th>
+                <Table.Th>Reason</Table.Th>
+                <Table.Th>By</Table.Th>
               </Table.Tr>
-            ))}
-          </Table.Tbody>
-        </Table>
+            </Table.Thead>
+            <Table.Tbody>
+              {rows.map(({ movement, place }) => (
+                <Table.Tr key={place}>
+                  <Table.Td>{format.instant(movement.at)}</Table.Td>
+                  <Table.Td>{MOVEMENT_KIND_LABELS[movement.kind]}</Table.Td>
+                  <Table.Td className={classes.figure}>
+                    {signed(movement.quantity || movement.reserved || movement.ordered, locale)}{' '}
+                    {part.unit}
+                  </Table.Td>
+                  <Table.Td>
+                    {movement.jobCode === '' ? (
+                      '–'
+                    ) : (
+                      <Anchor inherit component={Link} to={`/job/${movement.jobCode}/parts`}>
+                        {movement.jobCode}
+                      </Anchor>
+                    )}
+                  </Table.Td>
+                  <Table.Td>{movement.reason === '' ? '–' : movement.reason}</Table.Td>
+                  <Table.Td>{movement.by}</Table.Td>
+                </Table.Tr>
+              ))}
+            </Table.Tbody>
+          </Table>
+        </Sheet>
       )}
     </section>
   );

@@ -74,6 +74,7 @@ export function NumbersCard({ dossier: { part, numbers } }: { dossier: PartDossi
             <NativeSelect
               size="md"
               label="Kind"
+              flex="1 1 8.5rem"
               data={KINDS}
               value={draft.kind}
               onChange={(event) => {
@@ -84,7 +85,7 @@ export function NumbersCard({ dossier: { part, numbers } }: { dossier: PartDossi
             <TextInput
               label="Number"
               maxLength={60}
-              flex="1 1 9rem"
+              flex="1 1 6rem"
               autoComplete="off"
               value={draft.number}
               error={errors.number}
@@ -93,7 +94,7 @@ export function NumbersCard({ dossier: { part, numbers } }: { dossier: PartDossi
             <TextInput
               label="Whose"
               maxLength={120}
-              flex="1 1 7rem"
+              flex="1 1 5rem"
               autoComplete="off"
               value={draft.whose}
               error={errors.whose}

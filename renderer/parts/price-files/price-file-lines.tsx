@@ -7,6 +7,7 @@ import type {
   UnreadableLine,
 } from '../../../shared/contract/parts/index.ts';
 import { LINE_PROBLEM_SENTENCES } from '../../../shared/work/price-file/words.ts';
+import { Sheet } from '../../common/sheet.tsx';
 import { useMoney } from '../../common/shop.tsx';
 import classes from './price-files.module.css';
 import { useCount } from './use-count.ts';
@@ -14,12 +15,14 @@ import { useCount } from './use-count.ts';
 function LinesTable({ head, children }: { head: ReactNode; children: ReactNode }) {
   return (
     <Box component="section" className={classes.scroll} aria-label="Lines" tabIndex={0}>
-      <Table className={classes.lines}>
-        <Table.Thead>
-          <Table.Tr>{head}</Table.Tr>
-        </Table.Thead>
-        <Table.Tbody>{children}</Table.Tbody>
-      </Table>
+      <Sheet>
+        <Table className={classes.lines}>
+          <Table.Thead>
+            <Table.Tr>{head}</Table.Tr>
+          </Table.Thead>
+          <Table.Tbody>{children}</Table.Tbody>
+        </Table>
+      </Sheet>
     </Box>
   );
 }

@@ -5,6 +5,7 @@ import {
   PRICE_FILE_FIELDS,
   type PriceFileField,
 } from '../../../shared/work/price-file/words.ts';
+import { Sheet } from '../../common/sheet.tsx';
 import type { MappingDraft } from './mapping-draft.ts';
 import classes from './price-files.module.css';
 
@@ -37,38 +38,40 @@ export function SampleTable({ sketch, draft, onField }: SampleTableProps) {
       aria-label="First lines of the file"
       tabIndex={0}
     >
-      <Table className={classes.sample}>
-        <Table.Thead>
-          <Table.Tr>
-            {columns.map(({ field, column, heading }) => (
-              <Table.Th key={column}>
-                <span className={classes.heading}>{heading}</span>
-                <Select
-                  aria-label={`${heading} holds`}
-                  size="sm"
-                  data={FIELDS}
-                  value={field ?? LEFT_OUT}
-                  allowDeselect={false}
-                  onChange={(chosen) =>
-                    onField(column, PRICE_FILE_FIELDS.find((each) => each === chosen) ?? null)
-                  }
-                />
-              </Table.Th>
-            ))}
-          </Table.Tr>
-        </Table.Thead>
-        <Table.Tbody>
-          {rows.map(({ cells, row }) => (
-            <Table.Tr key={row}>
-              {columns.map(({ column, field }) => (
-                <Table.Td key={column} className={field === null ? classes.left : undefined}>
-                  {cells[column] ?? ''}
-                </Table.Td>
+      <Sheet>
+        <Table className={classes.sample}>
+          <Table.Thead>
+            <Table.Tr>
+              {columns.map(({ field, column, heading }) => (
+                <Table.Th key={column}>
+                  <span className={classes.heading}>{heading}</span>
+                  <Select
+                    aria-label={`${heading} holds`}
+                    size="sm"
+                    data={FIELDS}
+                    value={field ?? LEFT_OUT}
+                    allowDeselect={false}
+                    onChange={(chosen) =>
+                      onField(column, PRICE_FILE_FIELDS.find((each) => each === chosen) ?? null)
+                    }
+                  />
+                </Table.Th>
               ))}
             </Table.Tr>
-          ))}
-        </Table.Tbody>
-      </Table>
+          </Table.Thead>
+          <Table.Tbody>
+            {rows.map(({ cells, row }) => (
+              <Table.Tr key={row}>
+                {columns.map(({ column, field }) => (
+                  <Table.Td key={column} className={field === null ? classes.left : undefined}>
+                    {cells[column] ?? ''}
+                  </Table.Td>
+                ))}
+              </Table.Tr>
+            ))}
+          </Table.Tbody>
+        </Table>
+      </Sheet>
     </Box>
   );
 }

@@ -70,14 +70,14 @@ function Ask({ ahead, account, draft, onTakeApproval }: AskCustomerProps & { ahe
         {stopped && <ReadOut ahead={ahead} account={account} />}
         {stopped && (
           <li>
-            <Button size="sm" variant="default" onClick={onTakeApproval}>
+            <Button size="sm" onClick={onTakeApproval}>
               Take down their answer
             </Button>
           </li>
         )}
       </ol>
       {stopped && staff?.role === 'owner' && (
-        <Button variant="subtle" size="sm" color="gray" onClick={() => setOverriding(true)}>
+        <Button variant="transparent" px={0} color="gray" onClick={() => setOverriding(true)}>
           Or let it pass without asking…
         </Button>
       )}

@@ -146,7 +146,7 @@ export function LineRow(props: LineRowProps) {
         </td>
         <td className={classes.amount}>{reading.amount === null ? '–' : money(reading.amount)}</td>
         <td>
-          <Group gap={0} wrap="nowrap" h={44}>
+          <Group gap={0} wrap="nowrap" h={42}>
             <ActionIcon
               ref={toggle}
               variant={open ? 'light' : 'subtle'}
