@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { lineAmount } from './line.ts';
+import { discountOn, lineAmount } from './line.ts';
 
 test.each([
   [1_500, 8_500, 'half-up', 12_750],
@@ -20,4 +20,17 @@ test('a product beyond 2^53 is refused and not rounded away', () => {
 test('fractions of a thousandth or of a cent are refused', () => {
   expect(() => lineAmount({ quantity: 1.5, unitPrice: 100 }, 'half-up')).toThrow(RangeError);
   expect(() => lineAmount({ quantity: 1_000, unitPrice: 0.1 }, 'half-up')).toThrow(RangeError);
+});
+
+test('a discount is whole and not below zero, and never more than what it comes off', () => {
+  expect(discountOn(1_000, { by: 'amount', amount: 1_200 }, 'half-up')).toBe(1_000);
+  expect(discountOn(0, { by: 'share', ppm: 100_000 }, 'half-up')).toBe(0);
+  expect(discountOn(1_000, null, 'half-up')).toBe(0);
+  for (const figure of [-1, 0.5, -0.5, Number.NaN]) {
+    expect(() => discountOn(1_000, { by: 'amount', amount: figure }, 'half-up')).toThrow(
+      RangeError,
+    );
+    expect(() => discountOn(1_000, { by: 'share', ppm: figure }, 'half-up')).toThrow(RangeError);
+  }
+  expect(() => discountOn(-1, null, 'half-up')).toThrow(RangeError);
 });

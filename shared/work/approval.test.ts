@@ -32,6 +32,8 @@ test('an override of the owner holds until the customer is asked again', () => {
   const overrides = [{ amount: 60_000, at: on(2) }];
   const job = { spendingLimit: null, approvals: [first], overrides };
   expect(approvedLimit(job, NO_TOLERANCE)).toBe(60_000);
+  const atOnce = { ...job, overrides: [{ amount: 60_000, at: on(1) }] };
+  expect(approvedLimit(atOnce, NO_TOLERANCE)).toBe(60_000);
   const asked = { ...job, approvals: [first, { amount: 52_000, at: on(3) }] };
   expect(approvedLimit(asked, NO_TOLERANCE)).toBe(52_000);
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type FittedPart, fittingParts, oversizesKept, stepIn } from './decision-parts.ts';
+import { partLabel } from './decision-rules.ts';
 
 const part = (description: string, onHand = 1000, number = 'A 1') => ({
   number,
@@ -114,4 +115,10 @@ describe('what somebody said that a part fits', () => {
   it('is an oversize that is kept', () => {
     expect(oversizesKept([said(0, 'piston', 0.5)], ['D-680'])).toEqual([0.5]);
   });
+});
+
+it('a part is said with its cylinder only where an engine has several', () => {
+  expect(partLabel({ subject: 'piston', cylinder: 2 }, 2)).toMatch(/, cylinder 2$/);
+  expect(partLabel({ subject: 'piston', cylinder: 1 }, 1)).not.toContain('cylinder 1');
+  expect(partLabel({ subject: 'crankshaft', cylinder: 0 }, 2)).not.toContain('cylinder');
 });
