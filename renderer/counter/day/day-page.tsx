@@ -1,10 +1,11 @@
-import { Button, SimpleGrid } from '@mantine/core';
+import { Button, SimpleGrid, Stack } from '@mantine/core';
 import { IconAlarm, IconCalendarCheck, IconCalendarPlus, IconPlus } from '@tabler/icons-react';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from 'react-router';
 import { deskQuery } from '../../common/desk.ts';
 import { Empty, Page, QueryView } from '../../common/page.tsx';
 import { useShop, useToday } from '../../common/shop.tsx';
+import { BeforeFirst } from './before-first.tsx';
 import classes from './day.module.css';
 import { daySentence } from './day-sentence.ts';
 import { Figures } from './figures.tsx';
@@ -43,15 +44,18 @@ export function DayPage() {
 function DayView({ day }: { day: Day }) {
   if (day.figures.open === 0 && day.figures.handedOverThisWeek === 0)
     return (
-      <Empty
-        title="No machine is here"
-        hint="Take the first one in: the customer, the machine, what it does wrong, and the day you promise. Then this page shows what is due and whose move it is."
-        action={
-          <Button component={Link} to="/take-in" leftSection={<IconPlus size={20} aria-hidden />}>
-            Take a machine in
-          </Button>
-        }
-      />
+      <Stack gap="md">
+        <Empty
+          title="No machine is here"
+          hint="Take the first one in: the customer, the machine, what it does wrong, and the day you promise. Then this page shows what is due and whose move it is."
+          action={
+            <Button component={Link} to="/take-in" leftSection={<IconPlus size={20} aria-hidden />}>
+              Take a machine in
+            </Button>
+          }
+        />
+        <BeforeFirst />
+      </Stack>
     );
   return (
     <>
