@@ -34,7 +34,7 @@ export function OpenShopPage({ today }: { today: string }) {
         <Text c="dimmed" mb="md">
           {elsewhere
             ? 'With the file of a back-up, the shop goes on here where it was when that was made.'
-            : 'Two names and it is open. The rest is taken from this machine; change it here or later in the office.'}
+            : 'Two names and it is open. The rest is taken from this computer; change it here or later in the office.'}
         </Text>
         {elsewhere ? <BringShopBack today={today} /> : <OpenShopForm />}
         <Button
@@ -137,7 +137,7 @@ function OpenShopForm() {
         />
         <TextInput
           label="Language tag"
-          description="How dates and amounts are written"
+          description="How dates and amounts are written: en-US, en-GB, de-DE"
           inputWrapperOrder={['label', 'input', 'description', 'error']}
           value={draft.locale}
           error={errors.locale}

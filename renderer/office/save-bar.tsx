@@ -20,7 +20,7 @@ export function SaveBar({ changed, saving, onReset }: SaveBarProps) {
         </Button>
       )}
       <Text size="sm" c="dimmed" role="status">
-        {changed ? 'Changed and not saved yet; it is kept on this machine.' : 'Nothing to save.'}
+        {changed ? 'Changed and not saved yet; it is kept on this computer.' : 'Nothing to save.'}
       </Text>
     </div>
   );

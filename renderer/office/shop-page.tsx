@@ -81,7 +81,7 @@ export function ShopPage() {
             />
             <TextInput
               {...text('locale', 'Language tag')}
-              description="How dates and amounts are written"
+              description="How dates and amounts are written: en-US, en-GB, de-DE"
             />
             <Select
               label="Paper"

@@ -1,5 +1,6 @@
 import { ActionIcon, Button, Checkbox, Fieldset, Text, TextInput } from '@mantine/core';
 import { IconPlus, IconTrash } from '@tabler/icons-react';
+import { useEffect, useRef, useState } from 'react';
 import type { TaxRule } from '../../shared/contract/office.ts';
 import { LINE_KIND_LABELS, LINE_KINDS } from '../../shared/work/vocabulary.ts';
 import { DateField } from '../common/date-field.tsx';
@@ -16,6 +17,7 @@ interface TaxRulesProps {
 
 /** The taxes of the place: each with its rate and the kinds of line that it falls on. */
 export function TaxRules({ taxes, errors, onChange }: TaxRulesProps) {
+  const [added, setAdded] = useState<number | null>(null);
   const change = (index: number, rule: TaxRule) =>
     onChange(taxes.map((one, at) => (at === index ? rule : one)));
   return (
@@ -30,6 +32,7 @@ export function TaxRules({ taxes, errors, onChange }: TaxRulesProps) {
           key={`tax-${String(index)}`}
           place={index + 1}
           rule={rule}
+          fresh={added === index}
           nameError={errors[`taxes.${index}.name`]}
           onChange={(next) => change(index, next)}
           onRemove={() => onChange(taxes.filter((_, at) => at !== index))}
@@ -40,12 +43,13 @@ export function TaxRules({ taxes, errors, onChange }: TaxRulesProps) {
           variant="default"
           mt="xs"
           leftSection={<IconPlus size={18} aria-hidden />}
-          onClick={() =>
+          onClick={() => {
+            setAdded(taxes.length);
             onChange([
               ...taxes,
               { name: '', ratePpm: 0, kinds: ['part'], place: '', from: null, until: null },
-            ])
-          }
+            ]);
+          }}
         >
           Add a tax
         </Button>
@@ -57,15 +61,22 @@ export function TaxRules({ taxes, errors, onChange }: TaxRulesProps) {
 interface TaxRowProps {
   place: number;
   rule: TaxRule;
+  /** It was added just now: its name is wanted next. */
+  fresh: boolean;
   nameError: string | undefined;
   onChange: (rule: TaxRule) => void;
   onRemove: () => void;
 }
 
-function TaxRow({ place, rule, nameError, onChange, onRemove }: TaxRowProps) {
+function TaxRow({ place, rule, fresh, nameError, onChange, onRemove }: TaxRowProps) {
+  const name = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    if (fresh) name.current?.focus();
+  }, [fresh]);
   return (
     <div className={classes.tax}>
       <TextInput
+        ref={name}
         label={`Tax ${place}`}
         required
         value={rule.name}

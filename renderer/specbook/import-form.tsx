@@ -70,7 +70,7 @@ function Choose({ onClose, onImported }: ImportFormProps) {
         {file !== null && <Text>{file.name}</Text>}
       </Group>
       {unreadable && (
-        <Text role="alert">That file can’t be read from here. Copy it to this machine first.</Text>
+        <Text role="alert">That file can’t be read from here. Copy it to this computer first.</Text>
       )}
       {file === null ? (
         <Group justify="flex-end">

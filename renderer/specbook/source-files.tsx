@@ -87,7 +87,7 @@ function SourceWithFiles({ source }: { readonly source: Source }) {
       )}
       <RefusalAlert error={add.error} />
       {unreadable && (
-        <Text role="alert">That file can’t be read from here. Copy it to this machine first.</Text>
+        <Text role="alert">That file can’t be read from here. Copy it to this computer first.</Text>
       )}
     </article>
   );

@@ -1,3 +1,4 @@
+import { useQueryClient } from '@tanstack/react-query';
 import { type RefObject, useLayoutEffect, useRef, useState } from 'react';
 import type { JobDossier } from '../../../shared/contract/counter.ts';
 import type { Account } from '../../../shared/contract/till/index.ts';
@@ -24,6 +25,7 @@ interface HandOverOptions {
 /** The draft of a handover, and sending it. */
 export function useHandOver({ job, account, form }: HandOverOptions) {
   const by = useBy();
+  const client = useQueryClient();
   const [draft, setDraft, clear] = useDraft(`handover.${job.code}`, emptyHandover);
   const [faults, setFaults] = useState<HandoverFaults>({});
   const [lapsed, setLapsed] = useState(false);
@@ -36,7 +38,11 @@ export function useHandOver({ job, account, form }: HandOverOptions) {
 
   const write = useWrite(
     deskQuery.counter.handOver.mutationOptions({
-      onSuccess: clear,
+      onSuccess: ({ job: gone }) => {
+        // At once: an emptied form would look as if what was signed were lost.
+        client.setQueryData(deskQuery.counter.job.queryKey({ input: { code: job.code } }), gone);
+        clear();
+      },
       onError: (error) => {
         const { code, message, issues } = refusalOf(error);
         if (code === 'PAYMENT_DUE') return showFaults({ owingReason: message });

@@ -99,7 +99,7 @@ export function ComplaintFields({ draft, change, faults }: DraftPart) {
 function UnderstoodSymptoms({ typed }: { typed: string }) {
   const { symptoms, otherWords } = readSymptoms(typed);
   if (symptoms.length + otherWords.length === 0)
-    return <Text size="xs">First letters do; commas part them.</Text>;
+    return <Text size="xs">The first letters are enough; a comma between them.</Text>;
   return (
     <Group gap={4}>
       {symptoms.map((symptom) => (
@@ -123,7 +123,7 @@ function UnderstoodSymptoms({ typed }: { typed: string }) {
 
 function LeftThings({ typed }: { typed: string }) {
   const things = pieces(typed);
-  if (things.length === 0) return <Text size="xs">Commas part them.</Text>;
+  if (things.length === 0) return <Text size="xs">A comma between them.</Text>;
   return (
     <Text size="xs">
       {things.length === 1 ? 'One thing' : `${things.length} things`}: {things.join(' · ')}

@@ -30,7 +30,7 @@ export function PlateInput({ field, knownMakes, understood, ...input }: PlateInp
 }
 
 function splitInWords(text: string, knownMakes: readonly string[]): string {
-  if (text.trim() === '') return 'A comma parts a make of two words.';
+  if (text.trim() === '') return 'A make of two words: a comma after it.';
   const { make, model } = splitMakeAndModel(text, knownMakes);
   return model === '' ? `Make ${make}, no model yet` : `Make ${make} · model ${model}`;
 }

@@ -57,7 +57,7 @@ type Trouble = 'too-large' | 'unreadable' | null;
 
 const TROUBLES = {
   'too-large': 'A price file here is 20 MB at most. Divide it, and read one part after the other.',
-  unreadable: 'That file can’t be read from here. Copy it to this machine first.',
+  unreadable: 'That file can’t be read from here. Copy it to this computer first.',
 } as const;
 
 function Choose({ suppliers }: { suppliers: readonly { id: SupplierId; name: string }[] }) {

@@ -133,9 +133,9 @@ export function EstimateEditor({ account, draft }: { account: Account; draft: Es
 function statusWords(revision: number | undefined, draft: EstimateDraft, asked: boolean): string {
   if (asked && draft.written === null)
     return 'Not written yet: mend what is marked above, or add a line.';
-  if (revision === undefined) return draft.changed ? 'Kept on this machine until written.' : '';
+  if (revision === undefined) return draft.changed ? 'Kept on this computer until written.' : '';
   return draft.changed
-    ? `Changed since revision ${revision}; kept on this machine until written.`
+    ? `Changed since revision ${revision}; kept on this computer until written.`
     : `Revision ${revision} is written and stays as it is. A change makes revision ${revision + 1}.`;
 }
 
