@@ -1,7 +1,8 @@
-import { asc, desc, eq, sql } from 'drizzle-orm';
+import { and, asc, desc, eq, sql } from 'drizzle-orm';
 import type { PaperCard } from '../../shared/contract/counter.ts';
 import { PaperId, StaffId } from '../../shared/contract/ids.ts';
 import type { JournalEntry, Shop, Staff, TaxRule } from '../../shared/contract/office.ts';
+import type { PaperKind } from '../../shared/work/vocabulary.ts';
 import { issuedPaper, journal, shop, staff } from '../schema/index.ts';
 import type { ReadStore } from '../store.ts';
 import { namesWithin } from './journal-names.ts';
@@ -84,6 +85,21 @@ export function paperCard(store: ReadStore, id: string): PaperCard | undefined {
     .where(eq(issuedPaper.id, id))
     .get();
   return row && { ...row, id: PaperId.parse(row.id) };
+}
+
+/** The paper of a kind that a job got last, what it said as JSON, and how many there are of the kind. */
+export function latestPaper(store: ReadStore, jobId: string, kind: PaperKind) {
+  const issued = store
+    .select({
+      number: issuedPaper.number,
+      fingerprint: issuedPaper.fingerprint,
+      content: issuedPaper.content,
+    })
+    .from(issuedPaper)
+    .where(and(eq(issuedPaper.jobId, jobId), eq(issuedPaper.kind, kind)))
+    .orderBy(desc(issuedPaper.id))
+    .all();
+  return issued[0] && { ...issued[0], issued: issued.length };
 }
 
 /** What was signed and the PDF itself, byte for byte as they were issued. */

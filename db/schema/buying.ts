@@ -181,3 +181,24 @@ export const purchaseOrderLine = sqliteTable(
     index('purchase_order_line_job').on(table.jobId),
   ],
 );
+
+/** Append-only: the supplier named another day for what is still to come of a line. */
+export const expectedChange = sqliteTable(
+  'expected_change',
+  {
+    id: id(),
+    lineId: text('line_id')
+      .notNull()
+      .references(() => purchaseOrderLine.id),
+    /** Null: nobody knows. */
+    expectedOn: date('expected_on'),
+    /** What was expected before; null when nobody knew. */
+    former: date('former'),
+    reason: text('reason').notNull(),
+    by: text('by')
+      .notNull()
+      .references(() => staff.id),
+    at: instant('at').notNull(),
+  },
+  (table) => [index('expected_change_line').on(table.lineId)],
+);

@@ -1,9 +1,10 @@
 import { index, integer, real, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
 import type { Signature } from '../../shared/contract/fields.ts';
+import type { IntakeFacts } from '../../shared/work/intake-facts.ts';
 import type { JobState } from '../../shared/work/job-state.ts';
-import type { MachineKind, ReachBy, Symptom } from '../../shared/work/vocabulary.ts';
+import type { ApprovalWay, MachineKind, ReachBy, Symptom } from '../../shared/work/vocabulary.ts';
 import { date, id, instant, json, minor } from './columns.ts';
-import { staff } from './office.ts';
+import { issuedPaper, staff } from './office.ts';
 import { engineModel } from './specbook.ts';
 
 export const customer = sqliteTable(
@@ -90,6 +91,7 @@ export const job = sqliteTable(
     diagnosisFee: minor('diagnosis_fee'),
     spendingLimit: minor('spending_limit'),
     depositAgreed: minor('deposit_agreed'),
+    /** As it is promised now: `job_promise` says how it came to that. */
     promisedFor: date('promised_for'),
     /** Running hours of the engine when it came in, from its meter or the customer; null when nobody knows. */
     engineHours: real('engine_hours'),
@@ -127,4 +129,62 @@ export const jobMove = sqliteTable(
     note: text('note').notNull(),
   },
   (table) => [index('job_move_job').on(table.jobId)],
+);
+
+/** Append-only: a promise that was given after intake, in place of the one before. */
+export const jobPromise = sqliteTable(
+  'job_promise',
+  {
+    id: id(),
+    jobId: text('job_id')
+      .notNull()
+      .references(() => job.id),
+    promisedFor: date('promised_for').notNull(),
+    /** What was promised before; null for no date. */
+    former: date('former'),
+    reason: text('reason').notNull(),
+    by: text('by')
+      .notNull()
+      .references(() => staff.id),
+    at: instant('at').notNull(),
+  },
+  (table) => [index('job_promise_job').on(table.jobId)],
+);
+
+/** Append-only: the customer was told of a new promise. One that has none here is still to be told. */
+export const promiseTold = sqliteTable(
+  'promise_told',
+  {
+    id: id(),
+    promiseId: text('promise_id')
+      .notNull()
+      .references(() => jobPromise.id),
+    how: text('how').$type<ApprovalWay>().notNull(),
+    by: text('by')
+      .notNull()
+      .references(() => staff.id),
+    at: instant('at').notNull(),
+  },
+  (table) => [uniqueIndex('promise_told_promise').on(table.promiseId)],
+);
+
+/** Append-only: what was written at intake and was mended since. */
+export const intakeAmendment = sqliteTable(
+  'intake_amendment',
+  {
+    id: id(),
+    jobId: text('job_id')
+      .notNull()
+      .references(() => job.id),
+    reason: text('reason').notNull(),
+    /** As it was before. */
+    former: json<IntakeFacts>('former').notNull(),
+    /** The claim ticket that says it anew; null when nothing that stands on it changed. */
+    paperId: text('paper_id').references(() => issuedPaper.id),
+    by: text('by')
+      .notNull()
+      .references(() => staff.id),
+    at: instant('at').notNull(),
+  },
+  (table) => [index('intake_amendment_job').on(table.jobId)],
 );

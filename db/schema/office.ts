@@ -86,3 +86,18 @@ export const journal = sqliteTable('journal', {
   previous: text('previous').notNull(),
   hash: text('hash').notNull(),
 });
+
+/** Calls that were answered within the last day: one that comes again, because its answer was lost, gets the same. */
+export const answeredRequest = sqliteTable(
+  'answered_request',
+  {
+    /** A UUID that the caller made up for it. */
+    key: text('key').primaryKey(),
+    /** The procedure, e.g. `counter.takeIn`. */
+    what: text('what').notNull(),
+    /** JSON. */
+    answer: text('answer').notNull(),
+    at: instant('at').notNull(),
+  },
+  (table) => [index('answered_request_at').on(table.at)],
+);

@@ -322,3 +322,21 @@ export const cashUp = sqliteTable(
   },
   (table) => [index('cash_up_day').on(table.day)],
 );
+
+/** Append-only: whose a statement is, and for what time. The paper itself names no id. */
+export const customerStatement = sqliteTable(
+  'customer_statement',
+  {
+    paperId: text('paper_id')
+      .primaryKey()
+      .references(() => issuedPaper.id),
+    customerId: text('customer_id')
+      .notNull()
+      .references(() => customer.id),
+    from: date('from_date').notNull(),
+    to: date('to_date').notNull(),
+    /** Owed at the end of it; below zero when the shop owed. */
+    closing: minor('closing').notNull(),
+  },
+  (table) => [index('customer_statement_customer').on(table.customerId)],
+);

@@ -1,4 +1,4 @@
-import { count, eq } from 'drizzle-orm';
+import { count } from 'drizzle-orm';
 import { enterInJournal, verifyJournal } from '../../db/journal.ts';
 import { newId } from '../../db/new-id.ts';
 import {
@@ -7,7 +7,6 @@ import {
   paperCard,
   papersOf,
   shopOf,
-  staffList,
   UNNAMED_SHOP,
 } from '../../db/queries/office.ts';
 import { moneyWritten } from '../../db/queries/till/money-written.ts';
@@ -17,6 +16,7 @@ import { dateIn } from '../../shared/work/calendar.ts';
 import { backUps } from './back-ups/index.ts';
 import { os } from './implementer.ts';
 import { found } from './refuse.ts';
+import { people } from './staff.ts';
 import { write } from './writing.ts';
 
 /** There is one shop in a store. */
@@ -24,14 +24,14 @@ const ONLY = 1;
 
 const about = os.office.about.handler(({ context: { store, now, program } }) => {
   const { timeZone, demo } = shopOf(store.read);
-  const people = store.read.select({ n: count() }).from(staff).get()?.n ?? 0;
+  const staffed = store.read.select({ n: count() }).from(staff).get()?.n ?? 0;
   return {
     program: 'Tappet',
     version: program.version,
     schema: store.migrations.length,
     dataFolder: store.folder,
     demo,
-    firstRun: people === 0,
+    firstRun: staffed === 0,
     today: dateIn(timeZone, now()),
     broughtBack: store.exchanges,
   };
@@ -43,7 +43,8 @@ const theShop = os.office.shop.handler(({ context }) => {
 });
 
 const setShop = os.office.setShop.handler(({ input: { by, ...facts }, context, errors, path }) =>
-  write(context, path, by, ({ store, shop: before, note }) => {
+  write(context, path, by, ({ store, staff: { role }, shop: before, note }) => {
+    if (role !== 'owner') throw errors.OWNER_WANTED();
     if (facts.currency !== before.currency && moneyWritten(store)) throw errors.CURRENCY_IN_USE();
     store
       .insert(shop)
@@ -81,20 +82,6 @@ const openShop = os.office.openShop.handler(({ input, context, errors, path }) =
   }),
 );
 
-const theStaff = os.office.staff.handler(({ context }) => staffList(context.store.read));
-
-const addStaff = os.office.addStaff.handler(({ input, context, errors, path }) =>
-  write(context, path, input.by, ({ store, newId, note }) => {
-    const { name, role } = input;
-    if (store.select().from(staff).where(eq(staff.name, name)).get())
-      throw errors.STAFF_NAME_TAKEN();
-    const person = { id: StaffId.parse(newId()), name, role, active: true };
-    store.insert(staff).values(person).run();
-    note({ staff: person.id, name, role });
-    return person;
-  }),
-);
-
 const papers = os.office.papers.handler(({ input, context }) =>
   papersOf(context.store.read, input.jobId),
 );
@@ -116,8 +103,7 @@ export const office = {
   shop: theShop,
   setShop,
   openShop,
-  staff: theStaff,
-  addStaff,
+  ...people,
   papers,
   paper,
   journal,

@@ -31,8 +31,8 @@ export interface PaperHead {
   job?: JobHead;
   customer?: Party;
   machine?: MachineHead;
-  /** The paper that this one corrects, if any. */
-  corrects?: { number: string; fingerprint: string };
+  /** The paper that this one corrects, if any, and why where that was said. */
+  corrects?: { number: string; fingerprint: string; reason?: string };
 }
 
 /** What every paper of a job carries. */

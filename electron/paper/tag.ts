@@ -38,7 +38,7 @@ export function drawTag(content: Tag, fingerprint: string): Uint8Array {
   drawCode(sheet, content);
   drawOwner(sheet, content);
   drawDetails(sheet, content);
-  drawFoot(sheet, fingerprint);
+  drawFoot(sheet, content, fingerprint);
   attachRecord(sheet, content);
   return sheet.finish();
 }
@@ -116,9 +116,10 @@ function drawDetails(sheet: Sheet, content: Tag) {
   }
 }
 
-function drawFoot(sheet: Sheet, fingerprint: string) {
+function drawFoot(sheet: Sheet, { corrects }: Tag, fingerprint: string) {
   const y = SIZE[1] - FOOT - 2;
-  const print = sheet.lines(`${sheet.title}  ·  SHA-256 ${fingerprint}`, PRINT, SIZE[0]);
+  const title = corrects ? `${sheet.title}, not ${corrects.number}` : sheet.title;
+  const print = sheet.lines(`${title}  ·  SHA-256 ${fingerprint}`, PRINT, SIZE[0]);
   const page = sheet.lines('Page 1 of 1', PRINT);
   sheet.structure.artifact(() => {
     drawLines(sheet, print, sheet.left, y);

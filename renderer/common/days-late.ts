@@ -1,4 +1,4 @@
-import type { JobState } from '../../shared/work/job-state.ts';
+import { isOwed, type JobState } from '../../shared/work/job-state.ts';
 import { daysBetween } from './format.ts';
 
 /** A job that is ready, stopped or gone is no longer owed by a date; any other is late after it. */
@@ -6,7 +6,6 @@ export function daysLate(
   job: { promisedFor: string | null; state: JobState },
   today: string,
 ): number {
-  const done = job.state === 'ready' || job.state === 'handed-over' || job.state === 'stopped';
-  if (done || job.promisedFor === null) return 0;
+  if (!isOwed(job.state) || job.promisedFor === null) return 0;
   return Math.max(0, daysBetween(job.promisedFor, today));
 }

@@ -25,6 +25,12 @@ export const STAFF_UNKNOWN = {
   message: 'Nobody on the staff list goes by that. Choose who is at this station and try again.',
 } as const;
 
+/** For what only the owner decides. */
+export const OWNER_WANTED = {
+  status: 409,
+  message: 'Only an owner can do this. Let the owner take this station, then repeat it.',
+} as const;
+
 export const STORE_BUSY = {
   status: 503,
   message: 'Tappet is closing. Start it again, then repeat this step.',

@@ -1,6 +1,12 @@
 import { z } from 'zod';
 import { JOB_STATES, WAITS_ON } from '../work/job-state.ts';
-import { MACHINE_KINDS, PAPER_KINDS, REACH_BY, SYMPTOMS } from '../work/vocabulary.ts';
+import {
+  APPROVAL_WAYS,
+  MACHINE_KINDS,
+  PAPER_KINDS,
+  REACH_BY,
+  SYMPTOMS,
+} from '../work/vocabulary.ts';
 import { reads, writes } from './base.ts';
 import { CalendarDate, Instant, Minor, maybeText, SignatureInput, text } from './fields.ts';
 import {
@@ -11,6 +17,7 @@ import {
   JobId,
   MachineId,
   PaperId,
+  PromiseId,
   StaffId,
 } from './ids.ts';
 
@@ -31,19 +38,24 @@ const customerFields = {
   note: maybeText(2000),
 };
 
-const machineFields = {
+export const machineFields = {
   kind: z.enum(MACHINE_KINDS),
   make: maybeText(80),
   model: maybeText(80),
   serial: maybeText(80),
 };
 
-const engineFields = {
+/** As on the engine's plate. */
+export const enginePlate = {
   make: maybeText(80),
   model: maybeText(80),
   typeCode: maybeText(80),
   serial: maybeText(80),
   dateCode: maybeText(40),
+};
+
+const engineFields = {
+  ...enginePlate,
   /** The engine's entry in the spec book, when it is known at the counter. */
   engineModelId: EngineModelId.nullable().default(null),
 };
@@ -89,6 +101,8 @@ export const Machine = z.object({
   model: z.string(),
   serial: z.string(),
   engine: Engine,
+  /** The newest job on which it is in the shop now. */
+  openJob: JobCode.nullable(),
 });
 export type Machine = z.infer<typeof Machine>;
 
@@ -108,6 +122,10 @@ export const JobCard = z.object({
   complaint: z.string(),
   takenInOn: CalendarDate,
   promisedFor: CalendarDate.nullable(),
+  /** How often another day was promised since intake. */
+  promiseMoved: z.int(),
+  /** The day promised last is one that the customer was not told of yet. */
+  customerToTell: z.boolean(),
   /** Instant of the last move, so that a screen can say how long it has waited. */
   stateSince: Instant,
   /** What the job waits for, in words: parts and their expected date, or the reason it stopped. */
@@ -126,6 +144,19 @@ export const PaperCard = z.object({
   issuedBy: z.string(),
 });
 export type PaperCard = z.infer<typeof PaperCard>;
+
+/** Another day that was promised after intake. */
+export const MovedPromise = z.object({
+  id: PromiseId,
+  promisedFor: CalendarDate,
+  former: CalendarDate.nullable(),
+  reason: z.string(),
+  by: z.string(),
+  at: Instant,
+  /** How the customer was told; null while they were not. */
+  told: z.object({ how: z.enum(APPROVAL_WAYS), by: z.string(), at: Instant }).nullable(),
+});
+export type MovedPromise = z.infer<typeof MovedPromise>;
 
 /** All that the counter knows of a job. */
 export const JobDossier = JobCard.extend({
@@ -147,6 +178,10 @@ export const JobDossier = JobCard.extend({
   moves: z.array(
     z.object({ to: z.enum(JOB_STATES), at: Instant, by: z.string(), note: z.string() }),
   ),
+  /** The first at the head. */
+  promises: z.array(MovedPromise),
+  /** What was mended of the intake's facts since, the first at the head. */
+  amendments: z.array(z.object({ reason: z.string(), by: z.string(), at: Instant })),
   papers: z.array(PaperCard),
 });
 export type JobDossier = z.infer<typeof JobDossier>;
@@ -173,6 +208,8 @@ const machineChoice = z.discriminatedUnion('which', [
     id: MachineId,
     /** It was somebody else's and is now the customer's who brings it. */
     changedHands: z.boolean().default(false),
+    /** It is in the shop on an open job, and another is opened all the same. */
+    takeInAgain: z.boolean().default(false),
   }),
   z.strictObject({
     which: z.literal('new'),
@@ -181,10 +218,8 @@ const machineChoice = z.discriminatedUnion('which', [
   }),
 ]);
 
-export const TakeIn = z.strictObject({
-  by: StaffId,
-  customer: customerChoice,
-  machine: machineChoice,
+/** What is said and seen at intake, and can turn out to be otherwise. */
+export const intakeFields = {
   /** In the customer's words. */
   complaint: text(2000),
   symptoms: z.array(z.enum(SYMPTOMS)).max(SYMPTOMS.length).default([]),
@@ -197,6 +232,13 @@ export const TakeIn = z.strictObject({
   /** Running hours of the engine, from its meter or the customer; null when nobody knows. */
   engineHours: EngineHours.nullable().default(null),
   reachBy: z.enum(REACH_BY).default('telephone'),
+};
+
+export const TakeIn = z.strictObject({
+  by: StaffId,
+  customer: customerChoice,
+  machine: machineChoice,
+  ...intakeFields,
   diagnosisFee: Minor.nullable().default(null),
   /** What may be spent without a further call; counts as the first approval. */
   spendingLimit: Minor.nullable().default(null),
@@ -216,11 +258,16 @@ const Taken = z.object({
   tag: PaperCard,
 });
 
-const SERIAL_TAKEN = {
+export const SERIAL_TAKEN = {
   status: 409,
   message:
     'A machine of this make has this serial number already. Find it by the number and use it, or mend the number.',
   data: z.object({ machineId: MachineId, customerName: z.string() }),
+} as const;
+
+export const PROMISED_IN_THE_PAST = {
+  status: 409,
+  message: 'The promised date is past. Choose today or a later day.',
 } as const;
 
 const HOLD_POINT_OPEN = {
@@ -280,10 +327,13 @@ export const counter = {
           'This machine is on record for somebody else. Choose them as the customer, or say that it changed hands.',
         data: z.object({ customerName: z.string() }),
       },
-      PROMISED_IN_THE_PAST: {
+      ALREADY_IN_THE_SHOP: {
         status: 409,
-        message: 'The promised date is past. Choose today or a later day.',
+        message:
+          'This machine is in the shop on an open job. Go on with that job, or say that it is taken in again.',
+        data: z.object({ jobCode: JobCode }),
       },
+      PROMISED_IN_THE_PAST,
     })
     .input(TakeIn)
     .output(Taken),
@@ -328,6 +378,10 @@ export const counter = {
       late: z.array(JobCard),
       today: z.array(JobCard),
       soon: z.array(JobCard),
+      /** Another day was promised, and the customer does not know yet. */
+      toTell: z.array(JobCard),
+      /** Their slowest missing part is expected after the day promised. */
+      partsTooLate: z.array(z.object({ job: JobCard, expectedOn: CalendarDate })),
       waiting: z.array(z.object({ on: z.enum(WAITS_ON), jobs: z.array(JobCard) })),
       figures: z.object({
         open: z.int(),

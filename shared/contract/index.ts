@@ -1,10 +1,18 @@
 import { bench } from './bench/index.ts';
 import { counter } from './counter.ts';
+import { amendments } from './counter-amendments.ts';
 import { office } from './office.ts';
 import { parts } from './parts/index.ts';
 import { specbook } from './specbook.ts';
 import { till } from './till/index.ts';
 
 /** The whole contract, a room a key. Every action of a screen is one call of it. */
-export const contract = { counter, bench, specbook, parts, till, office };
+export const contract = {
+  counter: { ...counter, ...amendments },
+  bench,
+  specbook,
+  parts,
+  till,
+  office,
+};
 export type Contract = typeof contract;

@@ -1,10 +1,11 @@
 import { z } from 'zod';
+import { sameTaxTwice } from '../money/index.ts';
 import { LINE_KINDS, STAFF_ROLES } from '../work/vocabulary.ts';
 import { backUps } from './back-ups.ts';
-import { opens, reads, writes } from './base.ts';
+import { OWNER_WANTED, opens, reads, writes } from './base.ts';
 import { PaperCard } from './counter.ts';
 import { CalendarDate, Instant, Minor, maybeText, text } from './fields.ts';
-import { JobId, PaperId, StaffId } from './ids.ts';
+import { JobCode, JobId, PaperId, StaffId } from './ids.ts';
 
 /** The office: the shop itself, staff, issued papers, back-ups, the journal. */
 
@@ -20,6 +21,21 @@ export const TaxRule = z.strictObject({
   until: CalendarDate.nullable().default(null),
 });
 export type TaxRule = z.infer<typeof TaxRule>;
+
+/** On a bill a tax is known by its name, so that two of one name can't be charged together. */
+const Taxes = z
+  .array(TaxRule)
+  .max(6)
+  .superRefine((taxes, context) => {
+    const twice = sameTaxTwice(taxes);
+    if (twice !== null)
+      context.addIssue({
+        code: 'custom',
+        path: [twice, 'name'],
+        message:
+          'Another tax of this name is charged in the same place on the same days. Give one of them another name, place or time.',
+      });
+  });
 
 const knownTimeZone = (zone: string): boolean => {
   try {
@@ -53,7 +69,7 @@ const shopFields = {
   country: z.string().regex(/^[A-Z]{2}$/, 'A country is two capitals, for example US.'),
   rounding: z.enum(['half-up', 'half-even']),
   taxBasis: z.enum(['line', 'invoice']),
-  taxes: z.array(TaxRule).max(6),
+  taxes: Taxes,
   labourRate: Minor,
   bothUnits: z.boolean(),
   warranty: maybeText(1000),
@@ -85,6 +101,11 @@ export const JournalEntry = z.object({
 });
 export type JournalEntry = z.infer<typeof JournalEntry>;
 
+const STAFF_NAME_TAKEN = {
+  status: 409,
+  message: 'Somebody of that name is on the list. Add an initial so that papers say who did it.',
+} as const;
+
 export const office = {
   about: reads.input(z.strictObject({})).output(
     z.object({
@@ -104,8 +125,10 @@ export const office = {
 
   shop: reads.input(z.strictObject({})).output(Shop),
 
+  /** What stands on the papers and how the shop reckons: the owner decides. */
   setShop: writes
     .errors({
+      OWNER_WANTED,
       CURRENCY_IN_USE: {
         status: 409,
         message:
@@ -138,15 +161,38 @@ export const office = {
 
   staff: reads.input(z.strictObject({})).output(z.array(Staff)),
 
+  /** Anybody adds a colleague; another owner is added by an owner. */
   addStaff: writes
+    .errors({ STAFF_NAME_TAKEN, OWNER_WANTED })
+    .input(z.strictObject({ by: StaffId, name: text(120), role: z.enum(STAFF_ROLES) }))
+    .output(Staff),
+
+  /** Somebody is called otherwise, does something else, leaves or comes back. Papers stay as they were. */
+  amendStaff: writes
     .errors({
-      STAFF_NAME_TAKEN: {
+      STAFF_NAME_TAKEN,
+      OWNER_WANTED,
+      LAST_OWNER: {
         status: 409,
         message:
-          'Somebody of that name is on the list. Add an initial so that papers say who did it.',
+          'Nobody else is an owner here, and some things only an owner can do. Make somebody else an owner first.',
+      },
+      CLOCK_STILL_RUNS: {
+        status: 409,
+        message: 'Their clock runs on a job. Clock them off first, so that their time is kept.',
+        data: z.object({ jobCode: JobCode }),
       },
     })
-    .input(z.strictObject({ by: StaffId, name: text(120), role: z.enum(STAFF_ROLES) }))
+    .input(
+      z.strictObject({
+        by: StaffId,
+        id: StaffId,
+        name: text(120),
+        role: z.enum(STAFF_ROLES),
+        /** Works here. */
+        active: z.boolean(),
+      }),
+    )
     .output(Staff),
 
   papers: reads.input(z.strictObject({ jobId: JobId })).output(z.array(PaperCard)),

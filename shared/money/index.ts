@@ -31,6 +31,7 @@ export { atNoCharge } from './no-charge.ts';
 export { parseMoney, parseQuantity } from './parse.ts';
 export { type CostBracket, markupFor, type PricedPart, partPrice } from './part-price.ts';
 export { divideRounded, ROUNDINGS, type Rounding } from './round.ts';
+export { sameTaxTwice } from './same-tax.ts';
 export { settle } from './settle.ts';
 export { isByRule, type SuppliesRule, suppliesCharge } from './supplies.ts';
 export { exemptionOn, type KeptTax, type TaxedParty, taxesFor } from './taxes-for.ts';

@@ -37,7 +37,7 @@ async function wornEngine(desk: Desk, by: StaffId) {
     desk.counter.takeIn({
       by,
       customer: { which: 'known', id: customerId },
-      machine: { which: 'known', id: machineDetails.id },
+      machine: { which: 'known', id: machineDetails.id, takeInAgain: true },
       complaint: `Knocks after ${engineHours} hours`,
       engineHours,
       signature: { name: 'Ødegård Berg' },

@@ -17,7 +17,7 @@ beforeAll(async () => {
     await desk.counter.takeIn({
       ...plainIntake(by),
       customer: { which: 'known', id: customerId },
-      machine: { which: 'known', id: machineId },
+      machine: { which: 'known', id: machineId, takeInAgain: true },
     })
   ).jobId;
 });

@@ -72,7 +72,7 @@ beforeAll(async () => {
     const taken = await desk.counter.takeIn({
       ...intake,
       customer: index === 0 ? intake.customer : { which: 'known', id: customerId },
-      machine: index === 0 ? intake.machine : { which: 'known', id: machineId },
+      machine: index === 0 ? intake.machine : { which: 'known', id: machineId, takeInAgain: true },
       promisedFor: null,
       engineHours: hours,
     });

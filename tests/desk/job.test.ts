@@ -120,9 +120,16 @@ describe('intake', () => {
       defined: true,
       data: { customerName: 'Greta Lindqvist' },
     });
+    const given = { ...known, changedHands: true };
+    const { code } = await desk.counter.job({ id: jobId });
+    await expect(desk.counter.takeIn({ ...intake, machine: given })).rejects.toMatchObject({
+      code: 'ALREADY_IN_THE_SHOP',
+      defined: true,
+      data: { jobCode: code },
+    });
     const taken = await desk.counter.takeIn({
       ...intake,
-      machine: { ...known, changedHands: true },
+      machine: { ...given, takeInAgain: true },
     });
     expect(await desk.counter.job({ id: taken.jobId })).toMatchObject({
       customer: { name: 'Omar Haddad' },

@@ -106,7 +106,7 @@ describe('the sheet', () => {
     const again = await desk.counter.takeIn({
       ...plainIntake(by),
       customer: { which: 'known', id: customerId },
-      machine: { which: 'known', id: machineDetails.id },
+      machine: { which: 'known', id: machineDetails.id, takeInAgain: true },
     });
     const gapOf = async (id: JobId) =>
       (await desk.bench.sheet({ jobId: id })).features

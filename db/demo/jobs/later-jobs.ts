@@ -506,7 +506,7 @@ export const LATER_JOBS: readonly JobStory[] = [
       readyDay: 3,
     },
     handover: {
-      day: 7,
+      day: 6,
       workDone: 'Carburettor cleaned with a new kit, governor rod freed, idle set by tachometer.',
       nextServiceIn: 120,
       paid: ['card'],

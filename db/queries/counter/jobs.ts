@@ -14,18 +14,27 @@ import {
 import type { JobCard, JobDossier } from '../../../shared/contract/counter.ts';
 import type { Signature } from '../../../shared/contract/fields.ts';
 import { CustomerId, JobId, jobCode } from '../../../shared/contract/ids.ts';
-import { type JobState, nextStates, waitsOn } from '../../../shared/work/job-state.ts';
+import { isOwed, type JobState, nextStates, waitsOn } from '../../../shared/work/job-state.ts';
 import {
   MACHINE_KIND_LABELS,
   type MachineKind,
   PAPER_KINDS,
 } from '../../../shared/work/vocabulary.ts';
-import { customer, issuedPaper, job, jobMove, machine, staff } from '../../schema/index.ts';
+import {
+  customer,
+  intakeAmendment,
+  issuedPaper,
+  job,
+  jobMove,
+  machine,
+  staff,
+} from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { papersOf } from '../office.ts';
 import { matches } from '../search-text.ts';
 import { customerById } from './customers.ts';
 import { machineById } from './machines.ts';
+import { promisesOf, timesMoved, untold } from './promises.ts';
 
 /** States in which the shop has nothing more to do. */
 const CLOSED: JobState[] = ['handed-over'];
@@ -37,6 +46,8 @@ const columns = {
   machineKind: machine.kind,
   make: machine.make,
   model: machine.model,
+  promiseMoved: timesMoved,
+  untold,
 };
 
 const rows = (store: ReadStore) =>
@@ -68,6 +79,8 @@ const asCard = (row: Row): JobCard => ({
   complaint: row.job.complaint,
   takenInOn: row.job.takenInOn,
   promisedFor: row.job.promisedFor,
+  promiseMoved: row.promiseMoved,
+  customerToTell: row.untold === 1 && isOwed(row.job.state),
   stateSince: row.job.stateSince,
   stateNote: row.job.stateNote,
 });
@@ -167,6 +180,15 @@ export function intakeSignatureOf(store: ReadStore, jobId: string): Signature {
   return row.signature;
 }
 
+const amendmentsOf = (store: ReadStore, jobId: string): JobDossier['amendments'] =>
+  store
+    .select({ reason: intakeAmendment.reason, by: staff.name, at: intakeAmendment.at })
+    .from(intakeAmendment)
+    .innerJoin(staff, eq(staff.id, intakeAmendment.by))
+    .where(eq(intakeAmendment.jobId, jobId))
+    .orderBy(asc(intakeAmendment.id))
+    .all();
+
 /** All that the counter knows of a job. */
 export function dossierOf(store: ReadStore, jobId: string): JobDossier | undefined {
   const row = rows(store).where(eq(job.id, jobId)).get();
@@ -197,6 +219,8 @@ export function dossierOf(store: ReadStore, jobId: string): JobDossier | undefin
     workDone: row.job.workDone,
     nextStates: [...nextStates(row.job.state)],
     moves: movesOf(store, jobId),
+    promises: promisesOf(store, jobId),
+    amendments: amendmentsOf(store, jobId),
     papers: papersOf(store, jobId),
   };
 }

@@ -1,9 +1,19 @@
-import { and, asc, eq, type SQL } from 'drizzle-orm';
+import { and, asc, eq, type SQL, sql } from 'drizzle-orm';
 import type { Machine } from '../../../shared/contract/counter.ts';
-import { CustomerId, EngineId, EngineModelId, MachineId } from '../../../shared/contract/ids.ts';
-import { customer, engine, engineModel, machine } from '../../schema/index.ts';
+import {
+  CustomerId,
+  EngineId,
+  EngineModelId,
+  jobCode,
+  MachineId,
+} from '../../../shared/contract/ids.ts';
+import { customer, engine, engineModel, job, machine } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { matches } from '../search-text.ts';
+
+const openJobNumber = sql<number | null>`(
+  SELECT max(${job.number}) FROM ${job} WHERE ${job.machineId} = ${machine.id} AND ${job.state} <> 'handed-over'
+)`;
 
 const select = (store: ReadStore, where: SQL | undefined, limit: number): Machine[] =>
   store
@@ -13,6 +23,7 @@ const select = (store: ReadStore, where: SQL | undefined, limit: number): Machin
       customerName: customer.name,
       modelMake: engineModel.make,
       modelName: engineModel.model,
+      openJobNumber,
     })
     .from(machine)
     .innerJoin(engine, eq(engine.machineId, machine.id))
@@ -30,6 +41,7 @@ const select = (store: ReadStore, where: SQL | undefined, limit: number): Machin
       make: row.machine.make,
       model: row.machine.model,
       serial: row.machine.serial,
+      openJob: row.openJobNumber === null ? null : jobCode(row.openJobNumber),
       engine: {
         id: EngineId.parse(row.engine.id),
         make: row.engine.make,

@@ -8,6 +8,7 @@ import { jobMove, purchaseOrder, purchaseOrderLine, stockMovement } from '../../
 import type { ReadStore } from '../../store.ts';
 import { jobRowById } from '../counter/jobs.ts';
 import { chainOf, currentOf } from './chain.ts';
+import { expectedDay } from './expected.ts';
 import { type HeldByJob, heldByJob, heldOfParts } from './job-movements.ts';
 import { piecesOf } from './kits.ts';
 import { partNames } from './names.ts';
@@ -22,9 +23,7 @@ export const owedOf = (store: ReadStore, partIds: readonly string[]): OnOrder[] 
     .select({
       jobId: purchaseOrderLine.jobId,
       quantity: sql<number>`sum(${stockMovement.ordered})`,
-      expectedOn: sql<
-        string | null
-      >`coalesce(${purchaseOrderLine.expectedOn}, ${purchaseOrder.expectedOn})`,
+      expectedOn: expectedDay,
     })
     .from(stockMovement)
     .innerJoin(purchaseOrderLine, eq(purchaseOrderLine.id, stockMovement.orderLineId))

@@ -24,6 +24,7 @@ import {
 } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { paperCard } from '../office.ts';
+import { expectedChanges, expectedDay } from './expected.ts';
 import { partNames } from './names.ts';
 
 /** `P-000042`. */
@@ -37,11 +38,13 @@ const lineSums = (store: ReadStore, where: SQL | undefined, having?: SQL) =>
     .select({
       line: purchaseOrderLine,
       jobNumber: job.number,
+      expectedOn: expectedDay,
       received: sql<number>`coalesce(sum(iif(${stockMovement.kind} = 'received', ${stockMovement.quantity}, 0)), 0)`,
       closed: sql<number>`coalesce(-sum(iif(${stockMovement.kind} = 'order-closed', ${stockMovement.ordered}, 0)), 0)`,
       owed: owedOfLine,
     })
     .from(purchaseOrderLine)
+    .innerJoin(purchaseOrder, eq(purchaseOrder.id, purchaseOrderLine.orderId))
     .leftJoin(stockMovement, eq(stockMovement.orderLineId, purchaseOrderLine.id))
     .leftJoin(job, eq(job.id, purchaseOrderLine.jobId))
     .where(where)
@@ -69,23 +72,26 @@ function heads(store: ReadStore, where: SQL | undefined): Head[] {
 }
 
 function card(head: Head, lines: readonly LineSums[], today: string): PurchaseOrderCard {
-  const days = lines
-    .filter(({ owed }) => owed > 0)
-    .map(({ line }) => line.expectedOn ?? head.expectedOn ?? '');
+  const open = lines.filter(({ owed }) => owed > 0);
+  const days = open.flatMap(({ expectedOn }) => expectedOn ?? []).toSorted();
   return {
     id: PurchaseOrderId.parse(head.id),
     number: orderNumber(head.number),
     supplierId: SupplierId.parse(head.supplierId),
     supplierName: head.supplierName,
     at: head.at,
-    expectedOn: head.expectedOn,
+    expectedOn: open.length === 0 ? head.expectedOn : (days[0] ?? null),
     state: orderState(lines),
-    late: days.some((day) => day !== '' && day < today),
+    late: days.some((day) => day < today),
     lines: lines.length,
-    openLines: lines.filter(({ owed }) => owed > 0).length,
+    openLines: open.length,
     goods: lines.reduce((sum, line) => sum + amountOf(line), 0),
   };
 }
+
+/** Those without a day come last. */
+const byExpected = (a: { expectedOn: string | null }, b: { expectedOn: string | null }): number =>
+  (a.expectedOn ?? '~').localeCompare(b.expectedOn ?? '~');
 
 interface Wanted {
   open: boolean;
@@ -109,16 +115,15 @@ export function orderCards(store: ReadStore, wanted: Wanted): PurchaseOrderCard[
       wanted.supplierId === null ? undefined : eq(purchaseOrder.supplierId, wanted.supplierId),
     ),
   );
-  const shown = wanted.open
-    ? found.toSorted((a, b) => (a.expectedOn ?? '~').localeCompare(b.expectedOn ?? '~'))
-    : found;
-  const heading = shown.slice(0, wanted.limit);
+  // Of those that are all owed, the lines say which comes first; of all others, the number does.
+  const heading = wanted.open ? found : found.slice(0, wanted.limit);
   const ids = heading.map(({ id }) => id);
   const lines = Map.groupBy(
     ids.length === 0 ? [] : lineSums(store, inArray(purchaseOrderLine.orderId, ids)),
     ({ line }) => line.orderId,
   );
-  return heading.map((head) => card(head, lines.get(head.id) ?? [], wanted.today));
+  const cards = heading.map((head) => card(head, lines.get(head.id) ?? [], wanted.today));
+  return wanted.open ? cards.toSorted(byExpected).slice(0, wanted.limit) : cards;
 }
 
 /** All that suppliers still owe, line by line: by the day that it is expected on, those without one last. */
@@ -132,11 +137,10 @@ export function linesToCome(store: ReadStore, today: string): LineToCome[] {
     ).map((part) => [part.id, part]),
   );
   return owing
-    .flatMap(({ line, jobNumber, received, owed }) => {
+    .flatMap(({ line, jobNumber, expectedOn, received, owed }) => {
       const head = of.get(line.orderId);
       const part = parts.get(line.partId);
       if (head === undefined || part === undefined) return [];
-      const expectedOn = line.expectedOn ?? head.expectedOn;
       return [
         {
           lineId: PurchaseOrderLineId.parse(line.id),
@@ -153,7 +157,7 @@ export function linesToCome(store: ReadStore, today: string): LineToCome[] {
         },
       ];
     })
-    .toSorted((a, b) => (a.expectedOn ?? '~').localeCompare(b.expectedOn ?? '~'));
+    .toSorted(byExpected);
 }
 
 /** On the order's own page nobody asks which order it was. */
@@ -185,13 +189,9 @@ export function orderById(store: ReadStore, id: string, today: string): Purchase
       lines.map(({ line }) => line.partId),
     ).map((part) => [part.id, part]),
   );
-  const events = Map.groupBy(
-    eventsOf(
-      store,
-      lines.map(({ line }) => line.id),
-    ),
-    ({ movement }) => movement.orderLineId,
-  );
+  const lineIds = lines.map(({ line }) => line.id);
+  const changes = expectedChanges(store, lineIds);
+  const events = Map.groupBy(eventsOf(store, lineIds), ({ movement }) => movement.orderLineId);
   return {
     ...card(head, lines, today),
     carriage: head.carriage,
@@ -199,7 +199,7 @@ export function orderById(store: ReadStore, id: string, today: string): Purchase
     by: head.byName,
     paper,
     items: lines.flatMap((sums) => {
-      const { line, jobNumber, received, closed, owed } = sums;
+      const { line, jobNumber, expectedOn, received, closed, owed } = sums;
       const part = parts.get(line.partId);
       if (part === undefined) return [];
       return [
@@ -215,7 +215,8 @@ export function orderById(store: ReadStore, id: string, today: string): Purchase
           amount: amountOf(sums),
           jobId: line.jobId === null ? null : JobId.parse(line.jobId),
           jobCode: jobNumber === null ? '' : jobCode(jobNumber),
-          expectedOn: line.expectedOn,
+          expectedOn,
+          expectedChanges: changes.get(line.id) ?? [],
           events: (events.get(line.id) ?? []).map(({ movement, by }) => ({
             kind: movement.kind === 'received' ? ('received' as const) : ('order-closed' as const),
             quantity: movement.kind === 'received' ? movement.quantity : -movement.ordered,

@@ -1,8 +1,11 @@
 import { movedSince, openJobs, takenInSince } from '../../../db/queries/counter/jobs.ts';
 import { shopOf } from '../../../db/queries/office.ts';
+import { jobsAndParts } from '../../../db/queries/parts/jobs-and-parts.ts';
+import type { ReadStore } from '../../../db/store.ts';
 import type { JobCard } from '../../../shared/contract/counter.ts';
 import { addDays, dateIn, weekBegins } from '../../../shared/work/calendar.ts';
-import { WAITS_ON } from '../../../shared/work/job-state.ts';
+import { isOwed, WAITS_ON } from '../../../shared/work/job-state.ts';
+import { comesTooLate } from '../../../shared/work/promise.ts';
 import { os } from '../implementer.ts';
 
 /** How far 'soon' reaches, in days. */
@@ -11,12 +14,22 @@ const SOON = 7;
 /** Whoever has waited longest comes first. */
 const byWaiting = (a: JobCard, b: JobCard): number => (a.stateSince < b.stateSince ? -1 : 1);
 
+/** Jobs whose slowest missing part is expected after the day promised. */
+function partsTooLate(store: ReadStore, owed: readonly JobCard[]) {
+  const slowest = new Map(jobsAndParts(store).map(({ jobId, expectedOn }) => [jobId, expectedOn]));
+  return owed.flatMap((job) => {
+    const expectedOn = slowest.get(job.id) ?? null;
+    return expectedOn !== null && comesTooLate(expectedOn, job.promisedFor)
+      ? [{ job, expectedOn }]
+      : [];
+  });
+}
+
 export const day = os.counter.day.handler(({ input, context }) => {
   const store = context.store.read;
   const date = input.date ?? dateIn(shopOf(store).timeZone, context.now());
   const open = openJobs(store);
-  // A machine that is ready, or stopped, is no longer owed by a date: it waits to be fetched.
-  const owed = open.filter(({ state }) => state !== 'ready' && state !== 'stopped');
+  const owed = open.filter(({ state }) => isOwed(state));
   const promised = (from: string, to: string) =>
     owed.filter(
       ({ promisedFor }) => promisedFor !== null && promisedFor >= from && promisedFor <= to,
@@ -27,6 +40,8 @@ export const day = os.counter.day.handler(({ input, context }) => {
     late: promised('0000-01-01', addDays(date, -1)),
     today: promised(date, date),
     soon: promised(addDays(date, 1), addDays(date, SOON)),
+    toTell: open.filter(({ customerToTell }) => customerToTell),
+    partsTooLate: partsTooLate(store, owed),
     waiting: WAITS_ON.filter((who) => who !== 'nobody').map((on) => ({
       on,
       jobs: open.filter((job) => job.waitsOn === on).sort(byWaiting),

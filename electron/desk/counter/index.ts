@@ -1,11 +1,13 @@
 import { dossierOf, findJobs, jobIdByNumber } from '../../../db/queries/counter/jobs.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
+import { amendIntake } from './amend-intake.ts';
 import { customers } from './customers.ts';
 import { day } from './day.ts';
 import { handOver } from './hand-over.ts';
 import { machines } from './machines.ts';
 import { moveJob } from './move.ts';
+import { promises } from './promises.ts';
 import { search } from './search.ts';
 import { takeIn } from './take-in.ts';
 
@@ -24,7 +26,9 @@ const job = os.counter.job.handler(({ input, context: { store } }) => {
 export const counter = {
   ...customers,
   ...machines,
+  ...promises,
   takeIn,
+  amendIntake,
   jobs,
   job,
   moveJob,

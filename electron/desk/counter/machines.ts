@@ -1,5 +1,6 @@
 import { eq } from 'drizzle-orm';
 import { customerById } from '../../../db/queries/counter/customers.ts';
+import { dossierOf, jobsOfMachine } from '../../../db/queries/counter/jobs.ts';
 import {
   findMachines,
   machineById,
@@ -11,9 +12,12 @@ import { engine as engineTable, machine as machineTable } from '../../../db/sche
 import type { Customer, Machine } from '../../../shared/contract/counter.ts';
 import { foldNumber } from '../../../shared/work/fold.ts';
 import { MACHINE_KIND_LABELS } from '../../../shared/work/vocabulary.ts';
+import { changedFacts } from '../changed-facts.ts';
 import { os } from '../implementer.ts';
+import { tagAnew } from '../papers/intake-anew.ts';
 import { found } from '../refuse.ts';
 import { type Writing, write } from '../writing.ts';
+import { findJobAnew } from './search-text.ts';
 
 type Facts = Pick<Machine, 'kind' | 'make' | 'model' | 'serial'> & {
   engine: Pick<
@@ -105,4 +109,50 @@ const add = os.counter.addMachine.handler(
     }),
 );
 
-export const machines = { findMachines: find, addMachine: add };
+/** What is on the plates, each under a name of its own. */
+const onPlates = ({ engine, ...machine }: Facts) => ({
+  kind: machine.kind,
+  make: machine.make,
+  model: machine.model,
+  serial: machine.serial,
+  engineMake: engine.make,
+  engineModel: engine.model,
+  typeCode: engine.typeCode,
+  engineSerial: engine.serial,
+  dateCode: engine.dateCode,
+});
+
+const amend = os.counter.amendMachine.handler(
+  ({ input: { by, id, engine: plate, ...facts }, context, errors, path }) =>
+    write(context, path, by, (writing) => {
+      const { store, note } = writing;
+      const before = found(machineById(store, id), 'machine');
+      const after = { ...facts, engine: { ...before.engine, ...plate } };
+      const changes = changedFacts(onPlates(before), onPlates(after));
+      if (Object.keys(changes).length === 0) throw errors.NOTHING_CHANGED();
+      const twin = machineWithSameSerial(writing, after);
+      if (twin && twin.id !== id)
+        throw errors.SERIAL_TAKEN({
+          data: { machineId: twin.id, customerName: twin.customerName },
+        });
+      store
+        .update(machineTable)
+        .set({
+          ...facts,
+          serialKey: serialKeyOf(after),
+          searchText: machineSearchText(after, before.customerName),
+        })
+        .where(eq(machineTable.id, id))
+        .run();
+      store.update(engineTable).set(plate).where(eq(engineTable.machineId, id)).run();
+      const jobs = jobsOfMachine(store, id);
+      for (const job of jobs) findJobAnew(writing, job.id);
+      const tags = jobs
+        .filter(({ state }) => state !== 'handed-over')
+        .flatMap((job) => tagAnew(writing, found(dossierOf(store, job.id), 'job'), '') ?? []);
+      note({ machine: id, ...changes });
+      return { machine: found(machineById(store, id), 'machine'), tags };
+    }),
+);
+
+export const machines = { findMachines: find, addMachine: add, amendMachine: amend };

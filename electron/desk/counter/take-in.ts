@@ -2,11 +2,7 @@ import { nextNumber } from '../../../db/numbers.ts';
 import { customerById } from '../../../db/queries/counter/customers.ts';
 import { dossierOf } from '../../../db/queries/counter/jobs.ts';
 import { machineById } from '../../../db/queries/counter/machines.ts';
-import { searchTextOf } from '../../../db/queries/search-text.ts';
 import { jobMove, job as jobTable } from '../../../db/schema/index.ts';
-import type { Customer, Machine } from '../../../shared/contract/counter.ts';
-import { jobCode } from '../../../shared/contract/ids.ts';
-import { MACHINE_KIND_LABELS } from '../../../shared/work/vocabulary.ts';
 import { os } from '../implementer.ts';
 import { signed } from '../papers/head.ts';
 import { claimTicket, tag } from '../papers/intake.ts';
@@ -15,29 +11,7 @@ import { found } from '../refuse.ts';
 import { write } from '../writing.ts';
 import { insertCustomer } from './customers.ts';
 import { giveMachineTo, insertMachine, machineWithSameSerial } from './machines.ts';
-
-/** What a job is found by, wherever somebody searches. */
-const jobSearchText = (
-  number: number,
-  customer: Customer,
-  machine: Machine,
-  complaint: string,
-): string =>
-  searchTextOf(
-    jobCode(number),
-    String(number),
-    customer.name,
-    customer.phone,
-    customer.phoneInternational,
-    MACHINE_KIND_LABELS[machine.kind],
-    machine.make,
-    machine.model,
-    machine.serial,
-    machine.engine.make,
-    machine.engine.model,
-    machine.engine.serial,
-    complaint,
-  );
+import { jobSearchText } from './search-text.ts';
 
 export const takeIn = os.counter.takeIn.handler(({ input, context, errors, path }) =>
   write(context, path, input.by, (writing) => {
@@ -64,6 +38,9 @@ export const takeIn = os.counter.takeIn.handler(({ input, context, errors, path 
         throw errors.OWNED_BY_ANOTHER({ data: { customerName: machine.customerName } });
       machine = giveMachineTo(writing, machine, customer);
     }
+    const again = 'takeInAgain' in machineFacts && machineFacts.takeInAgain;
+    if (machine.openJob !== null && !again)
+      throw errors.ALREADY_IN_THE_SHOP({ data: { jobCode: machine.openJob } });
 
     const id = newId();
     const number = nextNumber(store, 'job');

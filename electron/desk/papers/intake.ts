@@ -40,7 +40,7 @@ export function intakeApproval(store: ReadStore, job: JobDossier): ApprovalLine[
 export const claimTicket = (
   writing: Writing,
   job: JobDossier,
-  signature: Signature,
+  signature: Signature | null,
 ): ClaimTicket => ({
   kind: 'claim-ticket',
   ...paperHead(writing, job, claimNumber(job)),

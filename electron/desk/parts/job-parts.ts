@@ -7,13 +7,14 @@ import { needsOfJob } from '../../../db/queries/parts/needs.ts';
 import { partsByNumber } from '../../../db/queries/parts/numbers.ts';
 import { partById } from '../../../db/queries/parts/part.ts';
 import type { ReadStore } from '../../../db/store.ts';
-import type { JobParts, NumberHit, Part } from '../../../shared/contract/parts/index.ts';
+import type { NumberHit, Part } from '../../../shared/contract/parts/index.ts';
 import { moveTo } from '../counter/move.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
-import { type Writing, write } from '../writing.ts';
+import { write } from '../writing.ts';
 import { demandIssued, issueToJob } from './issue.ts';
 import { enterMovement } from './ledger.ts';
+import { missingInWords } from './waiting-words.ts';
 
 const jobParts = os.parts.jobParts.handler(({ input, context: { store } }) =>
   found(jobPartsOf(store.read, input.jobId), 'job'),
@@ -76,23 +77,6 @@ const takeBack = os.parts.takeBack.handler(({ input, context, errors, path }) =>
     return found(jobPartsOf(store, jobId), 'job');
   }),
 );
-
-/** A note on a job is so long at most. */
-const LONGEST_NOTE = 300;
-
-/** What the job waits for, in words: `Piston +0.50 (HV 740-50), expected Dec 3, 2026`. */
-function missingInWords({ shop }: Writing, { parts }: JobParts): string {
-  const dates = new Intl.DateTimeFormat(shop.locale, { dateStyle: 'medium', timeZone: 'UTC' });
-  const words = parts
-    .filter(({ missing }) => missing > 0)
-    .map(({ part, onOrder, missing, expectedOn }) => {
-      const name = `${part.description} (${part.number})`;
-      if (expectedOn !== null) return `${name}, expected ${dates.format(new Date(expectedOn))}`;
-      return onOrder < missing ? `${name}, not ordered yet` : `${name}, on order`;
-    })
-    .join('; ');
-  return words.length <= LONGEST_NOTE ? words : `${words.slice(0, LONGEST_NOTE - 1)}…`;
-}
 
 const moveByParts = os.parts.moveByParts.handler(({ input, context, errors, path }) =>
   write(context, path, input.by, (writing) => {

@@ -6,6 +6,7 @@ import type { DeskContext } from '../context.ts';
 import { csvText } from '../csv-cells.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
+import { moveExpected } from './move-expected.ts';
 import { placeOrder } from './place-order.ts';
 
 const todayOf = ({ store, now }: DeskContext): string => dateIn(shopOf(store.read).timeZone, now());
@@ -59,4 +60,4 @@ const orderFile = os.parts.orderFile.handler(({ input, context }) => {
   };
 });
 
-export const orders = { orders: list, order, toCome, orderFile, placeOrder };
+export const orders = { orders: list, order, toCome, orderFile, placeOrder, moveExpected };

@@ -20,6 +20,7 @@ import { found } from '../refuse.ts';
 import { type Writing, write } from '../writing.ts';
 import { enterMovement } from './ledger.ts';
 import { settleJob } from './promises.ts';
+import { keepWaitingWords } from './waiting-words.ts';
 
 interface Line {
   partId: string;
@@ -111,32 +112,34 @@ export const placeOrder = os.parts.placeOrder.handler(({ input, context, errors,
         at,
       })
       .run();
-    input.lines.forEach((line, place) => {
-      const lineId = newId();
-      const supplierNumber = lines[place]?.supplierNumber ?? '';
-      store
-        .insert(purchaseOrderLine)
-        .values({ id: lineId, orderId: id, ...line, supplierNumber })
-        .run();
-      const { partId, quantity, jobId } = line;
-      enterMovement(writing, {
-        kind: 'ordered',
-        partId,
-        quantity,
-        jobId,
-        orderLineId: lineId,
-        reason: `Order ${number}`,
-      });
-    });
-    const jobs = new Set(input.lines.flatMap(({ jobId }) => jobId ?? []));
-    for (const jobId of jobs) {
-      // What was ordered for a job is a need of it; only of a closed one it is none.
-      if (needsOfJob(store, jobId).size === 0)
-        throw errors.JOB_NEEDS_NOTHING({
-          data: { jobCode: jobCode(found(jobRowById(store, jobId), 'job').number) },
+    keepWaitingWords(writing, () => {
+      input.lines.forEach((line, place) => {
+        const lineId = newId();
+        const supplierNumber = lines[place]?.supplierNumber ?? '';
+        store
+          .insert(purchaseOrderLine)
+          .values({ id: lineId, orderId: id, ...line, supplierNumber })
+          .run();
+        const { partId, quantity, jobId } = line;
+        enterMovement(writing, {
+          kind: 'ordered',
+          partId,
+          quantity,
+          jobId,
+          orderLineId: lineId,
+          reason: `Order ${number}`,
         });
-      settleJob(writing, jobId);
-    }
+      });
+      const jobs = new Set(input.lines.flatMap(({ jobId }) => jobId ?? []));
+      for (const jobId of jobs) {
+        // What was ordered for a job is a need of it; only of a closed one it is none.
+        if (needsOfJob(store, jobId).size === 0)
+          throw errors.JOB_NEEDS_NOTHING({
+            data: { jobCode: jobCode(found(jobRowById(store, jobId), 'job').number) },
+          });
+        settleJob(writing, jobId);
+      }
+    });
     note({ order: id, number, supplier: supplier.name, lines: lines.length, paper: paper.id });
     return found(orderById(store, id, today), 'order');
   }),

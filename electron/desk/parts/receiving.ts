@@ -11,6 +11,7 @@ import { badInput, found } from '../refuse.ts';
 import { type Writing, write } from '../writing.ts';
 import { enterMovement } from './ledger.ts';
 import { settleJob } from './promises.ts';
+import { keepWaitingWords } from './waiting-words.ts';
 
 /** What came of one line of an order. */
 interface Arrival {
@@ -95,8 +96,10 @@ const receive = os.parts.receive.handler(({ input, context, errors, path }) =>
     });
     const shares = shareCarriage ? carriageShares(carriage, arrived) : arrived.map(() => 0);
     const delivery = { number: order.number, deliveryNote, takeOnCosts };
-    const received = arrived.map((line, place) =>
-      takeIn(writing, delivery, { ...line, carriage: shares[place] ?? 0 }),
+    const received = keepWaitingWords(writing, () =>
+      arrived.map((line, place) =>
+        takeIn(writing, delivery, { ...line, carriage: shares[place] ?? 0 }),
+      ),
     );
     note({
       order: orderId,
@@ -123,17 +126,19 @@ const closeShort = os.parts.closeShort.handler(({ input, context, errors, path }
       ({ id, owed }) => owed > 0 && (lineIds.length === 0 || lineIds.includes(id)),
     );
     if (closing.length === 0) throw errors.NOTHING_OWED();
-    for (const { id, part: of, owed, jobId } of closing)
-      enterMovement(writing, {
-        kind: 'order-closed',
-        partId: of.id,
-        quantity: owed,
-        jobId,
-        orderLineId: id,
-        reason: `Order ${order.number}: ${reason}`,
-      });
-    // What was ordered for a job is no need of it any more.
-    for (const { jobId } of closing) if (jobId !== null) settleJob(writing, jobId);
+    keepWaitingWords(writing, () => {
+      for (const { id, part: of, owed, jobId } of closing)
+        enterMovement(writing, {
+          kind: 'order-closed',
+          partId: of.id,
+          quantity: owed,
+          jobId,
+          orderLineId: id,
+          reason: `Order ${order.number}: ${reason}`,
+        });
+      // What was ordered for a job is no need of it any more.
+      for (const { jobId } of closing) if (jobId !== null) settleJob(writing, jobId);
+    });
     note({
       order: orderId,
       number: order.number,

@@ -24,7 +24,10 @@ export function shopHeading(sheet: Sheet, words: string) {
   ];
   const correction = corrects
     ? sheet.lines(
-        `This paper corrects ${corrects.number}, which is kept as it was (fingerprint ${corrects.fingerprint}).`,
+        [
+          `This paper corrects ${corrects.number}, which is kept as it was (fingerprint ${corrects.fingerprint}).`,
+          ...(corrects.reason === undefined ? [] : [`Why: ${corrects.reason}`]),
+        ].join(' '),
         STYLE.cellStrong,
       )
     : [];

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { ORDER_STATES } from '../../work/order-state.ts';
 import { reads, writes } from '../base.ts';
 import { PaperCard } from '../counter.ts';
-import { CalendarDate, Instant, Minor, maybeText } from '../fields.ts';
+import { CalendarDate, Instant, Minor, maybeText, text } from '../fields.ts';
 import {
   JobId,
   PartId,
@@ -13,6 +13,7 @@ import {
 } from '../ids.ts';
 import { Thousandths } from './movements.ts';
 import { PartName } from './numbers.ts';
+import { NOTHING_OWED } from './refusals.ts';
 
 /** Orders to suppliers. What was ordered never changes; what came of it is in the movements of the stock. */
 
@@ -23,6 +24,7 @@ export const PurchaseOrderCard = z.object({
   supplierId: SupplierId,
   supplierName: z.string(),
   at: Instant,
+  /** The first day on which something that is still owed is expected; once all came, the order's own. */
   expectedOn: CalendarDate.nullable(),
   state: z.enum(ORDER_STATES),
   /** Something is still owed, and the day that it was expected on has passed. */
@@ -48,7 +50,18 @@ export const PurchaseOrderLine = z.object({
   /** The job that it was ordered for alone. */
   jobId: JobId.nullable(),
   jobCode: z.string(),
+  /** By what the supplier said last, or else by the order; null when nobody knows. */
   expectedOn: CalendarDate.nullable(),
+  /** Each time that another day was named, the first at the head. */
+  expectedChanges: z.array(
+    z.object({
+      expectedOn: CalendarDate.nullable(),
+      former: CalendarDate.nullable(),
+      reason: z.string(),
+      by: z.string(),
+      at: Instant,
+    }),
+  ),
   /** What came in and what was closed, the first at the head. */
   events: z.array(
     z.object({
@@ -157,6 +170,27 @@ export const orders = {
         note: maybeText(1000),
         /** The supplier agreed to an order below their minimum. */
         belowMinimum: z.boolean().default(false),
+      }),
+    )
+    .output(PurchaseOrder),
+
+  /** The supplier named another day for what is to come of some lines; jobs that wait for it say so. */
+  moveExpected: writes
+    .errors({
+      NOTHING_OWED,
+      EXPECTED_IN_THE_PAST: {
+        status: 409,
+        message: 'That day is past. Choose today or a later one, or say that nobody knows.',
+      },
+    })
+    .input(
+      z.strictObject({
+        by: StaffId,
+        orderId: PurchaseOrderId,
+        lineIds: z.array(PurchaseOrderLineId).min(1, 'Choose a line at least.').max(500),
+        /** Null: nobody knows. */
+        expectedOn: CalendarDate.nullable(),
+        reason: text(200),
       }),
     )
     .output(PurchaseOrder),

@@ -5,6 +5,7 @@ import { PurchaseOrderId, PurchaseOrderLineId, StaffId } from '../ids.ts';
 import { Thousandths } from './movements.ts';
 import { PartName } from './numbers.ts';
 import { PurchaseOrder } from './orders.ts';
+import { NOTHING_OWED } from './refusals.ts';
 
 /** What came in on an order: in part, over, short, at another price. */
 
@@ -34,11 +35,6 @@ export const Received = z.object({
   jobCode: z.string(),
 });
 export type Received = z.infer<typeof Received>;
-
-const NOTHING_OWED = {
-  status: 409,
-  message: 'Nothing is to come on this line any more. Look at the order again.',
-} as const;
 
 export const receiving = {
   receive: writes

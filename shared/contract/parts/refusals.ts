@@ -38,3 +38,8 @@ export const REASON_WANTED = {
   status: 409,
   message: 'Say why in a few words: the next one to look at this shelf will ask.',
 } as const;
+
+export const NOTHING_OWED = {
+  status: 409,
+  message: 'Nothing is to come on this line any more. Look at the order again.',
+} as const;

@@ -84,6 +84,15 @@ export const CustomerLedger = z.object({
 });
 export type CustomerLedger = z.infer<typeof CustomerLedger>;
 
+const Statement = z.object({
+  paper: PaperCard,
+  from: CalendarDate,
+  to: CalendarDate,
+  /** Owed at the end of it; below zero when the shop owed. */
+  closing: z.int(),
+});
+export type Statement = z.infer<typeof Statement>;
+
 const ByMethod = z.record(z.enum(PAYMENT_METHODS), z.int());
 
 /** What slips or the bank say of a day: below zero when more was given back than taken. */
@@ -194,6 +203,9 @@ export const books = {
         .refine(inOrder, IN_ORDER),
     )
     .output(PaperCard),
+
+  /** What was issued to a customer so far, the newest first. */
+  statements: reads.input(z.strictObject({ customerId: CustomerId })).output(z.array(Statement)),
 
   /** The money of a day, today's when none is given, and how it was counted. */
   drawer: reads

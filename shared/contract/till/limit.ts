@@ -1,11 +1,11 @@
 import { z } from 'zod';
 import { BEYOND_BECAUSE } from '../../work/bill-ahead.ts';
-import { reads, writes } from '../base.ts';
+import { OWNER_WANTED, reads, writes } from '../base.ts';
 import { Minor, text } from '../fields.ts';
 import { JobCode, JobId, StaffId } from '../ids.ts';
 import { Account } from './account.ts';
 import { Line } from './lines.ts';
-import { ALREADY_INVOICED, JOB_CLOSED, OWNER_WANTED } from './refusals.ts';
+import { ALREADY_INVOICED, JOB_CLOSED } from './refusals.ts';
 
 /** The approved amount as a limit: what the bill is heading to, and what may pass it. */
 

@@ -12,11 +12,6 @@ export const ALREADY_INVOICED = {
   message: 'The invoice of this job is issued and never changes. Correct it by a credit note.',
 } as const;
 
-export const OWNER_WANTED = {
-  status: 409,
-  message: 'Only an owner can do this. Let the owner take this station, then repeat it.',
-} as const;
-
 export const OVER_APPROVAL = {
   status: 409,
   message:

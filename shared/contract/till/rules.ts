@@ -1,9 +1,8 @@
 import { z } from 'zod';
 import { LINE_KINDS } from '../../work/vocabulary.ts';
-import { reads, writes } from '../base.ts';
+import { OWNER_WANTED, reads, writes } from '../base.ts';
 import { Minor, text } from '../fields.ts';
 import { StaffId } from '../ids.ts';
-import { OWNER_WANTED } from './refusals.ts';
 
 /** How the shop prices, what it tolerates, and what it charges without being asked twice. */
 

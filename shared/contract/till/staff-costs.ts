@@ -1,8 +1,7 @@
 import { z } from 'zod';
-import { reads, writes } from '../base.ts';
+import { OWNER_WANTED, reads, writes } from '../base.ts';
 import { Minor } from '../fields.ts';
 import { StaffId } from '../ids.ts';
-import { OWNER_WANTED } from './refusals.ts';
 
 /** What an hour of somebody's costs the shop, minor units; zero where the shop's one figure stands. */
 export const StaffCost = z.object({ staffId: StaffId, name: z.string(), hourlyCost: Minor });

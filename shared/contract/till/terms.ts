@@ -1,8 +1,7 @@
 import { z } from 'zod';
-import { reads, writes } from '../base.ts';
+import { OWNER_WANTED, reads, writes } from '../base.ts';
 import { CalendarDate, Minor, maybeText } from '../fields.ts';
 import { CustomerId, StaffId } from '../ids.ts';
-import { OWNER_WANTED } from './refusals.ts';
 
 const termFields = {
   /** Where this customer's work is taxed, as the tax rules say their place; empty: as everybody here. */

@@ -43,6 +43,11 @@ const RECORDS = [
   'core_movement',
   'purchase_order',
   'purchase_order_line',
+  'job_promise',
+  'promise_told',
+  'intake_amendment',
+  'expected_change',
+  'customer_statement',
 ];
 
 describe('records are never edited or removed', () => {

@@ -105,6 +105,13 @@ const A_BOLT_PULLED = `
     VALUES ('w', 'Wrench', 'torque-wrench', 'N·m', 5, 60, 0.1, 0.25, '');
   INSERT INTO torque_pull (id, job_id, feature, round, stage, bolt, gauge_id, setting, setting_unit, extension, angle, by, at)
     VALUES ('p', 'j', 'head-bolt-torque', 1, 1, 3, 'w', 9.2, 'N·m', 60, 0, 's1', 'now');`;
+const A_STATEMENT = `
+  INSERT INTO issued_paper (id, kind, number, job_id, title, file_name, content, fingerprint, pdf, pdf_sha256, issued_at, issued_by) VALUES
+    ('st', 'statement', 'S-000001', '', '', '', '{"from":"2026-01-01","to":"2026-03-31","closing":1250}', '', x'00', '', 'now', 's1'),
+    ('in', 'invoice', 'I-000001', 'j', '', '', '{}', '', x'00', '', 'now', 's1');
+  INSERT INTO journal (seq, at, by, what, detail, previous, hash) VALUES
+    (1, 'now', 's1', 'till.issueStatement', '{"balance":1250,"customer":"c","statement":"S-000001"}', '0', 'h'),
+    (2, 'now', 's1', 'office.addStaff', '{}', 'h', 'i');`;
 
 describe('each migration, with data', () => {
   test('the_shop makes every table STRICT', () => {
@@ -252,6 +259,29 @@ describe('each migration, with data', () => {
       );
       expect(() => db.exec("UPDATE finding SET found = 'wants-work'")).toThrow(
         'append-only: finding',
+      );
+    });
+  });
+
+  test('amendments keeps jobs as they were promised, and finds whose the statements are', () => {
+    migrate(11, (db) => db.exec(`${ADA};${WITH_A_READING};${A_STATEMENT}`));
+    direct((db) => {
+      expect(db.prepare('SELECT complaint, promised_for FROM job').all()).toEqual([
+        { complaint: 'Smokes', promised_for: null },
+      ]);
+      for (const table of ['job_promise', 'promise_told', 'intake_amendment', 'expected_change'])
+        expect(db.prepare(`SELECT count(*) AS n FROM ${table}`).get()).toEqual({ n: 0 });
+      expect(db.prepare('SELECT * FROM customer_statement').all()).toEqual([
+        {
+          paper_id: 'st',
+          customer_id: 'c',
+          from_date: '2026-01-01',
+          to_date: '2026-03-31',
+          closing: 1250,
+        },
+      ]);
+      expect(() => db.exec('UPDATE customer_statement SET closing = 0')).toThrow(
+        'append-only: customer_statement',
       );
     });
   });

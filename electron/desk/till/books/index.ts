@@ -14,7 +14,7 @@ import { ledgerOf } from './ledger.ts';
 import { receivablesOn } from './receivables.ts';
 import { reportCsv } from './report-csv.ts';
 import { makeReport } from './reports/index.ts';
-import { issueStatement } from './statement.ts';
+import { issueStatement, statements } from './statement.ts';
 
 const receivables = os.till.receivables.handler(({ input, context: { store, now } }) => {
   const { timeZone } = shopOf(store.read);
@@ -72,6 +72,7 @@ export const books = {
   receivables,
   customerLedger,
   issueStatement,
+  statements,
   drawer,
   cashUp,
   report,

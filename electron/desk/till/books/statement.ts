@@ -1,5 +1,7 @@
 import { nextNumber } from '../../../../db/numbers.ts';
 import { customerById } from '../../../../db/queries/counter/customers.ts';
+import { statementsOf } from '../../../../db/queries/till/statements.ts';
+import { customerStatement } from '../../../../db/schema/index.ts';
 import type { LedgerEntry } from '../../../../shared/contract/till/index.ts';
 import { AGE_LABELS, AGES } from '../../../../shared/money/books/index.ts';
 import { LOCAL_LAW } from '../../../../shared/work/cautions.ts';
@@ -50,6 +52,10 @@ export const issueStatement = os.till.issueStatement.handler(({ input, context, 
       unapplied,
       terms: [...termLines(shop.invoiceTerms), LOCAL_LAW],
     });
+    store
+      .insert(customerStatement)
+      .values({ paperId: paper.id, customerId: customer.id, from, to, closing })
+      .run();
     note({
       customer: customer.id,
       statement: number,
@@ -58,4 +64,8 @@ export const issueStatement = os.till.issueStatement.handler(({ input, context, 
     });
     return paper;
   }),
+);
+
+export const statements = os.till.statements.handler(({ input, context: { store } }) =>
+  statementsOf(store.read, found(customerById(store.read, input.customerId), 'customer').id),
 );
