@@ -5,14 +5,15 @@ import { daysLate } from './days-late.ts';
 import { useFormat } from './format.ts';
 import classes from './promised.module.css';
 import { useToday } from './shop.tsx';
+import { timesMoved } from './times-moved.ts';
 
 interface PromisedProps {
-  job: { promisedFor: string | null; state: JobState };
+  job: { promisedFor: string | null; promiseMoved: number; state: JobState };
   /** Says what the date is, where no heading does. */
   named?: boolean;
 }
 
-/** The promised date, and by how much it is past. */
+/** The promised date, by how much it is past, and how often it was moved. */
 export function Promised({ job, named = false }: PromisedProps) {
   const format = useFormat();
   const late = daysLate(job, useToday());
@@ -35,6 +36,9 @@ export function Promised({ job, named = false }: PromisedProps) {
             .filter(Boolean)
             .join(', ')}
         </span>
+        {job.promiseMoved > 0 && (
+          <span className={classes.hint}>{timesMoved(job.promiseMoved)}</span>
+        )}
       </span>
     </span>
   );

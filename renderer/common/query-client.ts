@@ -16,7 +16,14 @@ export function makeQueryClient(): QueryClient {
     queryCache: new QueryCache({
       onError: (error, query) => askForPulse(error, query.queryKey[0]),
     }),
-    mutationCache: new MutationCache({ onError: (error) => askForPulse(error, null) }),
+    mutationCache: new MutationCache({
+      onError: (error) => {
+        askForPulse(error, null);
+        // Whoever is at this station left the staff list: the frame asks who is here.
+        if (error instanceof ORPCError && error.code === 'STAFF_UNKNOWN')
+          void client.invalidateQueries({ queryKey: deskQuery.office.staff.key() });
+      },
+    }),
     defaultOptions: {
       queries: {
         // The desk is on this machine: whether there is an internet says nothing.

@@ -1,7 +1,8 @@
-import { Badge, Button, Select, Table, TextInput } from '@mantine/core';
-import { IconUserPlus } from '@tabler/icons-react';
+import { Badge, Button, Select, Table, TextInput, VisuallyHidden } from '@mantine/core';
+import { IconPencil, IconUserPlus } from '@tabler/icons-react';
 import { useQuery } from '@tanstack/react-query';
-import { type SyntheticEvent, useRef } from 'react';
+import { type SyntheticEvent, useRef, useState } from 'react';
+import type { Staff } from '../../shared/contract/office.ts';
 import { STAFF_ROLE_LABELS, STAFF_ROLES, type StaffRole } from '../../shared/work/vocabulary.ts';
 import { Card } from '../common/card.tsx';
 import { deskQuery } from '../common/desk.ts';
@@ -10,16 +11,18 @@ import { fieldErrors, RefusalAlert } from '../common/refusal.tsx';
 import { useBy, useStation } from '../common/station.tsx';
 import { useDraft } from '../common/use-draft.ts';
 import { useWrite } from '../common/use-write.ts';
+import { AmendStaff } from './amend-staff.tsx';
 import classes from './office.module.css';
 
 /** Everybody who makes records; their names stand on papers. */
 export function StaffPage() {
   const { staff: here } = useStation();
   const query = useQuery(deskQuery.office.staff.queryOptions({ input: {} }));
+  const [changing, setChanging] = useState<Staff | null>(null);
   return (
     <Page
       title="Staff"
-      description="Every reading, promise and payment names one of them. F8 changes who is at this station."
+      description="Every reading, promise and payment names one of them. F8 changes who is at this station. The owner changes the list."
     >
       <div className={classes.form}>
         <Card title="On the list" flush>
@@ -31,6 +34,9 @@ export function StaffPage() {
                     <Table.Th>Name</Table.Th>
                     <Table.Th>Role</Table.Th>
                     <Table.Th>Standing</Table.Th>
+                    <Table.Th>
+                      <VisuallyHidden>Change</VisuallyHidden>
+                    </Table.Th>
                   </Table.Tr>
                 </Table.Thead>
                 <Table.Tbody>
@@ -46,6 +52,16 @@ export function StaffPage() {
                           </Badge>
                         )}
                       </Table.Td>
+                      <Table.Td ta="right">
+                        <Button
+                          variant="subtle"
+                          aria-label={`Change ${person.name}`}
+                          leftSection={<IconPencil size={18} aria-hidden />}
+                          onClick={() => setChanging(person)}
+                        >
+                          Change
+                        </Button>
+                      </Table.Td>
                     </Table.Tr>
                   ))}
                 </Table.Tbody>
@@ -55,6 +71,9 @@ export function StaffPage() {
         </Card>
         <AddStaff />
       </div>
+      {changing !== null && (
+        <AmendStaff key={changing.id} person={changing} onClose={() => setChanging(null)} />
+      )}
     </Page>
   );
 }

@@ -146,6 +146,13 @@ describe('what customers owe', () => {
     await expect(
       desk.till.issueStatement({ by, customerId, from: '2025-01-01', to: '2025-01-31' }),
     ).rejects.toMatchObject({ code: 'NOTHING_ON_ACCOUNT', defined: true });
+
+    const next = await desk.till.issueStatement({ by, customerId, ...march, from: '2026-03-04' });
+    expect(await desk.till.statements({ customerId })).toEqual([
+      { paper: next, from: '2026-03-04', to: '2026-03-31', closing: 18_000 },
+      { paper, ...march, closing: 18_000 },
+    ]);
+    expect(await desk.till.statements({ customerId: jobOf('Cy').customerId })).toEqual([]);
   });
 });
 

@@ -1,11 +1,9 @@
 import { movedSince, openJobs, takenInSince } from '../../../db/queries/counter/jobs.ts';
 import { shopOf } from '../../../db/queries/office.ts';
-import { jobsAndParts } from '../../../db/queries/parts/jobs-and-parts.ts';
-import type { ReadStore } from '../../../db/store.ts';
+import { partsTooLate } from '../../../db/queries/parts/too-late.ts';
 import type { JobCard } from '../../../shared/contract/counter.ts';
 import { addDays, dateIn, weekBegins } from '../../../shared/work/calendar.ts';
 import { isOwed, WAITS_ON } from '../../../shared/work/job-state.ts';
-import { comesTooLate } from '../../../shared/work/promise.ts';
 import { os } from '../implementer.ts';
 
 /** How far 'soon' reaches, in days. */
@@ -13,17 +11,6 @@ const SOON = 7;
 
 /** Whoever has waited longest comes first. */
 const byWaiting = (a: JobCard, b: JobCard): number => (a.stateSince < b.stateSince ? -1 : 1);
-
-/** Jobs whose slowest missing part is expected after the day promised. */
-function partsTooLate(store: ReadStore, owed: readonly JobCard[]) {
-  const slowest = new Map(jobsAndParts(store).map(({ jobId, expectedOn }) => [jobId, expectedOn]));
-  return owed.flatMap((job) => {
-    const expectedOn = slowest.get(job.id) ?? null;
-    return expectedOn !== null && comesTooLate(expectedOn, job.promisedFor)
-      ? [{ job, expectedOn }]
-      : [];
-  });
-}
 
 export const day = os.counter.day.handler(({ input, context }) => {
   const store = context.store.read;

@@ -9,7 +9,9 @@ import { BeforeFirst } from './before-first.tsx';
 import classes from './day.module.css';
 import { daySentence } from './day-sentence.ts';
 import { Figures } from './figures.tsx';
+import { PartsTooLateCard } from './parts-too-late-card.tsx';
 import { PromisedList } from './promised-list.tsx';
+import { ToTellCard } from './to-tell-card.tsx';
 import type { Day } from './types.ts';
 import { UncollectedCard } from './uncollected-card.tsx';
 import { WaitingOn } from './waiting-on.tsx';
@@ -86,6 +88,8 @@ function DayView({ day }: { day: Day }) {
           />
         </div>
         <SimpleGrid cols={1} spacing="md">
+          <ToTellCard jobs={day.toTell} />
+          <PartsTooLateCard jobs={day.partsTooLate} />
           {day.waiting
             .filter((group) => group.on !== 'nobody')
             .map((group) => (

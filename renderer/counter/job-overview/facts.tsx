@@ -11,8 +11,8 @@ export interface Fact {
 export function Facts({ facts }: { facts: readonly Fact[] }) {
   return (
     <dl className={classes.facts}>
-      {facts.map(({ name, value }) => (
-        <Fragment key={name}>
+      {Object.entries(facts).map(([place, { name, value }]) => (
+        <Fragment key={place}>
           <dt>{name}</dt>
           <dd>{value === null || value === '' ? 'not noted' : value}</dd>
         </Fragment>

@@ -1,15 +1,33 @@
+import { Button } from '@mantine/core';
+import { useDisclosure } from '@mantine/hooks';
+import { IconPencil } from '@tabler/icons-react';
 import type { JobDossier } from '../../../shared/contract/counter.ts';
 import { SYMPTOM_LABELS } from '../../../shared/work/vocabulary.ts';
 import { Card } from '../../common/card.tsx';
 import { useFormat } from '../../common/format.ts';
 import { useMoney } from '../../common/shop.tsx';
+import { AmendIntake } from '../amend/amend-intake.tsx';
 import { Facts } from './facts.tsx';
 
 /** What was said and seen at the counter, and what was agreed there. */
 export function IntakeCard({ job }: { job: JobDossier }) {
   const format = useFormat();
+  const [mending, dialog] = useDisclosure(false);
   return (
-    <Card title="What came in">
+    <Card
+      title="What came in"
+      aside={
+        job.state !== 'handed-over' && (
+          <Button
+            variant="subtle"
+            leftSection={<IconPencil size={18} aria-hidden />}
+            onClick={dialog.open}
+          >
+            Mend
+          </Button>
+        )
+      }
+    >
       <Facts
         facts={[
           { name: 'Complaint', value: job.complaint },
@@ -22,28 +40,24 @@ export function IntakeCard({ job }: { job: JobDossier }) {
           { name: 'Fuel', value: job.fuel },
           { name: 'Last service', value: job.lastService },
           { name: 'Taken in', value: `${format.date(job.takenInOn)} by ${job.takenInBy}` },
+          ...job.amendments.map(({ at, by, reason }) => ({
+            name: 'Mended',
+            value: `${format.instant(at)} by ${by}: ${reason}`,
+          })),
         ]}
       />
+      {mending && <AmendIntake job={job} onClose={dialog.close} />}
     </Card>
   );
 }
 
 export function AgreedCard({ job }: { job: JobDossier }) {
-  const format = useFormat();
   const money = useMoney();
   const amount = (minor: number | null) => (minor === null ? 'none agreed' : money(minor));
-  const open = job.state !== 'handed-over';
   return (
     <Card title="What was agreed">
       <Facts
         facts={[
-          {
-            name: 'Promised for',
-            value:
-              job.promisedFor === null
-                ? 'no date promised'
-                : `${format.date(job.promisedFor)}${open ? ` (${format.fromToday(job.promisedFor)})` : ''}`,
-          },
           { name: 'Diagnosis fee', value: amount(job.diagnosisFee) },
           {
             name: 'Spending limit',

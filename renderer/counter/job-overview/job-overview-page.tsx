@@ -6,6 +6,7 @@ import { WAITS_ON_LABELS } from '../../../shared/work/job-state.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { useJob } from '../../common/job.tsx';
 import { Page } from '../../common/page.tsx';
+import { PromiseCard } from '../promise/promise-card.tsx';
 import { AgreedCard, IntakeCard } from './intake-card.tsx';
 import { MovesCard } from './moves-card.tsx';
 import { nextStep } from './next-step.ts';
@@ -52,6 +53,7 @@ export function JobOverviewPage() {
           </Stack>
           <div className={classes.side}>
             <CustomerCard job={job} />
+            <PromiseCard job={job} />
             <AgreedCard job={job} />
             <MovesCard job={job} />
           </div>

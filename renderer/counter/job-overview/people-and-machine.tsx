@@ -1,8 +1,11 @@
-import { Anchor, Stack, Text } from '@mantine/core';
+import { Anchor, Button, Group, Stack, Text } from '@mantine/core';
+import { useDisclosure } from '@mantine/hooks';
+import { IconPencil } from '@tabler/icons-react';
 import { Link } from 'react-router';
 import type { JobDossier } from '../../../shared/contract/counter.ts';
 import { MACHINE_KIND_LABELS, REACH_BY_LABELS } from '../../../shared/work/vocabulary.ts';
 import { Card } from '../../common/card.tsx';
+import { AmendMachine } from '../amend/amend-machine.tsx';
 import { Facts } from './facts.tsx';
 
 /** Who to call, and how they asked to be reached. */
@@ -49,15 +52,27 @@ export function CustomerCard({ job }: { job: JobDossier }) {
 export function MachineCard({ job }: { job: JobDossier }) {
   const { machineDetails: machine } = job;
   const { engine } = machine;
+  const [mending, dialog] = useDisclosure(false);
   return (
     <Card
       title="Machine and engine"
       aside={
-        <Anchor component={Link} to={`/engine/${engine.id}`} size="sm">
-          Life of this engine
-        </Anchor>
+        <Group gap="xs">
+          <Anchor component={Link} to={`/engine/${engine.id}`} size="sm">
+            Life of this engine
+          </Anchor>
+          <Button
+            variant="subtle"
+            aria-label="Mend what stands on the plates"
+            leftSection={<IconPencil size={18} aria-hidden />}
+            onClick={dialog.open}
+          >
+            Mend
+          </Button>
+        </Group>
       }
     >
+      {mending && <AmendMachine machine={machine} onClose={dialog.close} />}
       <Stack gap="sm">
         <Facts
           facts={[

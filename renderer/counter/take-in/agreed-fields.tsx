@@ -77,7 +77,7 @@ interface ReachByFieldProps {
 const isWay = (text: string): text is ReachBy => REACH_BY.some((way) => way === text);
 
 /** One stop for Tab; the arrow keys choose. */
-function ReachByField({ value, onChange, error }: ReachByFieldProps) {
+export function ReachByField({ value, onChange, error }: ReachByFieldProps) {
   return (
     <Radio.Group
       label="Reach the customer by"

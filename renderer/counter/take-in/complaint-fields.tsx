@@ -2,7 +2,7 @@ import { Badge, Group, Stack, Text, Textarea, TextInput } from '@mantine/core';
 import { IconCheck, IconPencil } from '@tabler/icons-react';
 import { fold } from '../../../shared/work/fold.ts';
 import { SYMPTOM_LABELS } from '../../../shared/work/vocabulary.ts';
-import type { DraftPart } from './draft.ts';
+import type { TakeInDraft } from './draft.ts';
 import type { Suggestion } from './suggesting-input.tsx';
 import { pieces, readSymptoms, symptomsFor } from './symptom-words.ts';
 import classes from './take-in.module.css';
@@ -24,8 +24,19 @@ const suggestLeft = (piece: string): Suggestion[] =>
         (thing) => ({ value: thing, label: thing }),
       );
 
+type ComplaintDraft = Pick<
+  TakeInDraft,
+  'complaint' | 'symptoms' | 'condition' | 'leftWith' | 'fuel' | 'lastService'
+>;
+
+interface ComplaintFieldsProps {
+  draft: ComplaintDraft;
+  change: (part: Partial<ComplaintDraft>) => void;
+  faults: Partial<Record<keyof ComplaintDraft, string>>;
+}
+
 /** Why the machine is here and in what state it came. */
-export function ComplaintFields({ draft, change, faults }: DraftPart) {
+export function ComplaintFields({ draft, change, faults }: ComplaintFieldsProps) {
   return (
     <Stack gap="xs">
       <Textarea

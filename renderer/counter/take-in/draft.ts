@@ -17,6 +17,8 @@ export interface TakeInDraft {
   knownMachine: Machine | null;
   /** The known machine was somebody else's and is now the customer's. */
   changedHands: boolean;
+  /** The known machine is here on an open job, and is to have another all the same. */
+  takeInAgain: boolean;
   serial: string;
   kind: MachineKind | null;
   /** Make and model as read off the plate, in one line. */
@@ -56,6 +58,7 @@ export const emptyDraft: TakeInDraft = {
   note: '',
   knownMachine: null,
   changedHands: false,
+  takeInAgain: false,
   serial: '',
   kind: null,
   machine: '',

@@ -1,5 +1,6 @@
 import { Alert, Button, Checkbox, Group, Input, Stack, Text } from '@mantine/core';
-import { IconBook2, IconUserCheck } from '@tabler/icons-react';
+import { IconAlertTriangle, IconBook2, IconUserCheck } from '@tabler/icons-react';
+import { Link } from 'react-router';
 import type { Machine } from '../../../shared/contract/counter.ts';
 import type { TakeInDraft } from './draft.ts';
 import { engineInWords, machineInWords } from './machine-in-words.ts';
@@ -11,6 +12,7 @@ interface KnownMachineProps {
   onForget: () => void;
   onTakeOwner: () => void;
   onChangedHands: (changed: boolean) => void;
+  onTakeInAgain: (again: boolean) => void;
 }
 
 /** A machine that has been here before: nothing of it is typed again. */
@@ -43,6 +45,7 @@ export function KnownMachine(props: KnownMachineProps) {
       </Group>
       {fault && <Input.Error role="alert">{fault}</Input.Error>}
       <Owner {...props} draft={draft} />
+      <InTheShop {...props} />
     </Stack>
   );
 }
@@ -66,6 +69,40 @@ function Owner({ machine, draft, onTakeOwner, onChangedHands }: KnownMachineProp
           onChange={(event) => onChangedHands(event.currentTarget.checked)}
         />
       )}
+    </Alert>
+  );
+}
+
+/** It stands in the shop already: the way to that job, or another one all the same. */
+function InTheShop({ machine, draft, onTakeInAgain }: KnownMachineProps) {
+  if (!machine.openJob) return null;
+  return (
+    <Alert
+      role="status"
+      variant="light"
+      color="orange"
+      icon={<IconAlertTriangle aria-hidden />}
+      p="xs"
+    >
+      <Text size="sm">
+        In the shop already, on job <strong>{machine.openJob}</strong>.
+      </Text>
+      <Button
+        component={Link}
+        to={`/job/${machine.openJob}`}
+        variant="default"
+        size="compact-sm"
+        h={32}
+        mt={4}
+      >
+        Open {machine.openJob}
+      </Button>
+      <Checkbox
+        mt="xs"
+        label="Take it in again, on another job"
+        checked={draft.takeInAgain}
+        onChange={(event) => onTakeInAgain(event.currentTarget.checked)}
+      />
     </Alert>
   );
 }

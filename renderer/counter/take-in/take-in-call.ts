@@ -22,6 +22,8 @@ export function stillWanted(draft: TakeInDraft): Faults {
     faults.name = 'Type the customer’s name.';
   if (draft.knownMachine === null && draft.kind === null)
     faults.kind = 'Type what kind of machine it is; the first letters do.';
+  if (draft.knownMachine?.openJob && !draft.takeInAgain)
+    faults.serial = 'Go on with the open job, or say that the machine is taken in again.';
   if (draft.complaint.trim() === '')
     faults.complaint = 'Write down the complaint in the customer’s words.';
   if (draft.signature === null)
@@ -72,7 +74,12 @@ const customerOf = (draft: TakeInDraft): TakeInInput['customer'] =>
 
 function machineOf(draft: TakeInDraft, knownMakes: KnownMakes): TakeInInput['machine'] {
   if (draft.knownMachine !== null)
-    return { which: 'known', id: draft.knownMachine.id, changedHands: draft.changedHands };
+    return {
+      which: 'known',
+      id: draft.knownMachine.id,
+      changedHands: draft.changedHands,
+      takeInAgain: draft.takeInAgain,
+    };
   const engine = draft.engineModel ?? splitMakeAndModel(draft.engine, knownMakes.engine);
   return {
     which: 'new',
@@ -91,7 +98,7 @@ function machineOf(draft: TakeInDraft, knownMakes: KnownMakes): TakeInInput['mac
 }
 
 /** Words typed among the symptoms that are none of the list are kept where the counter's own eye speaks. */
-const withOtherWords = (condition: string, words: readonly string[]): string =>
+export const withOtherWords = (condition: string, words: readonly string[]): string =>
   [condition.trim(), words.length === 0 ? '' : `Also seen: ${words.join(', ')}.`]
     .filter(Boolean)
     .join('\n');

@@ -116,6 +116,7 @@ export function TakeInForm({ draft, setDraft, onTaken }: TakeInFormProps) {
                   goTo('serial');
                 }}
                 onChangedHands={(changedHands) => change({ changedHands })}
+                onTakeInAgain={(takeInAgain) => change({ takeInAgain, serial: draft.serial })}
                 onTakeOwner={() => {
                   known.takeOwner();
                   goTo('complaint');

@@ -10,6 +10,7 @@ const NO_CUSTOMER = { knownCustomer: null, name, contact, address, note };
 const NO_MACHINE = {
   knownMachine: null,
   changedHands: false,
+  takeInAgain: false,
   serial: '',
   kind,
   machine,

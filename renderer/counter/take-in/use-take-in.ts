@@ -1,4 +1,6 @@
 import { type RefObject, useLayoutEffect, useRef, useState } from 'react';
+import { z } from 'zod';
+import { JobCode } from '../../../shared/contract/ids.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { refusalOf } from '../../common/refusal.tsx';
 import { useBy } from '../../common/station.tsx';
@@ -31,15 +33,22 @@ interface TakeInOptions {
   onTaken: (taken: Taken) => void;
 }
 
+/** Refusals that are about one field of the page. */
+const AT_A_FIELD: ReadonlyMap<string, TakeInField> = new Map([
+  ['PROMISED_IN_THE_PAST', 'promisedFor'],
+  ['OWNED_BY_ANOTHER', 'serial'],
+  ['ALREADY_IN_THE_SHOP', 'serial'],
+]);
+
+const InTheShop = z.object({ jobCode: JobCode });
+
 /** Whether a refusal is told beside the machine, at the fields themselves, or has to be told as a whole. */
 function shownAt(error: unknown): 'nowhere' | 'machine' | 'fields' | 'whole' {
   if (error === null) return 'nowhere';
   const { code, issues } = refusalOf(error);
   if (code === 'SERIAL_TAKEN') return 'machine';
   const atFields = issues.length > 0 && issues.every((issue) => hasField(issue.path));
-  return code === 'PROMISED_IN_THE_PAST' || code === 'OWNED_BY_ANOTHER' || atFields
-    ? 'fields'
-    : 'whole';
+  return AT_A_FIELD.has(code) || atFields ? 'fields' : 'whole';
 }
 
 /** Changing the draft, sending it, and bringing what the desk says back to the fields. */
@@ -59,9 +68,19 @@ export function useTakeIn({ draft, setDraft, plates, form, onTaken }: TakeInOpti
     deskQuery.counter.takeIn.mutationOptions({
       onSuccess: onTaken,
       onError: (error) => {
-        const { code, message, issues } = refusalOf(error);
-        if (code === 'PROMISED_IN_THE_PAST') showFaults({ promisedFor: message });
-        else if (code === 'OWNED_BY_ANOTHER') showFaults({ serial: message });
+        const { code, message, issues, data } = refusalOf(error);
+        const field = AT_A_FIELD.get(code);
+        const inTheShop = InTheShop.safeParse(data);
+        // It was taken in at another station since it was chosen here: the page shows that job now.
+        if (inTheShop.success)
+          setDraft((before) => ({
+            ...before,
+            knownMachine: before.knownMachine && {
+              ...before.knownMachine,
+              openJob: inTheShop.data.jobCode,
+            },
+          }));
+        if (field !== undefined) showFaults({ [field]: message });
         else if (code === 'SERIAL_TAKEN') showFaults({ serial: 'Known already: see below.' });
         else showFaults(faultsOf(issues));
       },

@@ -20,6 +20,7 @@ import { dateOr, useAddress } from '../../common/use-address.ts';
 import { useWrite } from '../../common/use-write.ts';
 import { AgeStrip } from './age-strip.tsx';
 import classes from './books.module.css';
+import { StatementsCard } from './statements-card.tsx';
 
 /** A quarter of a year back: long enough to show how a debt came about. */
 const SHOWN_DAYS = 92;
@@ -75,6 +76,7 @@ function Account({ customerId }: { customerId: CustomerId }) {
           <div className={reports.stack}>
             <Ledger ledger={ledger} />
             <OpenInvoices ledger={ledger} />
+            <StatementsCard customerId={customerId} />
           </div>
         )}
       </QueryView>

@@ -1,10 +1,14 @@
-import { Anchor, Box, Button, Stack, Table, Text } from '@mantine/core';
+import { Anchor, Box, Button, Group, Stack, Table, Text } from '@mantine/core';
 import { useDisclosure } from '@mantine/hooks';
 import { IconFileSpreadsheet } from '@tabler/icons-react';
 import { useMutation, useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Link, useParams } from 'react-router';
-import type { PurchaseOrder, Received } from '../../../shared/contract/parts/index.ts';
+import type {
+  PurchaseOrder,
+  PurchaseOrderLine,
+  Received,
+} from '../../../shared/contract/parts/index.ts';
 import { Card } from '../../common/card.tsx';
 import { desk, deskQuery } from '../../common/desk.ts';
 import { useFormat } from '../../common/format.ts';
@@ -15,6 +19,7 @@ import { saveFile } from '../../common/save-file.ts';
 import { useMoney } from '../../common/shop.tsx';
 import classes from './buying.module.css';
 import { CloseShortDialog } from './close-short-dialog.tsx';
+import { ExpectedDialog } from './expected-dialog.tsx';
 import { OrderBadge } from './order-badge.tsx';
 import { ReceiveForm } from './receive-form.tsx';
 import { ReceivedList } from './received-list.tsx';
@@ -75,6 +80,7 @@ function CsvButton({ order }: { order: PurchaseOrder }) {
 function OrderParts({ order }: { order: PurchaseOrder }) {
   const [received, setReceived] = useState<readonly Received[]>([]);
   const [closing, dialog] = useDisclosure(false);
+  const [moving, day] = useDisclosure(false);
   const open = order.state !== 'complete';
   return (
     <Stack gap="md">
@@ -84,9 +90,14 @@ function OrderParts({ order }: { order: PurchaseOrder }) {
         <Card
           title="What came in"
           aside={
-            <Button variant="subtle" color="gray" onClick={dialog.open}>
-              Wait no longer
-            </Button>
+            <Group gap={4}>
+              <Button variant="subtle" color="gray" onClick={day.open}>
+                Another day
+              </Button>
+              <Button variant="subtle" color="gray" onClick={dialog.open}>
+                Wait no longer
+              </Button>
+            </Group>
           }
           flush
         >
@@ -99,6 +110,7 @@ function OrderParts({ order }: { order: PurchaseOrder }) {
         </Card>
       )}
       <OrderedLines order={order} />
+      {moving && <ExpectedDialog order={order} onClose={day.close} />}
       {closing && <CloseShortDialog order={order} onClose={dialog.close} />}
     </Stack>
   );
@@ -182,7 +194,7 @@ function OrderedLines({ order }: { order: PurchaseOrder }) {
               <Table.Td className={classes.figure}>{amount(item.owed, item.part.unit)}</Table.Td>
               <Table.Td className={classes.figure}>{money(item.unitCost)}</Table.Td>
               <Table.Td>
-                {item.events.length === 0 && '–'}
+                <ExpectedDay item={item} />
                 {item.events.map((event) => (
                   <div
                     key={`${event.at} ${event.kind} ${event.quantity}`}
@@ -198,5 +210,23 @@ function OrderedLines({ order }: { order: PurchaseOrder }) {
         </Table.Tbody>
       </Table>
     </Card>
+  );
+}
+
+/** When what is still to come of a line is expected, and each time that this was moved. */
+function ExpectedDay({ item }: { item: PurchaseOrderLine }) {
+  const format = useFormat();
+  const { owed, expectedOn, expectedChanges } = item;
+  const day = (date: string | null) => (date === null ? 'nobody knows when' : format.date(date));
+  return (
+    <>
+      {owed > 0 && <Text size="sm">Expected: {day(expectedOn)}</Text>}
+      {expectedChanges.map((change) => (
+        <div key={change.at} className={classes.small}>
+          {format.day(change.at)}, {change.by}: {day(change.expectedOn)} in place of{' '}
+          {day(change.former)}, {change.reason}
+        </div>
+      ))}
+    </>
   );
 }
