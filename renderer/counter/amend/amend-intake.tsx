@@ -1,6 +1,6 @@
 import { Button, Collapse, Group, Modal, Stack, Text, Textarea, TextInput } from '@mantine/core';
 import { type SyntheticEvent, useState } from 'react';
-import type { JobDossier } from '../../../shared/contract/counter.ts';
+import type { JobDossier, PaperCard } from '../../../shared/contract/counter.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { fieldErrors, RefusalAlert } from '../../common/refusal.tsx';
 import { SignatureField } from '../../common/signature-field.tsx';
@@ -28,11 +28,14 @@ export function AmendIntake({ job, onClose }: AmendIntakeProps) {
     clear();
     onClose();
   };
+  const [papers, setPapers] = useState<readonly PaperCard[]>([]);
   const amend = useWrite(
     deskQuery.counter.amendIntake.mutationOptions({
       onSuccess: ({ claimTicket, tag }) => {
         clear();
-        if (claimTicket === null && tag === null) onClose();
+        const issued = [claimTicket ?? [], tag ?? []].flat();
+        if (issued.length === 0) onClose();
+        else setPapers(issued);
       },
     }),
   );
@@ -44,7 +47,6 @@ export function AmendIntake({ job, onClose }: AmendIntakeProps) {
     const { reason, signature } = draft;
     if (facts !== null) amend.mutate({ by, jobId: job.id, ...facts, reason, signature });
   };
-  const papers = [amend.data?.claimTicket ?? [], amend.data?.tag ?? []].flat();
   return (
     <Modal opened onClose={onClose} title={`Mend what came in with ${job.code}`} size="44rem">
       {papers.length > 0 ? (

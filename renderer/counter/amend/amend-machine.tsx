@@ -8,8 +8,8 @@ import {
   Stack,
   TextInput,
 } from '@mantine/core';
-import type { SyntheticEvent } from 'react';
-import type { Machine } from '../../../shared/contract/counter.ts';
+import { type SyntheticEvent, useState } from 'react';
+import type { Machine, PaperCard } from '../../../shared/contract/counter.ts';
 import { MACHINE_KIND_LABELS, MACHINE_KINDS } from '../../../shared/work/vocabulary.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { fieldErrors, RefusalAlert } from '../../common/refusal.tsx';
@@ -50,11 +50,13 @@ export function AmendMachine({ machine, onClose }: AmendMachineProps) {
     clear();
     onClose();
   };
+  const [papers, setPapers] = useState<readonly PaperCard[]>([]);
   const amend = useWrite(
     deskQuery.counter.amendMachine.mutationOptions({
       onSuccess: ({ tags }) => {
         clear();
         if (tags.length === 0) onClose();
+        else setPapers(tags);
       },
     }),
   );
@@ -83,11 +85,10 @@ export function AmendMachine({ machine, onClose }: AmendMachineProps) {
     event.preventDefault();
     amend.mutate({ by, id: machine.id, ...draft });
   };
-  const tags = amend.data?.tags ?? [];
   return (
     <Modal opened onClose={onClose} title="Mend what stands on the plates" size="40rem">
-      {tags.length > 0 ? (
-        <NewPapers papers={tags} onClose={onClose} />
+      {papers.length > 0 ? (
+        <NewPapers papers={papers} onClose={onClose} />
       ) : (
         <form onSubmit={submit} aria-label="Mend what stands on the plates">
           <Stack gap="md">

@@ -39,9 +39,11 @@ export function MachineList({ machines }: { machines: readonly Machine[] }) {
                 <VisuallyHidden>: {engineWords(machine.engine)}</VisuallyHidden>
               </Anchor>
               <Button
-                variant="subtle"
+                variant="default"
+                size="compact-sm"
+                h={32}
                 aria-label={`Mend the plates of ${joined(MACHINE_KIND_LABELS[machine.kind], machine.make, machine.model)}`}
-                leftSection={<IconPencil size={18} aria-hidden />}
+                leftSection={<IconPencil size={16} aria-hidden />}
                 onClick={() => setMending(machine)}
               >
                 Mend

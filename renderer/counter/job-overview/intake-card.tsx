@@ -19,8 +19,10 @@ export function IntakeCard({ job }: { job: JobDossier }) {
       aside={
         job.state !== 'handed-over' && (
           <Button
-            variant="subtle"
-            leftSection={<IconPencil size={18} aria-hidden />}
+            variant="default"
+            size="compact-sm"
+            h={32}
+            leftSection={<IconPencil size={16} aria-hidden />}
             onClick={dialog.open}
           >
             Mend

@@ -62,9 +62,11 @@ export function MachineCard({ job }: { job: JobDossier }) {
             Life of this engine
           </Anchor>
           <Button
-            variant="subtle"
+            variant="default"
+            size="compact-sm"
+            h={32}
             aria-label="Mend what stands on the plates"
-            leftSection={<IconPencil size={18} aria-hidden />}
+            leftSection={<IconPencil size={16} aria-hidden />}
             onClick={dialog.open}
           >
             Mend

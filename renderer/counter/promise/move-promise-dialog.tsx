@@ -1,6 +1,6 @@
 import { Button, Group, Modal, Radio, Stack, Text, Textarea } from '@mantine/core';
-import type { SyntheticEvent } from 'react';
-import type { JobDossier } from '../../../shared/contract/counter.ts';
+import { type SyntheticEvent, useState } from 'react';
+import type { JobDossier, PaperCard } from '../../../shared/contract/counter.ts';
 import {
   APPROVAL_WAY_LABELS,
   APPROVAL_WAYS,
@@ -39,11 +39,13 @@ export function MovePromiseDialog({ job, onClose }: MovePromiseDialogProps) {
   const by = useBy();
   const format = useFormat();
   const [draft, setDraft, clear] = useDraft(`promise.${job.code}`, EMPTY);
+  const [papers, setPapers] = useState<PaperCard[]>([]);
   const move = useWrite(
     deskQuery.counter.movePromise.mutationOptions({
       onSuccess: ({ tag }) => {
         clear();
         if (tag === null) onClose();
+        else setPapers([tag]);
       },
     }),
   );
@@ -63,11 +65,10 @@ export function MovePromiseDialog({ job, onClose }: MovePromiseDialogProps) {
   };
   const refusal = move.error === null ? null : refusalOf(move.error);
   const ofDay = refusal?.code === 'PROMISED_IN_THE_PAST' || refusal?.code === 'SAME_DAY';
-  const tag = move.data?.tag ?? null;
   return (
-    <Modal opened onClose={onClose} title={`Promise another day for ${job.code}`} size="34rem">
-      {tag !== null ? (
-        <NewPapers papers={[tag]} onClose={onClose} />
+    <Modal opened onClose={onClose} title={`Promise another day for ${job.code}`} size="40rem">
+      {papers.length > 0 ? (
+        <NewPapers papers={papers} onClose={onClose} />
       ) : (
         <form onSubmit={submit} aria-label="Promise another day">
           <Stack gap="sm">

@@ -6,7 +6,7 @@ import { APPROVAL_WAY_LABELS } from '../../../shared/work/vocabulary.ts';
 import { Card } from '../../common/card.tsx';
 import { useFormat } from '../../common/format.ts';
 import { MovePromiseDialog } from './move-promise-dialog.tsx';
-import { PartsTooLate } from './parts-too-late.tsx';
+import { PartsExpected } from './parts-expected.tsx';
 import classes from './promise.module.css';
 import { TellMenu } from './tell-menu.tsx';
 
@@ -22,8 +22,10 @@ export function PromiseCard({ job }: { job: JobDossier }) {
       aside={
         open && (
           <Button
-            variant="subtle"
-            leftSection={<IconCalendarRepeat size={18} aria-hidden />}
+            variant="default"
+            size="compact-sm"
+            h={32}
+            leftSection={<IconCalendarRepeat size={16} aria-hidden />}
             onClick={dialog.open}
           >
             {job.promisedFor === null ? 'Promise a day' : 'Another day'}
@@ -52,7 +54,7 @@ export function PromiseCard({ job }: { job: JobDossier }) {
             </Group>
           </Alert>
         )}
-        <PartsTooLate job={job} />
+        <PartsExpected job={job} />
         {job.promises.length > 0 && <History promises={job.promises} />}
       </Stack>
       {moving && <MovePromiseDialog job={job} onClose={dialog.close} />}

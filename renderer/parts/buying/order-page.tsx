@@ -92,7 +92,7 @@ function OrderParts({ order }: { order: PurchaseOrder }) {
           aside={
             <Group gap={4}>
               <Button variant="subtle" color="gray" onClick={day.open}>
-                Another day
+                Expected on another day
               </Button>
               <Button variant="subtle" color="gray" onClick={dialog.open}>
                 Wait no longer

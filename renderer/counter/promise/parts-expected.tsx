@@ -1,4 +1,4 @@
-import { Alert, Anchor } from '@mantine/core';
+import { Alert, Anchor, Text } from '@mantine/core';
 import { IconTruckDelivery } from '@tabler/icons-react';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from 'react-router';
@@ -8,16 +8,25 @@ import { comesTooLate } from '../../../shared/work/promise.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { useFormat } from '../../common/format.ts';
 
-/** Says that the slowest missing part comes after the day promised; nothing while it doesn't. */
-export function PartsTooLate({ job }: { job: JobDossier }) {
+/** The day of the slowest missing part, and whether it keeps to the promise; nothing while none is known. */
+export function PartsExpected({ job }: { job: JobDossier }) {
   const format = useFormat();
+  const owed = isOwed(job.state);
   const { data } = useQuery({
     ...deskQuery.parts.jobParts.queryOptions({ input: { jobId: job.id } }),
-    enabled: isOwed(job.state),
+    enabled: owed,
   });
   const expectedOn = data?.expectedOn ?? null;
-  if (!isOwed(job.state) || expectedOn === null) return null;
-  if (!comesTooLate(expectedOn, job.promisedFor)) return null;
+  if (!owed || expectedOn === null) return null;
+  const words = (
+    <>
+      The slowest part is expected on {format.date(expectedOn)}.{' '}
+      <Anchor inherit component={Link} to={`/job/${job.code}/parts`}>
+        Parts of the job
+      </Anchor>
+    </>
+  );
+  if (!comesTooLate(expectedOn, job.promisedFor)) return <Text size="sm">{words}</Text>;
   return (
     <Alert
       role="status"
@@ -26,10 +35,7 @@ export function PartsTooLate({ job }: { job: JobDossier }) {
       icon={<IconTruckDelivery aria-hidden />}
       title="Parts come after the promised day"
     >
-      The slowest is expected on {format.date(expectedOn)}.{' '}
-      <Anchor inherit component={Link} to={`/job/${job.code}/parts`}>
-        Parts of the job
-      </Anchor>
+      {words}
     </Alert>
   );
 }
