@@ -1,4 +1,14 @@
-import { Button, Collapse, Group, Modal, Stack, Text, Textarea, TextInput } from '@mantine/core';
+import {
+  Button,
+  Collapse,
+  Group,
+  Modal,
+  SimpleGrid,
+  Stack,
+  Text,
+  Textarea,
+  TextInput,
+} from '@mantine/core';
 import { type SyntheticEvent, useState } from 'react';
 import type { JobDossier, PaperCard } from '../../../shared/contract/counter.ts';
 import { deskQuery } from '../../common/desk.ts';
@@ -48,7 +58,7 @@ export function AmendIntake({ job, onClose }: AmendIntakeProps) {
     if (facts !== null) amend.mutate({ by, jobId: job.id, ...facts, reason, signature });
   };
   return (
-    <Modal opened onClose={onClose} title={`Mend what came in with ${job.code}`} size="44rem">
+    <Modal opened onClose={onClose} title={`Mend what came in with ${job.code}`} size="62rem">
       {papers.length > 0 ? (
         <NewPapers papers={papers} onClose={onClose} />
       ) : (
@@ -58,47 +68,51 @@ export function AmendIntake({ job, onClose }: AmendIntakeProps) {
               The claim ticket that was signed stays as it is. A new one says what is mended here,
               and names the one before.
             </Text>
-            <ComplaintFields draft={draft} change={change} faults={errors} />
-            <TextInput
-              label="Running hours of the engine"
-              inputMode="decimal"
-              maxLength={12}
-              autoComplete="off"
-              value={draft.engineHours}
-              error={facts === null ? HOURS : errors.engineHours}
-              onChange={(event) => change({ engineHours: event.currentTarget.value })}
-            />
-            <ReachByField
-              value={draft.reachBy}
-              onChange={(reachBy) => change({ reachBy })}
-              error={errors.reachBy}
-            />
-            <Textarea
-              label="Why it is mended"
-              description="It stands on the new claim ticket."
-              required
-              autosize
-              minRows={1}
-              maxLength={300}
-              value={draft.reason}
-              error={errors.reason}
-              onChange={(event) => change({ reason: event.currentTarget.value })}
-            />
-            {!signs && (
-              <Group>
-                <Button variant="subtle" onClick={() => setSigns(true)}>
-                  The customer is here and signs
-                </Button>
-              </Group>
-            )}
-            <Collapse expanded={signs}>
-              <SignatureField
-                label="Customer’s signature"
-                value={draft.signature}
-                suggestedName={job.customerName}
-                onChange={(signature) => change({ signature })}
-              />
-            </Collapse>
+            <SimpleGrid cols={{ base: 1, sm: 2 }} spacing="lg">
+              <ComplaintFields draft={draft} change={change} faults={errors} />
+              <Stack gap="xs">
+                <TextInput
+                  label="Running hours of the engine"
+                  inputMode="decimal"
+                  maxLength={12}
+                  autoComplete="off"
+                  value={draft.engineHours}
+                  error={facts === null ? HOURS : errors.engineHours}
+                  onChange={(event) => change({ engineHours: event.currentTarget.value })}
+                />
+                <ReachByField
+                  value={draft.reachBy}
+                  onChange={(reachBy) => change({ reachBy })}
+                  error={errors.reachBy}
+                />
+                <Textarea
+                  label="Why it is mended"
+                  description="It stands on the new claim ticket."
+                  required
+                  autosize
+                  minRows={1}
+                  maxLength={300}
+                  value={draft.reason}
+                  error={errors.reason}
+                  onChange={(event) => change({ reason: event.currentTarget.value })}
+                />
+                {!signs && (
+                  <Group>
+                    <Button variant="subtle" onClick={() => setSigns(true)}>
+                      The customer is here and signs
+                    </Button>
+                  </Group>
+                )}
+                <Collapse expanded={signs}>
+                  <SignatureField
+                    label="Customer’s signature"
+                    value={draft.signature}
+                    suggestedName={job.customerName}
+                    onChange={(signature) => change({ signature })}
+                  />
+                </Collapse>
+              </Stack>
+            </SimpleGrid>
             <RefusalAlert error={amend.error} brief />
             <Group justify="flex-end" gap="xs">
               <Button variant="default" onClick={close}>

@@ -1,4 +1,5 @@
 import { Button, Group, Stack, Text } from '@mantine/core';
+import { useEffect, useRef } from 'react';
 import type { PaperCard } from '../../../shared/contract/counter.ts';
 import { PaperButton } from '../../common/paper-button.tsx';
 
@@ -9,12 +10,16 @@ interface NewPapersProps {
 
 /** After something was mended: the papers that say so, to be printed and put in place of those before. */
 export function NewPapers({ papers, onClose }: NewPapersProps) {
+  const close = useRef<HTMLButtonElement>(null);
+  // The form that had the focus is gone.
+  useEffect(() => close.current?.focus(), []);
   return (
     <Stack gap="sm">
       <Text role="status">
-        It is written down. What stands on a paper changed, so that{' '}
-        {papers.length === 1 ? 'this one takes' : 'these take'} the place of the one before, which
-        is kept as it was.
+        It is written down. What stands on a paper changed:{' '}
+        {papers.length === 1
+          ? 'this one takes the place of the one before, which is kept as it was.'
+          : 'these take the place of those before, which are kept as they were.'}
       </Text>
       <Stack gap="xs" align="flex-start">
         {papers.map((paper) => (
@@ -22,7 +27,7 @@ export function NewPapers({ papers, onClose }: NewPapersProps) {
         ))}
       </Stack>
       <Group justify="flex-end">
-        <Button data-autofocus onClick={onClose}>
+        <Button ref={close} onClick={onClose}>
           Close
         </Button>
       </Group>

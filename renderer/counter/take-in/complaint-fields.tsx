@@ -43,6 +43,7 @@ export function ComplaintFields({ draft, change, faults }: ComplaintFieldsProps)
         label="Complaint, in the customer’s words"
         description="Shift+Enter begins a new line."
         data-field="complaint"
+        data-autofocus
         required
         autosize
         minRows={2}
