@@ -38,7 +38,8 @@ export function drawTag(content: Tag, fingerprint: string): Uint8Array {
   drawCode(sheet, content);
   drawOwner(sheet, content);
   drawDetails(sheet, content);
-  drawFoot(sheet, content, fingerprint);
+  drawFoot(sheet, fingerprint);
+  if (content.corrects) drawFormer(sheet, content.corrects.number);
   attachRecord(sheet, content);
   return sheet.finish();
 }
@@ -116,13 +117,20 @@ function drawDetails(sheet: Sheet, content: Tag) {
   }
 }
 
-function drawFoot(sheet: Sheet, { corrects }: Tag, fingerprint: string) {
+function drawFoot(sheet: Sheet, fingerprint: string) {
   const y = SIZE[1] - FOOT - 2;
-  const title = corrects ? `${sheet.title}, not ${corrects.number}` : sheet.title;
-  const print = sheet.lines(`${title}  ·  SHA-256 ${fingerprint}`, PRINT, SIZE[0]);
+  const print = sheet.lines(`${sheet.title}  ·  SHA-256 ${fingerprint}`, PRINT, SIZE[0]);
   const page = sheet.lines('Page 1 of 1', PRINT);
   sheet.structure.artifact(() => {
     drawLines(sheet, print, sheet.left, y);
     drawLines(sheet, page, sheet.left + sheet.width, y, 'right');
   }, 'Pagination');
+}
+
+/** The tag that hung there before, in the corner below the wire: no line of the tag makes room for it. */
+function drawFormer(sheet: Sheet, number: string) {
+  const left = 2.5 * MILLIMETRE;
+  const lines = sheet.lines(`In place of ${number}`, PRINT, WIRE_STRIP - left);
+  const y = SIZE[1] - FOOT - 2 + PRINT.leading - heightOf(lines);
+  sheet.structure.text('P', () => drawLines(sheet, lines, left, y));
 }

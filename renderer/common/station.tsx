@@ -18,7 +18,9 @@ export function StationProvider({ people, children }: { people: Staff[]; childre
   const [chosen, setChosen] = useState(() => rememberedChoice('station'));
   const station = useMemo((): Station => {
     const active = people.filter((person) => person.active);
-    const alone = active.length === 1 ? active[0] : undefined;
+    // Whoever was here and left is not simply taken for the one who is still there: that one is asked.
+    const left = people.some((person) => person.id === chosen && !person.active);
+    const alone = active.length === 1 && !left ? active[0] : undefined;
     return {
       staff: active.find((person) => person.id === chosen) ?? alone ?? null,
       people: active,

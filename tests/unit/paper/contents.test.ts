@@ -14,6 +14,7 @@ import {
   lines,
   optionsSideBySide,
   receipt,
+  tag,
   workOrder,
 } from './samples.ts';
 
@@ -171,6 +172,17 @@ describe('the other papers', () => {
         expect(text).toContain(words);
       }
     }
+  });
+
+  it('a claim ticket and a tag that take the place of others name them', async () => {
+    const fingerprint = 'ab'.repeat(32);
+    const ticket = { number: 'C-000042', fingerprint, reason: 'The bag was in the car' };
+    expect((await read({ ...claimTicket, corrects: ticket })).text).toContain(
+      `(fingerprint ${fingerprint}). Why: The bag was in the car`,
+    );
+    const former = await read({ ...tag, corrects: { number: 'T-000042', fingerprint } });
+    expect(former.text).toContain('In place of T-000042');
+    expect(former.pages).toHaveLength(1);
   });
 
   it('the claim ticket can be signed by hand', async () => {
