@@ -37,7 +37,9 @@ test('what is owed, its statement, the drawer and the accountant’s export agre
   await page.getByRole('link', { name }).click();
   await expect(page.getByRole('row', { name: /Owed by the customer/ })).toContainText('$100.00');
   await page.getByRole('button', { name: 'Issue a statement' }).click();
-  await expect(page.getByRole('button', { name: /^Statement S-\d{6}$/ })).toBeVisible();
+  const sofar = page.getByRole('region', { name: 'Statements so far' });
+  await expect(sofar.getByRole('button', { name: /^Statement S-\d{6}$/ })).toBeVisible();
+  await expect(sofar).toContainText('$100.00');
   await looksRight(page);
 
   // The drawer, by the keyboard: a dollar is missing, and that wants a word.
