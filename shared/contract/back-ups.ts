@@ -6,10 +6,9 @@ import {
   LONG_WORK_STATES,
   LONG_WORK_STEPS,
 } from '../work/back-ups.ts';
-import { reads, writes } from './base.ts';
+import { OWNER_WANTED, reads, writes } from './base.ts';
 import { Instant, text } from './fields.ts';
 import { LongWorkId, StaffId, UploadId } from './ids.ts';
-import { OWNER_WANTED } from './till/refusals.ts';
 
 /** Back-ups: made, kept elsewhere, and brought back. What takes long shows how far it is, and can be stopped. */
 
