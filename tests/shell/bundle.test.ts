@@ -34,3 +34,21 @@ test('the preload is one file that asks for nothing but electron, as the sandbox
   const asked = [...preload.matchAll(/require\("([^"]+)"\)/g)].map(([, name]) => name);
   expect(asked).toEqual(['electron']);
 });
+
+test('every library that the bundle asks for is one that the installer takes along', () => {
+  const main = readFileSync(join(bundle, 'main.js'), 'utf8');
+  const asked = [...main.matchAll(/^import [^"]*"([^"]+)"/gm)]
+    .map(([, name = '']) => name)
+    .filter((name) => !name.startsWith('node:') && name !== 'electron')
+    .map((name) =>
+      name
+        .split('/')
+        .slice(0, name.startsWith('@') ? 2 : 1)
+        .join('/'),
+    );
+  expect(asked).toContain('better-sqlite3');
+  const { dependencies } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as {
+    dependencies: Record<string, string>;
+  };
+  expect([...new Set(asked)].filter((name) => !(name in dependencies))).toEqual([]);
+});
