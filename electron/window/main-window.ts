@@ -1,5 +1,6 @@
 import { join } from 'node:path';
-import { BrowserWindow, screen } from 'electron';
+import { BrowserWindow, dialog, screen } from 'electron';
+import { offerReload } from './crashed-page.ts';
 import { pageOrigin } from './scheme.ts';
 import { boundsFor, readWindowState, smallestWindow, writeWindowState } from './window-state.ts';
 
@@ -9,7 +10,7 @@ export function openMainWindow(options: { preload: string; stateFolder: string }
   const saved = readWindowState(stateFile);
   const displays = screen.getAllDisplays().map(({ workArea }) => workArea);
   const window = new BrowserWindow({
-    ...boundsFor(saved, displays),
+    ...boundsFor(saved, displays, screen.getPrimaryDisplay().workArea),
     minWidth: smallestWindow.width,
     minHeight: smallestWindow.height,
     title: 'Tappet',
@@ -24,14 +25,19 @@ export function openMainWindow(options: { preload: string; stateFolder: string }
       spellcheck: false,
     },
   });
-  if (saved?.maximized) window.maximize();
-  window.once('ready-to-show', () => window.show());
+  window.once('ready-to-show', () => {
+    // It would show an empty window if it came any earlier.
+    if (saved?.maximized) window.maximize();
+    window.show();
+  });
   window.on('close', () => {
     writeWindowState(stateFile, {
       ...window.getNormalBounds(),
       maximized: window.isMaximized(),
     });
   });
-  void window.loadURL(`${pageOrigin}/`);
+  const address = `${pageOrigin}/`;
+  offerReload(window, address, (question) => dialog.showMessageBox(window, question));
+  void window.loadURL(address);
   return window;
 }

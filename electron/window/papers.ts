@@ -8,7 +8,7 @@ import { isTrustedFrame } from './trusted-frame.ts';
 type Needs = {
   ipcMain: Pick<IpcMain, 'handle'>;
   app: Pick<App, 'getPath'>;
-  dialog: Pick<Dialog, 'showSaveDialog'>;
+  dialog: Pick<Dialog, 'showSaveDialog' | 'showMessageBox'>;
   windowOf: (event: IpcMainInvokeEvent) => BrowserWindow | null;
   print: (bytes: Uint8Array, owner: BrowserWindow) => Promise<boolean>;
 };
@@ -30,8 +30,18 @@ export function handlePapers({ ipcMain, app, dialog, windowOf, print }: Needs): 
       filters: [{ name: 'PDF', extensions: ['pdf'] }],
     });
     if (canceled || !filePath) return false;
-    await writeFile(filePath, bytes);
-    return true;
+    try {
+      await writeFile(filePath, bytes);
+      return true;
+    } catch (error) {
+      await dialog.showMessageBox(owner, {
+        type: 'error',
+        title: 'Tappet',
+        message: 'The paper could not be kept there. Choose another folder and try again.',
+        detail: error instanceof Error ? error.message : String(error),
+      });
+      return false;
+    }
   });
 
   ipcMain.handle(channels.printPaper, async (event, content: unknown) => {

@@ -25,22 +25,34 @@ function visibleShare(window: Rectangle, display: Rectangle): number {
   return (Math.max(0, width) * Math.max(0, height)) / (window.width * window.height);
 }
 
+/** As much of the title bar as a person can take hold of, device-independent pixels. */
+const gripHeight = 24;
+
 /**
- * Bounds for the window: the saved ones if they still lie on a display, else ones that let the
- * system place the window. A display may have been unplugged since.
+ * Bounds for the window: the saved ones if they still lie on a display with the title bar in reach,
+ * else ones that let the system place the window, no larger than the main display has room for. A
+ * display may have been unplugged since.
  */
 export function boundsFor(
   saved: WindowState | undefined,
   displays: readonly Rectangle[],
+  main: Rectangle,
 ): { width: number; height: number; x?: number; y?: number } {
-  if (!saved) return firstWindow;
-  const size = {
+  const fresh = {
+    width: Math.min(firstWindow.width, main.width),
+    height: Math.min(firstWindow.height, main.height),
+  };
+  if (!saved) return fresh;
+  const place = {
+    x: saved.x,
+    y: saved.y,
     width: Math.max(saved.width, smallestWindow.width),
     height: Math.max(saved.height, smallestWindow.height),
   };
-  const place = { x: saved.x, y: saved.y, ...size };
-  const seen = displays.reduce((sum, display) => sum + visibleShare(place, display), 0);
-  return seen >= 0.5 ? place : firstWindow;
+  const shown = (part: Rectangle): number =>
+    displays.reduce((sum, display) => sum + visibleShare(part, display), 0);
+  const isInReach = shown(place) >= 0.5 && shown({ ...place, height: gripHeight }) >= 0.5;
+  return isInReach ? place : fresh;
 }
 
 /** The saved state, or undefined when there is none or somebody has spoilt the file. */

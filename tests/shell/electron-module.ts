@@ -10,6 +10,8 @@ export const told = {
   schemes: [] as { scheme: string; privileges: Record<string, boolean> }[],
   handled: new Map<string, Responder>(),
   windows: [] as { options: WindowOptions; loaded: string[] }[],
+  menu: [] as unknown[],
+  sandboxed: false,
   permission: [] as unknown[],
   order: [] as string[],
   locks: 0,
@@ -21,6 +23,9 @@ export const app = Object.assign(new EventEmitter(), {
   getPath: () => '/documents',
   getVersion: () => '9.9.9',
   whenReady: async () => undefined,
+  enableSandbox() {
+    told.sandboxed = true;
+  },
   requestSingleInstanceLock() {
     told.locks += 1;
     return true;
@@ -36,6 +41,7 @@ export class BrowserWindow extends EventEmitter {
   static getAllWindows = () => BrowserWindow.all;
   static fromWebContents = () => null;
   private readonly loaded: string[] = [];
+  readonly webContents = new EventEmitter();
 
   constructor(options: WindowOptions) {
     super();
@@ -54,15 +60,20 @@ export class BrowserWindow extends EventEmitter {
   getNormalBounds = () => ({ x: 1, y: 2, width: 1000, height: 700 });
 }
 
-export const dialog = { showErrorBox: () => told.order.push('error box') };
-export const Menu = { setApplicationMenu: () => undefined, getApplicationMenu: () => null };
+export const dialog = {
+  showErrorBox: (title: string, content: string) =>
+    told.order.push(`error box: ${title}: ${content}`),
+};
+export const Menu = {
+  buildFromTemplate: (template: unknown) => template,
+  setApplicationMenu: (menu: unknown) => told.menu.push(menu),
+};
 export const protocol = {
   registerSchemesAsPrivileged: (schemes: typeof told.schemes) => told.schemes.push(...schemes),
   handle: (scheme: string, responder: Responder) => told.handled.set(scheme, responder),
 };
-export const screen = {
-  getAllDisplays: () => [{ workArea: { x: 0, y: 0, width: 1920, height: 1080 } }],
-};
+const display = { workArea: { x: 0, y: 0, width: 1920, height: 1080 } };
+export const screen = { getAllDisplays: () => [display], getPrimaryDisplay: () => display };
 const keepPermission = (handler: unknown) => told.permission.push(handler);
 export const session = {
   defaultSession: {

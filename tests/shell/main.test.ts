@@ -5,6 +5,7 @@ import { createORPCClient } from '@orpc/client';
 import { RPCLink } from '@orpc/client/message-port';
 import type { ContractRouterClient } from '@orpc/contract';
 import { afterAll, expect, test, vi } from 'vitest';
+import { menuTemplate } from '../../electron/window/menu.ts';
 import type { Contract } from '../../shared/contract/index.ts';
 import { app, ipcMain, told } from './electron-module.ts';
 import { handshake, ownFrame, preventable } from './stand-in-electron.ts';
@@ -22,6 +23,10 @@ test('main.ts puts it together: locked down, one window, the desk handed over, d
   // One instance for each data folder.
   expect(told.paths.get('userData')).toBe(join(folder, 'window'));
   expect(told.locks).toBe(1);
+
+  // Each process of a page is in its sandbox, and no menu leads out of the program.
+  expect(told.sandboxed).toBe(true);
+  expect(told.menu).toEqual([menuTemplate(process.platform)]);
 
   // Our own scheme, with no more rights than it needs.
   expect(told.schemes).toEqual([
@@ -67,4 +72,17 @@ test('main.ts puts it together: locked down, one window, the desk handed over, d
   await vi.waitFor(() => expect(told.order.slice(-2)).toEqual(['quit', 'quit']));
   await expect(client.office.about({})).rejects.toMatchObject({ code: 'STORE_BUSY' });
   end();
+});
+
+test('a folder that can’t be had is told in a sentence, and no window opens', async () => {
+  told.order.length = 0;
+  process.argv = ['electron', '.', '--data', import.meta.filename];
+  // The query makes it another module, which runs anew.
+  const again = '../../electron/main.ts?refused';
+  await import(again);
+  expect(told.order).toEqual([
+    expect.stringMatching(/^error box: Tappet: The place of the store can’t be read and written\./),
+    'exit',
+  ]);
+  expect(told.windows).toHaveLength(1);
 });

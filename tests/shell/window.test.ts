@@ -5,7 +5,9 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { channels } from '../../electron/window/channels.ts';
 import { drainBeforeQuit } from '../../electron/window/close-down.ts';
+import { offerReload } from '../../electron/window/crashed-page.ts';
 import { denyNavigation, denyPermissions } from '../../electron/window/lock-down.ts';
+import { menuTemplate } from '../../electron/window/menu.ts';
 import { PaperFileName } from '../../electron/window/paper-input.ts';
 import { handlePapers } from '../../electron/window/papers.ts';
 import {
@@ -128,15 +130,16 @@ describe('papers', () => {
   function papers(answer: { canceled: boolean; filePath?: string }) {
     const ipcMain = new StandInIpcMain();
     const showSaveDialog = vi.fn(async () => answer);
+    const showMessageBox = vi.fn(async () => ({ response: 0 }));
     const print = vi.fn(async () => true);
     handlePapers({
       ipcMain: ipcMain as unknown as PaperNeeds['ipcMain'],
       app: { getPath: () => '/documents' } as unknown as PaperNeeds['app'],
-      dialog: { showSaveDialog } as unknown as PaperNeeds['dialog'],
+      dialog: { showSaveDialog, showMessageBox } as unknown as PaperNeeds['dialog'],
       windowOf: () => owner,
       print,
     });
-    return { ipcMain, showSaveDialog, print };
+    return { ipcMain, showSaveDialog, showMessageBox, print };
   }
 
   test('are kept where the person says', async () => {
@@ -154,6 +157,16 @@ describe('papers', () => {
     const { ipcMain } = papers({ canceled: true, filePath: join(folder, 'no.pdf') });
     expect(await ipcMain.invoke(channels.savePaper, ownFrame, 'no', pdf)).toBe(false);
     expect(existsSync(join(folder, 'no.pdf'))).toBe(false);
+  });
+
+  test('that can’t be kept are told of, and nothing is thrown at the page', async () => {
+    const filePath = join(folder, 'no such folder', 'order.pdf');
+    const { ipcMain, showMessageBox } = papers({ canceled: false, filePath });
+    expect(await ipcMain.invoke(channels.savePaper, ownFrame, 'Order 17', pdf)).toBe(false);
+    expect(showMessageBox).toHaveBeenCalledWith(
+      owner,
+      expect.objectContaining({ message: expect.stringContaining('Choose another folder') }),
+    );
   });
 
   test('are printed for the window that asked', async () => {
@@ -221,18 +234,85 @@ describe('where the window stood', () => {
 
   test('is taken again as long as it lies on a display', () => {
     const { maximized: _, ...bounds } = state;
-    expect(boundsFor(state, [display])).toEqual(bounds);
+    expect(boundsFor(state, [display], display)).toEqual(bounds);
     const right = { ...display, x: 1920 };
-    expect(boundsFor({ ...state, x: 1500 }, [display, right])).toEqual({ ...bounds, x: 1500 });
+    expect(boundsFor({ ...state, x: 1500 }, [display, right], display)).toEqual({
+      ...bounds,
+      x: 1500,
+    });
   });
 
   test('is given up when the display is gone, and is never too small to work in', () => {
-    expect(boundsFor({ ...state, x: 5000 }, [display])).toEqual({ width: 1280, height: 800 });
-    expect(boundsFor({ ...state, y: -880 }, [display])).toEqual({ width: 1280, height: 800 });
-    expect(boundsFor(undefined, [display])).toEqual({ width: 1280, height: 800 });
-    expect(boundsFor({ ...state, width: 300, height: 300 }, [display])).toMatchObject({
+    const first = { width: 1280, height: 800 };
+    expect(boundsFor({ ...state, x: 5000 }, [display], display)).toEqual(first);
+    expect(boundsFor({ ...state, y: -880 }, [display], display)).toEqual(first);
+    expect(boundsFor(undefined, [display], display)).toEqual(first);
+    expect(boundsFor({ ...state, width: 300, height: 300 }, [display], display)).toMatchObject({
       width: 900,
       height: 640,
     });
   });
+
+  test('is given up when nobody could take hold of the title bar', () => {
+    expect(boundsFor({ ...state, y: -40 }, [display], display)).toEqual({
+      width: 1280,
+      height: 800,
+    });
+  });
+
+  test('begins no larger than there is room for', () => {
+    const laptop = { x: 0, y: 0, width: 1366, height: 728 };
+    expect(boundsFor(undefined, [laptop], laptop)).toEqual({ width: 1280, height: 728 });
+  });
+});
+
+describe('a page that has crashed', () => {
+  function crashed(response: number) {
+    const webContents = new EventEmitter();
+    const window = {
+      webContents,
+      isDestroyed: () => false,
+      loadURL: vi.fn(async () => undefined),
+      close: vi.fn(),
+    };
+    const ask = vi.fn(async () => ({ response }));
+    offerReload(window as unknown as Parameters<typeof offerReload>[0], 'tappet://desk/', ask);
+    return {
+      window,
+      ask,
+      go: (reason: string) => webContents.emit('render-process-gone', {}, { reason }),
+    };
+  }
+
+  test('is loaded again or closed, as the person likes', async () => {
+    const again = crashed(0);
+    again.go('crashed');
+    await vi.waitFor(() => expect(again.window.loadURL).toHaveBeenCalledWith('tappet://desk/'));
+    expect(again.window.close).not.toHaveBeenCalled();
+
+    const enough = crashed(1);
+    enough.go('oom');
+    await vi.waitFor(() => expect(enough.window.close).toHaveBeenCalledOnce());
+    expect(enough.window.loadURL).not.toHaveBeenCalled();
+  });
+
+  test('is not asked about when it only went', () => {
+    const { ask, go } = crashed(0);
+    go('clean-exit');
+    expect(ask).not.toHaveBeenCalled();
+  });
+});
+
+test('the menu edits and enlarges, and leads nowhere', () => {
+  for (const platform of ['linux', 'win32', 'darwin'] as const) {
+    const items = menuTemplate(platform).flatMap(({ submenu, ...item }) => [
+      item,
+      ...(Array.isArray(submenu) ? submenu : []),
+    ]);
+    const roles = items.map(({ role }) => role);
+    expect(roles).toEqual(expect.arrayContaining(['editMenu', 'zoomIn', 'zoomOut', 'resetZoom']));
+    expect(roles).not.toEqual(expect.arrayContaining(['toggleDevTools']));
+    expect(roles).not.toContain('help');
+    expect(items.filter(({ click }) => click)).toEqual([]);
+  }
 });
