@@ -28,7 +28,7 @@ function beginCopy({ store, now }: DeskContext, origin: BackUpOrigin): Work {
 export const backUp = os.office.backUp.handler(async ({ input, context, errors, path }) => {
   if (workUnderWay(context.store)) throw errors.WORK_UNDER_WAY();
   // The entry comes first, so that the copy tells of itself.
-  write(context, path, input.by, ({ note }) => note({ asked: true }));
+  write(context, path, input.by, ({ note }) => note({}));
   const work = beginCopy(context, 'by-hand');
   return input.wait ? outcomeOf(work) : work.card;
 });

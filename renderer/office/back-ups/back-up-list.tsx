@@ -44,9 +44,8 @@ export function BackUpList({ files, folder }: { files: readonly BackUpFile[]; fo
           <Table.Thead>
             <Table.Tr>
               <Table.Th>Made</Table.Th>
-              <Table.Th>How</Table.Th>
+              <Table.Th>Verified</Table.Th>
               <Table.Th className={classes.size}>Size</Table.Th>
-              <Table.Th>Read through</Table.Th>
               <Table.Th>
                 <span className={classes.unseen}>What to do with it</span>
               </Table.Th>
@@ -88,24 +87,22 @@ function Row({ file, busy, onSave }: RowProps) {
         <Text size="sm" fw={600} className={classes.made}>
           {made}
         </Text>
-        {origin === 'put-there' && (
-          <Text size="sm" c="dimmed" className={classes.folder}>
-            {fileName}
-          </Text>
-        )}
+        <Text size="sm" c="dimmed" className={classes.folder}>
+          {BACK_UP_ORIGIN_LABELS[origin]}
+          {origin === 'put-there' && `: ${fileName}`}
+        </Text>
       </Table.Td>
-      <Table.Td>{BACK_UP_ORIGIN_LABELS[origin]}</Table.Td>
-      <Table.Td className={classes.size}>{sizeText(bytes, locale)}</Table.Td>
       <Table.Td>
-        <Group gap={6} wrap="nowrap">
+        <Group gap={6} wrap="nowrap" className={classes.made}>
           {verified ? (
             <IconCircleCheck size={18} aria-hidden />
           ) : (
             <IconHelpCircle size={18} aria-hidden />
           )}
-          {verified ? 'When it was made' : 'Not yet'}
+          {verified ? 'Yes' : 'Not yet'}
         </Group>
       </Table.Td>
+      <Table.Td className={classes.size}>{sizeText(bytes, locale)}</Table.Td>
       <Table.Td>
         <Group gap="xs" wrap="nowrap" justify="flex-end">
           <Button

@@ -16,6 +16,7 @@ import { RefusalAlert } from '../../common/refusal.tsx';
 import { useBy } from '../../common/station.tsx';
 import { useWrite } from '../../common/use-write.ts';
 import { BackUpList } from './back-up-list.tsx';
+import classes from './back-ups.module.css';
 import { bringBackAddress } from './bring-back-page.tsx';
 import { useWork } from './use-work.ts';
 import { WorkProgress } from './work-progress.tsx';
@@ -93,7 +94,12 @@ function MakeBackUp({ underWay }: { underWay: LongWorkId | null }) {
             icon={<IconCircleCheck aria-hidden />}
             title="Backed up and verified"
           >
-            {made.fileName}
+            <dl className={classes.facts}>
+              <dt>File</dt>
+              <dd>{made.fileName}</dd>
+              <dt>SHA-256</dt>
+              <dd className={classes.fingerprint}>{made.sha256}</dd>
+            </dl>
           </Alert>
         )}
       </div>

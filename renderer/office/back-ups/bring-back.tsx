@@ -52,30 +52,31 @@ export function BringBack({ by, listed, onBegun }: BringBackProps) {
 
   const found = work?.state === 'done' ? work.found : null;
   const busy = send.isPending || check.isPending || work?.state === 'running';
+  const chooseFile = (
+    <FileButton onChange={(file) => file !== null && send.begin(file)} accept=".db">
+      {(button) => (
+        <Button
+          {...button}
+          variant={from === null ? 'filled' : 'default'}
+          leftSection={<IconFileImport size={20} aria-hidden />}
+        >
+          {from === null ? 'Choose a file…' : 'Choose another file…'}
+        </Button>
+      )}
+    </FileButton>
+  );
   return (
     <div className={classes.column}>
-      {!busy && (
+      {!busy && found === null && (
         <div>
-          {found === null && (
-            <Text mb="sm" maw="65ch">
-              Choose the file of a back-up: its name begins with “tappet-” and ends in “.db”. It is
-              checked first, and you see what is in it before anything changes.
-            </Text>
-          )}
-          <FileButton onChange={(file) => file !== null && send.begin(file)} accept=".db">
-            {(button) => (
-              <Button
-                {...button}
-                variant={from === null ? 'filled' : 'default'}
-                leftSection={<IconFileImport size={20} aria-hidden />}
-              >
-                {from === null ? 'Choose a file…' : 'Choose another file…'}
-              </Button>
-            )}
-          </FileButton>
+          <Text mb="sm" maw="65ch">
+            Choose the file of a back-up: its name begins with “tappet-” and ends in “.db”. It is
+            checked first, and you see what is in it before anything changes.
+          </Text>
+          {chooseFile}
         </div>
       )}
-      <div aria-live="polite">
+      <div aria-live="polite" className={classes.live}>
         {send.isPending && (
           <ProgressLine
             doing={`Taking in ${send.input?.name}`}
@@ -96,6 +97,7 @@ export function BringBack({ by, listed, onBegun }: BringBackProps) {
             found={found}
             onBegun={onBegun}
             onCheckAgain={() => begin(from)}
+            otherFile={busy ? null : chooseFile}
           />
         </>
       )}

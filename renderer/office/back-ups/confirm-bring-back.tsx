@@ -1,6 +1,6 @@
-import { Button, Checkbox, Radio, Stack, TextInput } from '@mantine/core';
+import { Button, Checkbox, Group, Radio, Stack, TextInput } from '@mantine/core';
 import { IconArrowBackUp, IconRefresh } from '@tabler/icons-react';
-import { type SyntheticEvent, useState } from 'react';
+import { type ReactNode, type SyntheticEvent, useState } from 'react';
 import type { BackUpSource, FoundBackUp, LongWork } from '../../../shared/contract/back-ups.ts';
 import { StaffId } from '../../../shared/contract/ids.ts';
 import { Card } from '../../common/card.tsx';
@@ -14,11 +14,13 @@ interface ConfirmBringBackProps {
   found: FoundBackUp;
   onBegun: (work: LongWork, by: StaffId) => void;
   onCheckAgain: () => void;
+  /** The way to another file, beside the button. */
+  otherFile: ReactNode;
 }
 
 /** Who, why, and a word that it is meant. */
 export function ConfirmBringBack(props: ConfirmBringBackProps) {
-  const { by, from, found, onBegun, onCheckAgain } = props;
+  const { by, from, found, onBegun, onCheckAgain, otherFile } = props;
   const [only] = found.owners.length === 1 ? found.owners : [];
   const [person, setPerson] = useState<StaffId | null>(by ?? only?.id ?? null);
   const [reason, setReason] = useState('');
@@ -81,7 +83,7 @@ export function ConfirmBringBack(props: ConfirmBringBackProps) {
             }
           />
           <RefusalAlert error={bring.error} />
-          <div>
+          <Group>
             {movedOn ? (
               <Button leftSection={<IconRefresh size={20} aria-hidden />} onClick={onCheckAgain}>
                 Check it again
@@ -97,7 +99,8 @@ export function ConfirmBringBack(props: ConfirmBringBackProps) {
                 Bring this shop back
               </Button>
             )}
-          </div>
+            {otherFile}
+          </Group>
         </Stack>
       </form>
     </Card>

@@ -62,6 +62,11 @@ export function FoundFacts({ found }: { found: FoundBackUp }) {
 
 const counted = (count: number, one: string): string => `${count} ${count === 1 ? one : `${one}s`}`;
 
+const cameAfter = (entries: number): string =>
+  entries === 1
+    ? 'One thing was written after this back-up was made'
+    : `${entries} things were written after this back-up was made`;
+
 function WouldBeLost({ lost }: { lost: FoundBackUp['lost'] }) {
   const words = lostWords(lost);
   if (lost.sameShop && lost.entries === 0)
@@ -83,15 +88,16 @@ function WouldBeLost({ lost }: { lost: FoundBackUp['lost'] }) {
       }
     >
       <Text size="sm">
-        {lost.sameShop
-          ? `${counted(lost.entries, 'entry').replace('entrys', 'entries')} of the journal came after this back-up:`
-          : 'All that is in the shop now makes way for it:'}
+        {lost.sameShop ? cameAfter(lost.entries) : 'All that is in the shop now makes way for it'}
+        {words.length > 0 ? ':' : '; no job, invoice, payment, reading or customer is among it.'}
       </Text>
-      <List size="sm" my={6}>
-        {words.map((each) => (
-          <List.Item key={each}>{each}</List.Item>
-        ))}
-      </List>
+      {words.length > 0 && (
+        <List size="sm" my={6}>
+          {words.map((each) => (
+            <List.Item key={each}>{each}</List.Item>
+          ))}
+        </List>
+      )}
       {lost.invoices.length > 0 && (
         <Text size="sm">
           Their numbers will be given out once more. Write these invoices anew in the same order, or

@@ -14,14 +14,13 @@ function named(numbers: readonly string[], one: string, many: string): string[] 
 const counted = (count: number, one: string, many: string): string[] =>
   count === 0 ? [] : [`${count} ${count === 1 ? one : many}`];
 
-/** What the shop has that a back-up has not, a line each. */
+/** What the shop has that a back-up has not, a line each; none when it is only smaller things. */
 export function lostWords(lost: FoundBackUp['lost']): string[] {
-  const lines = [
+  return [
     ...named(lost.jobs, 'Job', 'jobs'),
     ...named(lost.invoices, 'Invoice', 'invoices'),
     ...counted(lost.payments, 'payment', 'payments'),
     ...counted(lost.readings, 'reading', 'readings'),
     ...counted(lost.customers, 'customer', 'customers'),
   ];
-  return lines.length > 0 ? lines : ['No job, invoice, payment, reading or customer'];
 }
