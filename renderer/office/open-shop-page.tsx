@@ -38,7 +38,7 @@ export function OpenShopPage({ today }: { today: string }) {
         </Text>
         {elsewhere ? <BringShopBack today={today} /> : <OpenShopForm />}
         <Button
-          variant="subtle"
+          variant="default"
           mt="md"
           w="max-content"
           leftSection={

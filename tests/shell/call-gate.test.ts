@@ -40,3 +40,45 @@ test('a call that hangs holds the end up no longer than the limit', async () => 
   void gate.pass({ next: () => pending().promise });
   expect(await gate.drain(20)).toBe(1);
 });
+
+test('who wants to be alone waits for the others, and those that come meanwhile wait for it', async () => {
+  const gate = createCallGate();
+  const order: string[] = [];
+  const slow = pending();
+  const before = gate.pass({ next: () => slow.promise.then(() => order.push('before')) });
+  const alone = gate.alone(() => order.push('alone'), 0);
+  const after = gate.pass({ next: async () => order.push('after') });
+  await new Promise(setImmediate);
+  expect(order).toEqual([]);
+  slow.finish('done');
+  await Promise.all([before, alone, after]);
+  expect(order).toEqual(['before', 'alone', 'after']);
+});
+
+test('a call that wants to be alone does not wait for itself', async () => {
+  const gate = createCallGate();
+  const call = gate.pass({ next: () => gate.alone(() => 'done', 1) });
+  expect(await call).toBe('done');
+});
+
+test('others who don’t end are not waited for without end, and the gate is open again', async () => {
+  const gate = createCallGate();
+  const slow = pending();
+  const before = gate.pass({ next: () => slow.promise });
+  await expect(gate.alone(() => 'done', 0, 20)).rejects.toMatchObject({ code: 'STORE_BUSY' });
+  expect(await gate.pass({ next: async () => 'in' })).toBe('in');
+  slow.finish('done');
+  await before;
+});
+
+test('nobody is alone in a gate that was closed meanwhile', async () => {
+  const gate = createCallGate();
+  const slow = pending();
+  const before = gate.pass({ next: () => slow.promise });
+  const alone = gate.alone(() => 'done', 0);
+  const drained = gate.drain();
+  slow.finish('done');
+  await expect(alone).rejects.toMatchObject({ code: 'STORE_BUSY' });
+  expect(await drained).toBe(0);
+  await before;
+});

@@ -1,12 +1,15 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { copyFileSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { ORPCError } from '@orpc/server';
 import { afterAll, describe, expect, test } from 'vitest';
+import { callProcedure } from '../../electron/command/call-procedure.ts';
 import { listProcedures, procedureNames } from '../../electron/command/list-procedures.ts';
 import { refusalFrom } from '../../electron/command/refusal.ts';
+import { openDesk } from '../../electron/launch/desk-session.ts';
 import { contract } from '../../shared/contract/index.ts';
+import { openTestShop } from '../desk/shop.ts';
 
 const root = resolve(import.meta.dirname, '..', '..');
 const folder = mkdtempSync(join(tmpdir(), 'tappet-command-'));
@@ -75,6 +78,33 @@ describe('a call', () => {
     expect(JSON.parse(stderr).error).toEqual({ code, message: expect.any(String) });
   });
 });
+
+test('a shop is brought back by one command, on a machine where there is none', async () => {
+  const shop = await openTestShop();
+  const { backUp } = await shop.desk.office.backUp({ by: shop.by });
+  const fileName = backUp?.fileName ?? '';
+  const machine = join(folder, 'new machine');
+  mkdirSync(join(machine, 'backups'), { recursive: true });
+  copyFileSync(join(shop.folder, 'backups', fileName), join(machine, 'backups', fileName));
+  const order = {
+    by: shop.by,
+    from: { fileName },
+    sha256: backUp?.sha256,
+    storeEntries: 0,
+    reason: 'The laptop died',
+  };
+  const { stdout, stderr, status } = desk(
+    ...['--data', machine, 'office.bringBack', JSON.stringify(order)],
+  );
+  expect({ stderr, status }).toEqual({ stderr: '', status: 0 });
+  expect(JSON.parse(stdout)).toMatchObject({ kind: 'bring-back', state: 'done' });
+  const session = openDesk(machine, '0.0.0');
+  expect(await callProcedure(session, 'office.staff', {})).toEqual(
+    await shop.desk.office.staff({}),
+  );
+  await session.close();
+  shop.close();
+}, 60_000);
 
 test('papers that can be put nowhere are refused before the work is done', () => {
   const demo = join(root, 'electron', 'command', 'demo.ts');

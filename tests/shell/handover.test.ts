@@ -94,3 +94,37 @@ test('a frame is trusted only at the top of a window and on our page', () => {
   expect(isTrustedFrame(undefined)).toBe(false);
   expect(isTrustedFrame({ url: '', parent: null })).toBe(false);
 });
+
+test('a back-up is brought back over it, while another page asks', async () => {
+  const [one, other] = [handshake(ownFrame, 1, 7), handshake(ownFrame, 1, 8)];
+  for (const { event } of [one, other]) ipcMain.emit(channels.desk, event);
+  const { office, counter } = clientOn(one.pageEnds[0]);
+  const { id: by } = await office.openShop({
+    ownerName: 'Ruth Okafor',
+    shopName: 'Millbrook Small Engines',
+    currency: 'USD',
+    locale: 'en-US',
+    timeZone: 'America/Chicago',
+    country: 'US',
+    paperSize: 'Letter',
+  });
+  const { backUp } = await office.backUp({ by });
+  const from = { fileName: backUp?.fileName ?? '' };
+  await counter.addCustomer({ by, name: 'Ida Brandt' });
+  const { found } = await office.checkBackUp({ from });
+  const order = {
+    by,
+    from,
+    sha256: found?.sha256 ?? '',
+    storeEntries: found?.lost.storeEntries ?? 0,
+    reason: 'A try',
+  };
+  const bringing = office.bringBack(order);
+  const asking = clientOn(other.pageEnds[0]);
+  let broughtBack = 0;
+  while (broughtBack === 0) ({ broughtBack } = await asking.office.about({}));
+  expect(await bringing).toMatchObject({ state: 'done', trouble: null });
+  expect(await counter.findCustomers({ text: '' })).toEqual([]);
+  one.end();
+  other.end();
+}, 60_000);

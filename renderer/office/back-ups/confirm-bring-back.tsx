@@ -51,6 +51,7 @@ export function ConfirmBringBack(props: ConfirmBringBackProps) {
         <Stack>
           {by === null && (
             <Radio.Group
+              size="md"
               label="Who are you?"
               description="The owners on the staff list of this back-up"
               value={person}

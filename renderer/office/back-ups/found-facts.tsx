@@ -89,7 +89,7 @@ function WouldBeLost({ lost }: { lost: FoundBackUp['lost'] }) {
     >
       <Text size="sm">
         {lost.sameShop ? cameAfter(lost.entries) : 'All that is in the shop now makes way for it'}
-        {words.length > 0 ? ':' : '; no job, invoice, payment, reading or customer is among it.'}
+        {words.length > 0 ? ':' : '; no job, invoice, payment, reading or customer is among that.'}
       </Text>
       {words.length > 0 && (
         <List size="sm" my={6}>
