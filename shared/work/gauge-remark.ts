@@ -1,4 +1,4 @@
-import { convert, toBase, type Unit, unitLabel } from '../trade/index.ts';
+import { convert, difference, toBase, type Unit, unitLabel } from '../trade/index.ts';
 
 /** What a gauge's register says of it, as far as a reading depends on it. */
 export interface GaugeInHand {
@@ -36,4 +36,4 @@ export function gaugeRemark(gauge: GaugeInHand | null, value: number, unit: Unit
  * uncertainty is a difference: it takes the factor of a unit and never the zero of a scale.
  */
 export const uncertaintyInBase = (gauge: GaugeInHand | null): number =>
-  gauge === null ? 0 : toBase(gauge.uncertainty, gauge.unit);
+  gauge === null ? 0 : difference(toBase(gauge.uncertainty, gauge.unit), toBase(0, gauge.unit));
