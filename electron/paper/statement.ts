@@ -27,15 +27,15 @@ export function drawStatement(content: Statement, fingerprint: string): Uint8Arr
 
 function entries(sheet: Sheet, content: Statement): Block {
   const { money, date } = sheet.writing;
-  const balance = (words: string, on: string, amount: number): Row => ({
+  const balance = (words: string, on: string, amount: number, style = STYLE.cellStrong): Row => ({
     cells: [
-      cell(date(on), STYLE.cellStrong),
-      cell(words, STYLE.cellStrong),
+      cell(date(on), style),
+      cell(words, style),
       cell(''),
       cell(''),
       cell(''),
       cell(''),
-      cell(money(amount), STYLE.cellStrong),
+      cell(money(amount), style),
     ],
   });
   const block = table(sheet, {
@@ -65,6 +65,7 @@ function entries(sheet: Sheet, content: Statement): Block {
         content.closing < 0 ? 'Owed to you' : content.closing > 0 ? 'Owed by you' : 'Nothing owed',
         content.to,
         Math.abs(content.closing),
+        STYLE.total,
       ),
     ],
   });

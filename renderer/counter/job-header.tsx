@@ -41,13 +41,20 @@ export function JobHeader({ job }: { job: JobDossier }) {
       <div className={classes.facts}>
         <span className={classes.code}>{job.code}</span>
         <span className={classes.who}>
-          <Anchor component={Link} to={`/customer/${job.customerId}`} className={classes.name}>
+          <Anchor
+            component={Link}
+            to={`/customer/${job.customerId}`}
+            className={classes.name}
+            title={job.customerName}
+          >
             {job.customerName}
           </Anchor>
           <span className={classes.quiet}>{job.customerPhone}</span>
         </span>
         <span className={classes.who}>
-          <span className={classes.machine}>{job.machine}</span>
+          <span className={classes.machine} title={job.machine}>
+            {job.machine}
+          </span>
           <span className={classes.quiet}>
             {job.machineDetails.serial === ''
               ? 'no serial number'

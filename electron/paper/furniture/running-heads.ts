@@ -1,3 +1,4 @@
+import { clippedLines } from './clipped-lines.ts';
 import { INK, RULE, STYLE } from './ink.ts';
 import { drawLines, heightOf, type Sheet } from './sheet.ts';
 
@@ -10,12 +11,14 @@ export function continuationHead(sheet: Sheet) {
     customer === undefined ? sheet.title : '',
   ];
   sheet.onContinuation(() => {
-    const shopLines = sheet.lines(shop.name, STYLE.label, sheet.width * 0.35);
-    const aboutLines = sheet.lines(
-      about.filter(Boolean).join('  ·  '),
-      STYLE.label,
-      sheet.width * 0.62,
-    );
+    const shopLines = clippedLines(sheet, shop.name, STYLE.label, {
+      count: 1,
+      width: sheet.width * 0.35,
+    });
+    const aboutLines = clippedLines(sheet, about.filter(Boolean).join(' · '), STYLE.label, {
+      count: 1,
+      width: sheet.width * 0.62,
+    });
     sheet.structure.artifact(() => {
       drawLines(sheet, shopLines, sheet.left, sheet.y);
       drawLines(sheet, aboutLines, sheet.left + sheet.width, sheet.y, 'right');

@@ -54,7 +54,7 @@ export function JobsTable({
                 </Table.Td>
               )}
               <Table.Td>
-                {job.machine}
+                <span className={classes.machine}>{job.machine}</span>
                 <span className={classes.complaint}>{job.complaint}</span>
               </Table.Td>
               <Table.Td>
