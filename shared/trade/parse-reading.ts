@@ -16,7 +16,10 @@ const SIGN = /^[+-]?/;
 const FRACTION = /^(?:(\d+)(?:-| ))?(\d+) ?\/ ?(\d+)(?![\d.,])/;
 const DECIMAL = /^(?:\d+(?:[.,]\d+)?|[.,]\d+)/;
 /** Units in which thousands are usual and three decimals are not. */
-const THOUSANDS_USUAL: readonly Unit[] = ['1/min', 'rpm', 'kPa', 'N', 'lbf', 'Ω'];
+const THOUSANDS_USUAL: readonly Unit[] = [
+  ...(['1/min', 'rpm', 'kPa', 'psi', 'N', 'lbf', 'Ω'] as const),
+  ...(['um', 'thou', 'cm3', 'ml'] as const),
+];
 
 /**
  * Reads what somebody typed for a measurement: a decimal (point or comma), a fraction or a mixed
