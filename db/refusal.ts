@@ -16,10 +16,10 @@ const SENTENCES: Record<StoreRefusalCode, string> = {
   NEWER_PROGRAM:
     'This store was written by a newer Tappet, so it was left as it is. Install that version or a later one and open it again.',
   MIGRATIONS_DIFFER:
-    'This store was built by another make of Tappet than this one, so it was left as it is. Open it with the program that made it, or restore a back-up.',
+    'This store was built by another make of Tappet than this one, so it was left as it is. Open it with the program that made it, or move it away and bring a back-up back on the first page.',
   IN_USE: 'Another Tappet has this store open. Close that one, or use the address that it printed.',
   DAMAGED:
-    'This store is damaged and was left as it is. Restore the latest back-up from the folder “backups” beside it.',
+    'This store is damaged and was left as it is. Move it away, with the files beside it whose names begin with its own; start Tappet again, and bring the latest back-up back on its first page.',
   MIGRATION_FAILED:
     'The store could not be brought up to this version; nothing in it was changed. Go back to the version you had, and report what follows.',
   NO_ACCESS:

@@ -13,7 +13,7 @@ import { openFile } from './open-file.ts';
 import { StoreHeld } from './refusal.ts';
 import * as schema from './schema/index.ts';
 
-export { StoreHeld, StoreRefusal } from './refusal.ts';
+export { StoreRefusal } from './refusal.ts';
 
 export type WriteStore = BetterSQLite3Database<typeof schema>;
 
