@@ -13,6 +13,8 @@ interface FontFamily extends Record<Face, string> {
   setting: Setting;
   /** Finds a letter that the family is there for. */
   letters: RegExp;
+  /** Of the size that is asked for, where its letters are so tall that lines would touch. */
+  scale?: number;
 }
 
 /** Scripts other than Latin, Greek and Cyrillic have no oblique: they stay upright. */
@@ -45,7 +47,10 @@ export const FAMILIES = {
   thai: sans('thai', 'Thai', 'words', /\p{scx=Thai}/u),
   lao: sans('lao', 'Lao', 'words', /\p{scx=Lao}/u),
   khmer: sans('khmer', 'Khmer', 'syllables', /\p{scx=Khmer}/u),
-  myanmar: sans('myanmar', 'Myanmar', 'syllables', /\p{scx=Myanmar}/u),
+  myanmar: {
+    ...sans('myanmar', 'Myanmar', 'syllables', /\p{scx=Myanmar}/u),
+    scale: 0.85,
+  },
   bengali: sans('bengali', 'Bengali', 'syllables', /\p{scx=Bengali}/u),
   gurmukhi: sans('gurmukhi', 'Gurmukhi', 'syllables', /\p{scx=Gurmukhi}/u),
   gujarati: sans('gujarati', 'Gujarati', 'syllables', /\p{scx=Gujarati}/u),

@@ -25,6 +25,7 @@ export interface TextLine {
   runs: Run[];
   /** In points, without trailing spaces. */
   width: number;
+  rightToLeft: boolean;
   /** In points: what moves a line that runs from right to left to where its paragraph begins. */
   indent: number;
   style: TextStyle;
@@ -98,17 +99,14 @@ export class Typesetter {
         finish(start + this.#headThatFits(paragraph, start, end, style, width));
     }
     if (end > start || text === '') finish(end);
-    if (paragraph.rightToLeft) {
-      const widest = Math.max(...lines.map((line) => line.width));
-      for (const line of lines) line.indent = widest - line.width;
-    }
-    return lines;
+    return evened(lines);
   }
 
   #line(paragraph: Paragraph, start: number, end: number, style: TextStyle): TextLine {
     const text = paragraph.text.slice(start, end).trimEnd();
     const runs = this.#runs(paragraph, start, start + text.length, style);
-    return { text, runs, width: this.#runsWidth(runs, style), indent: 0, style };
+    const width = this.#runsWidth(runs, style);
+    return { text, runs, width, rightToLeft: paragraph.rightToLeft, indent: 0, style };
   }
 
   #runs(paragraph: Paragraph, start: number, end: number, style: TextStyle): Run[] {
@@ -162,8 +160,14 @@ export class Typesetter {
       this.#document.registerFont(name, shaped ? shapedFont(font, whole) : font);
       this.#registered.add(name);
     }
-    this.#document.font(name).fontSize(size);
+    this.#document.font(name).fontSize(size * (FAMILIES[family].scale ?? 1));
   }
+}
+
+/** Lines of a paragraph, those from right to left all with their beginning where the widest has it. */
+export function evened(lines: TextLine[]): TextLine[] {
+  const widest = Math.max(0, ...lines.map(({ width }) => width));
+  return lines.map((line) => (line.rightToLeft ? { ...line, indent: widest - line.width } : line));
 }
 
 /** pdfkit lays out a text with features whole, one without them word by word. */

@@ -1,5 +1,5 @@
 import { lettersOf } from '../fonts/syllables.ts';
-import type { TextLine, TextStyle } from '../fonts/typesetter.ts';
+import { evened, type TextLine, type TextStyle } from '../fonts/typesetter.ts';
 import type { Sheet } from './sheet.ts';
 
 /** At most `count` lines of a text; what is cut off is shown to be cut off. */
@@ -19,5 +19,5 @@ export function clippedLines(
     words = lettersOf(words).slice(0, -1).join('').trimEnd();
     shortened = sheet.lines(`${words} …`, style, width);
   }
-  return [...kept.slice(0, -1), ...shortened];
+  return evened([...kept.slice(0, -1), ...shortened]);
 }
