@@ -259,7 +259,11 @@ prepared('a telephone number that is known asks, and stops nobody', async ({ pag
 
 prepared('the intake reads well', async ({ page }) => {
   await page.goto('/take-in');
-  await page.getByRole('textbox', { name: 'Complaint' }).fill('Hunts.');
+  const complaint = page.getByRole('textbox', { name: 'Complaint' });
+  await complaint.fill('המנוע לא מתניע.');
+  await expect(complaint).toHaveCSS('direction', 'rtl');
+  await complaint.fill('Hunts.');
+  await expect(complaint).toHaveCSS('direction', 'ltr');
   await page.getByRole('combobox', { name: 'Symptoms' }).fill('hunts, odd noise');
   await page.keyboard.press('Control+Enter');
   await expect(page.getByText('Type the customer’s name.')).toBeVisible();
