@@ -48,7 +48,7 @@ export const theme = createTheme({
   white: '#fffefb',
   black: '#221e19',
   fontFamily:
-    '"Noto Sans", "Noto Sans JP", "Segoe UI", "Hiragino Sans", "Microsoft YaHei", "PingFang SC", sans-serif',
+    '"Noto Sans", "Noto Sans JP", "Noto Sans Further", "Segoe UI", "Hiragino Sans", "Microsoft YaHei", "PingFang SC", sans-serif, "Apple Color Emoji", "Segoe UI Emoji", "Noto Color Emoji", "Noto Emoji"',
   fontFamilyMonospace: 'ui-monospace, "DejaVu Sans Mono", "Cascadia Mono", Menlo, monospace',
   headings: {
     fontWeight: '650',
@@ -92,7 +92,11 @@ export const theme = createTheme({
       },
       classNames: { table: 'tappet-table' },
     },
-    Input: { classNames: { input: 'tappet-field' } },
+    Input: {
+      classNames: { input: 'tappet-field' },
+      // What is typed runs the way its first letter does.
+      defaultProps: { attributes: { input: { dir: 'auto' } } },
+    },
     SegmentedControl: { classNames: { root: 'tappet-segments' } },
     TextInput: { defaultProps: { size: 'md' } },
     Textarea: { defaultProps: { size: 'md', autosize: true, minRows: 2 } },

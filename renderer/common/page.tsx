@@ -23,7 +23,7 @@ export function Page({ title, description, actions, children }: PageProps) {
       <Group justify="space-between" align="flex-start" mb="md" gap="sm">
         <div>
           <Title order={1} ref={heading} tabIndex={-1} className={classes.title}>
-            {title}
+            <bdi>{title}</bdi>
           </Title>
           {description !== undefined && (
             <Text c="dimmed" component="div" mt={2}>

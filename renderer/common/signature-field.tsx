@@ -61,7 +61,7 @@ export function SignatureField(props: SignatureFieldProps) {
             leftSection={<IconPencilCheck size={18} aria-hidden />}
             onClick={() => sign({ name: suggestedName })}
           >
-            Sign as {suggestedName}
+            Sign as <bdi>{suggestedName}</bdi>
           </Button>
         )}
         {value !== null && (

@@ -47,7 +47,7 @@ export function JobHeader({ job }: { job: JobDossier }) {
             className={classes.name}
             title={job.customerName}
           >
-            {job.customerName}
+            <bdi>{job.customerName}</bdi>
           </Anchor>
           <span className={classes.quiet}>{job.customerPhone}</span>
         </span>
@@ -71,7 +71,7 @@ export function JobHeader({ job }: { job: JobDossier }) {
       </div>
       {job.stateNote !== '' && (
         <p className={classes.note}>
-          {JOB_STATE_LABELS[job.state]}: {job.stateNote}
+          {JOB_STATE_LABELS[job.state]}: <bdi>{job.stateNote}</bdi>
         </p>
       )}
       <div className={classes.bar}>

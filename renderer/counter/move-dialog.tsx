@@ -52,7 +52,8 @@ export function MoveDialog({ job, to, onClose }: MoveDialogProps) {
       <form onSubmit={submit}>
         <Stack gap="sm">
           <Text size="sm" c="dimmed">
-            {job.customerName}, {job.machine}. It stands at ‘{JOB_STATE_LABELS[job.state]}’ now.
+            <bdi>{job.customerName}</bdi>, {job.machine}. It stands at ‘
+            {JOB_STATE_LABELS[job.state]}’ now.
           </Text>
           <Textarea
             label={QUESTIONS[to] ?? 'Why'}

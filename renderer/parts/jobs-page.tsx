@@ -62,7 +62,7 @@ function JobRow({ job }: { job: JobPartsCard }) {
         </Link>
       </Table.Td>
       <Table.Td>
-        {job.customerName}
+        <bdi>{job.customerName}</bdi>
         <Text size="xs" c="dimmed">
           {job.machine}
         </Text>

@@ -202,7 +202,11 @@ function ModelFacts({ model }: { readonly model: EngineModel }) {
           </div>
         ))}
       </dl>
-      {model.note !== '' && <Text mt="sm">{model.note}</Text>}
+      {model.note !== '' && (
+        <Text mt="sm" dir="auto">
+          {model.note}
+        </Text>
+      )}
     </div>
   );
 }

@@ -72,7 +72,7 @@ function About({ life: { machine, engineModel } }: { readonly life: EngineHistor
       {plates.length > 0 && `${plates.join(' · ')} · `}
       in: {words.join(' ')} of{' '}
       <Anchor component={Link} to={`/customer/${machine.customerId}`} inherit>
-        {machine.customerName}
+        <bdi>{machine.customerName}</bdi>
       </Anchor>
       {engineModel !== null && (
         <>

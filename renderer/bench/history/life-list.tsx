@@ -38,7 +38,7 @@ function Visit({ job }: { readonly job: JobOfEngine }) {
         <StateBadge state={job.state} />
       </div>
       <Text>
-        <q>{job.complaint}</q>
+        <q dir="auto">{job.complaint}</q>
       </Text>
       {job.decisions.length > 0 && (
         <ul className={classes.decisions}>

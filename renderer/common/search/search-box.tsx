@@ -138,7 +138,7 @@ function FoundList({ id, found, current, onPick, onPoint }: FoundListProps) {
         >
           <one.icon size={22} stroke={1.7} aria-hidden />
           <span className={classes.words}>
-            <span className={classes.title}>{one.title}</span>
+            <bdi className={classes.title}>{one.title}</bdi>
             {one.detail !== '' && <span className={classes.detail}>{one.detail}</span>}
           </span>
           <span className={classes.kind}>{one.kind}</span>

@@ -31,13 +31,13 @@ export function CustomerFacts({ customer }: { customer: Customer }) {
       {customer.address !== '' && (
         <>
           <dt>Address</dt>
-          <dd>{customer.address}</dd>
+          <dd dir="auto">{customer.address}</dd>
         </>
       )}
       {customer.note !== '' && (
         <>
           <dt>Note</dt>
-          <dd>{customer.note}</dd>
+          <dd dir="auto">{customer.note}</dd>
         </>
       )}
       <dt>Customer since</dt>

@@ -30,9 +30,9 @@ export function CustomersTable({ customers, listRef, onKeyDown }: CustomersTable
             <Table.Tr key={customer.id} className={rowClasses.row}>
               <Table.Td>
                 <Link to={`/customer/${customer.id}`} data-row className={rowClasses.link}>
-                  {customer.name}
+                  <bdi>{customer.name}</bdi>
                 </Link>
-                <span className={rowClasses.complaint}>{customer.note}</span>
+                <bdi className={rowClasses.complaint}>{customer.note}</bdi>
               </Table.Td>
               <Table.Td className={rowClasses.figure}>{customer.phone}</Table.Td>
               <Table.Td>{customer.email}</Table.Td>

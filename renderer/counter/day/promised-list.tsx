@@ -34,7 +34,7 @@ export function PromisedList({ title, icon, jobs, none, urgent = false }: Promis
                 <Link to={`/job/${job.code}`} data-row className={classes.promise}>
                   <span className={classes.code}>{job.code}</span>
                   <span className={classes.who}>
-                    <span className={classes.name}>{job.customerName}</span>
+                    <bdi className={classes.name}>{job.customerName}</bdi>
                     <span className={classes.what}>{job.machine}</span>
                   </span>
                   <StateBadge state={job.state} />

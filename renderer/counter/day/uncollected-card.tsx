@@ -28,7 +28,7 @@ export function UncollectedCard() {
           <li key={job.id}>
             <Link to={`/job/${job.code}/till`} data-row className={classes.waiting}>
               <span className={classes.who}>
-                <span className={classes.name}>{job.customerName}</span>
+                <bdi className={classes.name}>{job.customerName}</bdi>
                 <span className={classes.what}>{job.machine}</span>
                 {job.customerPhone !== '' && (
                   <span className={classes.note}>{job.customerPhone}</span>

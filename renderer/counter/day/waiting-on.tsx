@@ -72,9 +72,9 @@ function WaitingRow({ job }: { job: JobCard }) {
     <li>
       <Link to={`/job/${job.code}`} data-row className={classes.waiting}>
         <span className={classes.who}>
-          <span className={classes.name}>{job.customerName}</span>
+          <bdi className={classes.name}>{job.customerName}</bdi>
           <span className={classes.what}>{job.machine}</span>
-          {job.stateNote !== '' && <span className={classes.note}>{job.stateNote}</span>}
+          {job.stateNote !== '' && <bdi className={classes.note}>{job.stateNote}</bdi>}
         </span>
         <span className={classes.wait}>
           <span>{JOB_STATE_LABELS[job.state]}</span>

@@ -23,7 +23,7 @@ export function HandedOver({ job }: { job: JobDossier }) {
     <Stack gap="lg" align="flex-start">
       <div role="status">
         <Title order={2} size="h3">
-          Handed over to {job.customerName}
+          Handed over to <bdi>{job.customerName}</bdi>
         </Title>
         <Text>
           {format.instant(paper.issuedAt)}, {paper.issuedBy}. Both signed work order {paper.number}.

@@ -14,7 +14,7 @@ export function Facts({ facts }: { facts: readonly Fact[] }) {
       {Object.entries(facts).map(([place, { name, value }]) => (
         <Fragment key={place}>
           <dt>{name}</dt>
-          <dd>{value === null || value === '' ? 'not noted' : value}</dd>
+          <dd dir="auto">{value === null || value === '' ? 'not noted' : value}</dd>
         </Fragment>
       ))}
     </dl>

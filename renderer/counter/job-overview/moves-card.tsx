@@ -13,7 +13,7 @@ export function MovesCard({ job }: { job: JobDossier }) {
         {job.moves.toReversed().map((move) => (
           <Timeline.Item key={`${move.at} ${move.to}`} title={JOB_STATE_LABELS[move.to]}>
             {move.note !== '' && (
-              <Text size="sm" style={{ overflowWrap: 'anywhere' }}>
+              <Text size="sm" dir="auto" style={{ overflowWrap: 'anywhere' }}>
                 {move.note}
               </Text>
             )}

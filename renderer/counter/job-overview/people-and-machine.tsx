@@ -21,7 +21,7 @@ export function CustomerCard({ job }: { job: JobDossier }) {
       }
     >
       <Text fw={700} mb={4}>
-        {customer.name}
+        <bdi>{customer.name}</bdi>
       </Text>
       <Facts
         facts={[

@@ -49,13 +49,13 @@ export function JobsTable({
               </Table.Td>
               {!withoutCustomer && (
                 <Table.Td>
-                  <span className={classes.name}>{job.customerName}</span>
+                  <bdi className={classes.name}>{job.customerName}</bdi>
                   <span className={classes.quiet}>{job.customerPhone}</span>
                 </Table.Td>
               )}
               <Table.Td>
                 <span className={classes.machine}>{job.machine}</span>
-                <span className={classes.complaint}>{job.complaint}</span>
+                <bdi className={classes.complaint}>{job.complaint}</bdi>
               </Table.Td>
               <Table.Td>
                 <StateBadge state={job.state} />

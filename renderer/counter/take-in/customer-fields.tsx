@@ -67,7 +67,9 @@ function KnownCustomer({ customer, onForget }: { customer: Customer; onForget: (
   return (
     <Group justify="space-between" wrap="nowrap" gap="xs" data-field="name">
       <div>
-        <Text fw={700}>{customer.name}</Text>
+        <Text fw={700}>
+          <bdi>{customer.name}</bdi>
+        </Text>
         {customer.phone && <Text size="sm">{customer.phone}</Text>}
         {customer.email && (
           <Text size="sm" style={{ overflowWrap: 'anywhere' }}>

@@ -18,7 +18,7 @@ export function KnownCustomerHint({ customer, onTake }: KnownCustomerHintProps) 
     <Group role="status" gap="xs">
       <IconUserQuestion aria-hidden size={20} style={{ flexShrink: 0 }} />
       <Text size="sm" style={{ flex: '1 1 12rem' }}>
-        Known customer? {customer.name}
+        Known customer? <bdi>{customer.name}</bdi>
         {customer.phone && `, ${customer.phone}`}
       </Text>
       <Button

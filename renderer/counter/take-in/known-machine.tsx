@@ -56,10 +56,14 @@ function Owner({ machine, draft, onTakeOwner, onChangedHands }: KnownMachineProp
   return (
     <Alert role="status" variant="light" icon={<IconUserCheck aria-hidden />} p="xs">
       <Text size="sm">
-        On record for <strong>{machine.customerName}</strong>.
+        On record for{' '}
+        <strong>
+          <bdi>{machine.customerName}</bdi>
+        </strong>
+        .
       </Text>
       <Button variant="light" size="compact-sm" mt={4} onClick={onTakeOwner}>
-        {machine.customerName} brings it
+        <bdi>{machine.customerName}</bdi> brings it
       </Button>
       {newOwner !== '' && (
         <Checkbox

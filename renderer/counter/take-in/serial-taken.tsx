@@ -31,7 +31,7 @@ export function SerialTaken({ error, serial, onUse }: SerialTakenProps) {
     <Alert role="alert" color="yellow" icon={<IconEngine aria-hidden />} title={message}>
       {owned.success && (
         <Button variant="default" loading={use.isPending} onClick={() => use.mutate()}>
-          Use the machine of {owned.data.customerName}
+          Use the machine of <bdi>{owned.data.customerName}</bdi>
         </Button>
       )}
       <RefusalAlert error={use.error} />

@@ -111,7 +111,9 @@ function Moved({ drawer }: { drawer: DrawerDay }) {
                   <Table.Td>
                     {LEDGER_LABELS[each.kind]}, {PAYMENT_METHOD_LABELS[each.method].toLowerCase()}
                   </Table.Td>
-                  <Table.Td>{each.customerName}</Table.Td>
+                  <Table.Td>
+                    <bdi>{each.customerName}</bdi>
+                  </Table.Td>
                   <Table.Td>
                     <Anchor inherit component={Link} to={`/job/${each.jobCode}/till`}>
                       {each.jobCode}

@@ -42,7 +42,7 @@ export function BillLines({ lines, caption }: { lines: readonly Line[]; caption:
                 </Text>
               )}
               {line.note !== '' && (
-                <Text size="xs" c="dimmed">
+                <Text size="xs" c="dimmed" dir="auto">
                   {line.note}
                 </Text>
               )}

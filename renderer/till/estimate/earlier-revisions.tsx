@@ -35,7 +35,11 @@ export function EarlierRevisions(props: { title: string; estimates: readonly Est
               {estimate.options.map((option) => (
                 <OptionAsWritten key={option.key} estimate={estimate} option={option} />
               ))}
-              {estimate.note !== '' && <Text size="sm">{estimate.note}</Text>}
+              {estimate.note !== '' && (
+                <Text size="sm" dir="auto">
+                  {estimate.note}
+                </Text>
+              )}
               {estimate.validUntil !== null && (
                 <Text size="sm" c="dimmed" mb="sm">
                   Valid until {format.date(estimate.validUntil)}

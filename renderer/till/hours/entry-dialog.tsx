@@ -111,7 +111,7 @@ export function EntryDialog({ entry, onClose }: EntryDialogProps) {
           ) : (
             <Group justify="space-between" wrap="nowrap">
               <Text>
-                {entry?.jobCode}, {entry?.customerName}, {entry?.machine}
+                {entry?.jobCode}, <bdi>{entry?.customerName}</bdi>, {entry?.machine}
               </Text>
               <Button
                 variant="default"

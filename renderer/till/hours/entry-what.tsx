@@ -11,7 +11,7 @@ export function EntryWhat({ entry }: { entry: ClockEntry }) {
         <Anchor component={Link} to={`/job/${entry.jobCode}`} className={classes.code}>
           {entry.jobCode}
         </Anchor>{' '}
-        {entry.customerName}
+        <bdi>{entry.customerName}</bdi>
       </span>
       <span className={classes.quiet}>
         {[entry.machine, entry.workKind].filter(Boolean).join(', ')}

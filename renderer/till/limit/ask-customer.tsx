@@ -122,7 +122,8 @@ function ReadOut({ ahead, account }: { ahead: BillAhead; account: Account }) {
     <li>
       <Stack gap={6} align="flex-start">
         <Text size="sm">
-          Ask {job.customerName}, by {REACH_BY_LABELS[job.reachBy].toLowerCase()} as they wished
+          Ask <bdi>{job.customerName}</bdi>, by {REACH_BY_LABELS[job.reachBy].toLowerCase()} as they
+          wished
           {phone !== '' && (
             <>
               : <Anchor href={`tel:${phoneInternational || phone}`}>{phone}</Anchor>
