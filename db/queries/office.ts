@@ -1,4 +1,4 @@
-import { and, asc, desc, eq, sql } from 'drizzle-orm';
+import { and, asc, desc, eq, max, sql } from 'drizzle-orm';
 import type { PaperCard } from '../../shared/contract/counter.ts';
 import { PaperId, StaffId } from '../../shared/contract/ids.ts';
 import type { JournalEntry, Shop, Staff, TaxRule } from '../../shared/contract/office.ts';
@@ -116,6 +116,13 @@ export const paperBytes = (
     .from(issuedPaper)
     .where(eq(issuedPaper.id, id))
     .get();
+
+/** The number of the journal's latest entry; 0 before the first. */
+export const lastJournalEntry = (store: ReadStore): number =>
+  store
+    .select({ last: max(journal.seq) })
+    .from(journal)
+    .get()?.last ?? 0;
 
 export function journalEntries(store: ReadStore, limit: number): JournalEntry[] {
   const entries = store

@@ -3,6 +3,7 @@ import { enterInJournal, verifyJournal } from '../../db/journal.ts';
 import { newId } from '../../db/new-id.ts';
 import {
   journalEntries,
+  lastJournalEntry,
   paperBytes,
   paperCard,
   papersOf,
@@ -34,6 +35,7 @@ const about = os.office.about.handler(({ context: { store, now, program } }) => 
     firstRun: staffed === 0,
     today: dateIn(timeZone, now()),
     broughtBack: store.exchanges,
+    written: lastJournalEntry(store.read),
   };
 });
 

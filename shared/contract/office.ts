@@ -120,6 +120,8 @@ export const office = {
       today: z.iso.date(),
       /** How often a back-up was brought back since the program began: screens that see it change load anew. */
       broughtBack: z.int(),
+      /** The latest entry of the journal: screens that see it grow ask the desk again. */
+      written: z.int(),
     }),
   ),
 

@@ -23,7 +23,7 @@ export function StepPanel({ build, step, due, onDone, onGo }: StepPanelProps) {
   const [reasonFor, setReasonFor] = useState<ReasonFor['what'] | null>(null);
   const heading = useRef<HTMLHeadingElement>(null);
   // The step before was passed: whoever works by keyboard goes on from here, and a reader says which it is.
-  useEffect(() => heading.current?.focus({ preventScroll: true }), []);
+  useEffect(() => heading.current?.focus(), []);
   const Kind = KIND_ICONS[step.kind];
   const open = step.state === 'open';
   return (
