@@ -6,6 +6,7 @@ import {
   nearestMark,
   outOfTurn,
   type Pull,
+  ROUND_BEGUN,
   torqueWalk,
 } from './torque-walk.ts';
 
@@ -137,4 +138,12 @@ describe('the mark on the wrench', () => {
   test('a scale without steps is refused', () => {
     expect(() => nearestMark(10, 0)).toThrow(RangeError);
   });
+});
+
+test('out of turn is told of the latest round alone, its beginning left out', () => {
+  const wrongFirst = [pull(1, 2), pull(1, 1)];
+  expect(outOfTurn(four, wrongFirst)).toEqual([pull(1, 2)]);
+  const anew = [...wrongFirst, pull(ROUND_BEGUN, 0, 2), pull(1, 1, 2), pull(1, 4, 2)];
+  expect(outOfTurn(four, anew)).toEqual([pull(1, 4, 2)]);
+  expect(torqueWalk(four, anew)).toMatchObject({ round: 2, done: 2, of: 8 });
 });

@@ -34,9 +34,12 @@ describe('the trend of a bore', () => {
     );
     if (trend.kind !== 'line' || trend.reach.kind !== 'at') throw new Error('no line');
     const { x, spread } = trend.reach;
-    expect(trend.scatter).toBeGreaterThan(0);
-    expect(spread?.earliest).toBeLessThan(x);
-    expect(spread?.latest).toBeGreaterThan(x);
+    // By hand: 0.000092 mm an hour from 68.0212; residuals −1.2, 3.6, −3.6 and 1.2 µm about it, two to spare.
+    expect(trend.scatter).toBeCloseTo(Math.sqrt(14.4e-6), 9);
+    expect(x).toBeCloseTo(0.0788 / 0.000_092, 3);
+    // Two standard deviations either way.
+    expect(spread?.earliest).toBeCloseTo((0.0788 - 2 * Math.sqrt(14.4e-6)) / 0.000_092, 3);
+    expect(spread?.latest).toBeCloseTo((0.0788 + 2 * Math.sqrt(14.4e-6)) / 0.000_092, 3);
   });
 
   it('is told per year over dates', () => {
