@@ -9,6 +9,8 @@ export type DeskContext = {
   /** The PDF service. */
   drawPaper: typeof drawPaper;
   program: { version: string };
+  /** The key of the call that arrived, the first time that it is asked for; else null. */
+  requestKey?: () => string | null;
   /**
    * Does something while no other call is under way; those that come meanwhile wait.
    * @param own how many of the calls under way are those of whoever asks

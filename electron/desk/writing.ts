@@ -1,3 +1,4 @@
+import { answerTo, keepAnswer } from '../../db/answers.ts';
 import { enterInJournal, type JournalFacts } from '../../db/journal.ts';
 import { newId } from '../../db/new-id.ts';
 import { shopOf, staffById } from '../../db/queries/office.ts';
@@ -25,6 +26,7 @@ export interface Writing {
 
 /**
  * One call, one transaction: what `work` writes and what the journal says of it stand together or not at all.
+ * A call that comes again under its key, because the answer was lost, gets that answer and writes nothing.
  * @throws the declared STAFF_UNKNOWN when `by` is nobody who works here
  */
 export function write<T>(
@@ -34,12 +36,16 @@ export function write<T>(
   work: (writing: Writing) => T,
 ): T {
   const now = context.now();
+  const key = context.requestKey?.() ?? null;
+  const request = key === null ? null : { key, what: what.join('.') };
   return context.store.write((store) => {
+    const given = request === null ? undefined : answerTo(store, request);
+    if (given !== undefined) return JSON.parse(given);
     const staff = staffById(store, by);
     if (staff === undefined || !staff.active) throw staffUnknown();
     const shop = shopOf(store);
     const at = now.toISOString();
-    return work({
+    const answer = work({
       store,
       staff,
       shop,
@@ -49,5 +55,7 @@ export function write<T>(
       drawPaper: context.drawPaper,
       note: (detail) => enterInJournal(store, { at, by: staff.id, what: what.join('.'), detail }),
     });
+    if (request !== null) keepAnswer(store, request, answer, now);
+    return answer;
   });
 }

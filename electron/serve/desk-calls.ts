@@ -1,7 +1,7 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import { ORPCError } from '@orpc/server';
 import { BodyLimitPlugin, RPCHandler } from '@orpc/server/node';
-import { desk, deskInterceptors } from '../desk/index.ts';
+import { desk, deskInterceptors, takeRequestKey } from '../desk/index.ts';
 import type { DeskSession } from '../launch/desk-session.ts';
 import { tellFaults } from '../launch/tell-faults.ts';
 
@@ -35,7 +35,7 @@ async function nameUnreadable<T>({ next }: { next: () => Promise<T> }): Promise<
 /** Answers POST /rpc/… with the desk. False when no procedure has that name. */
 export function createDeskCalls({ context, gate }: DeskSession): DeskCalls {
   const handler = new RPCHandler(desk, {
-    interceptors: [nameUnreadable],
+    interceptors: [nameUnreadable, takeRequestKey],
     clientInterceptors: [tellFaults, gate.pass, ...deskInterceptors],
     plugins: [new BodyLimitPlugin({ maxBodySize: largestBody })],
   });

@@ -1,6 +1,6 @@
 import { RPCHandler } from '@orpc/server/message-port';
 import type { IpcMain, IpcMainEvent, MessagePortMain } from 'electron';
-import { desk, deskInterceptors } from '../desk/index.ts';
+import { desk, deskInterceptors, takeRequestKey } from '../desk/index.ts';
 import type { DeskSession } from '../launch/desk-session.ts';
 import { tellFaults } from '../launch/tell-faults.ts';
 import { channels } from './channels.ts';
@@ -15,6 +15,7 @@ export function handOverDesk(
   { context, gate }: Pick<DeskSession, 'context' | 'gate'>,
 ): void {
   const handler = new RPCHandler(desk, {
+    interceptors: [takeRequestKey],
     clientInterceptors: [tellFaults, gate.pass, ...deskInterceptors],
   });
   const portOf = new Map<number, MessagePortMain>();

@@ -51,7 +51,9 @@ export const beginReading = os.parts.readPriceFile.handler(
     if (table === null) throw errors.NOT_A_PRICE_FILE();
 
     const readings = readingsOf(store);
-    const file = write(context, path, by, ({ store: writing, shop, newId, at, note }) => {
+    // Whoever asks again begins again: what was read so far is dropped, and the reading itself is no answer.
+    const { requestKey: _key, ...unkeyed } = context;
+    const file = write(unkeyed, path, by, ({ store: writing, shop, newId, at, note }) => {
       for (const earlier of priceFilesIn(writing, supplierId, 'reading')) {
         if (readings.has(earlier))
           throw errors.STILL_READING({ data: { id: PriceFileId.parse(earlier) } });
