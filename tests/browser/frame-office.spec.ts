@@ -1,3 +1,4 @@
+import type { Route } from '@playwright/test';
 import { expect, openPage, takenIn, test, unique } from './frame-shop.ts';
 
 test('settings are kept as a draft, saved, and refused with the field named', async ({
@@ -60,15 +61,27 @@ test('a name that is taken is refused in a sentence', async ({ page, desk, by })
   await expect(page.getByRole('alert')).toContainText('Add an initial');
 });
 
-test('a customer is added and mended', async ({ page, by }) => {
+test('a customer is added once though the answer was lost at first, and mended', async ({
+  page,
+  desk,
+  by,
+}) => {
   expect(by).toBeTruthy();
   const name = unique('Ødegård');
+  const losingTheAnswer = async (route: Route) => {
+    await route.fetch();
+    await route.abort();
+  };
+  await page.route('**/rpc/counter/addCustomer', losingTheAnswer, { times: 1 });
   await openPage(page, '/customers');
   await page.getByRole('button', { name: 'Add a customer' }).first().click();
   await expect(page.getByRole('textbox', { name: 'Name' })).toBeFocused();
   await page.keyboard.type(name);
   await page.keyboard.press('Enter');
+  await expect(page.getByRole('dialog').getByRole('alert')).toContainText('does not answer');
+  await page.keyboard.press('Enter');
   await expect(page.getByRole('heading', { level: 1, name })).toBeVisible();
+  expect(await desk.counter.findCustomers({ text: name })).toHaveLength(1);
   await page.getByRole('button', { name: 'Edit' }).click();
   await page.getByRole('textbox', { name: 'E-mail' }).fill('not an address');
   await page.keyboard.press('Enter');
