@@ -36,7 +36,6 @@ type Answer = { status: number; headers?: OutgoingHttpHeaders; body?: string | U
 /** The HTTP side of the desk. It is bound to loopback by {@link listenOnLoopback}. */
 export function createDeskServer(parts: ServeParts): Server {
   const server = createServer(patience, (request, response) => {
-    const { port } = server.address() as AddressInfo;
     answer(request, response, port, parts)
       .then((reply) => reply && send(request, response, reply))
       .catch((error: unknown) => {
@@ -49,6 +48,11 @@ export function createDeskServer(parts: ServeParts): Server {
             page(500, 'That went wrong', 'Try once more, then start Tappet again.'),
           );
       });
+  });
+  // A server that is closing has no address any more, and answers on the connections that it has.
+  let port = 0;
+  server.once('listening', () => {
+    ({ port } = server.address() as AddressInfo);
   });
   return server;
 }

@@ -298,6 +298,29 @@ describe('from elsewhere', () => {
   });
 });
 
+test('what arrives while the server closes is answered still', async () => {
+  const closing = createDeskServer({
+    pageFolder: folder,
+    door,
+    calls: async () => false,
+    stationSecret: '',
+  });
+  const own = await listenOnLoopback(closing, 0);
+  const socket = connect({ host: '127.0.0.1', port: own });
+  socket.write(`GET / HTTP/1.1\r\nHost: 127.0.0.1:${own}\r\n`);
+  await new Promise((resolve) => closing.once('connection', resolve));
+  // The half of a request must have been read, or the connection counts as idle and is cut.
+  await new Promise((resolve) => setTimeout(resolve, 200));
+  const closed = closeServer(closing);
+  socket.write('\r\n');
+  const said = await new Promise<string>((resolve) =>
+    socket.once('data', (chunk) => resolve(chunk.toString())),
+  );
+  expect(said).toMatch(/^HTTP\/1\.1 401 /);
+  socket.destroy();
+  await closed;
+});
+
 describe('one more browser', () => {
   test('a later start that can read the data folder gets a key of its own', async () => {
     const station = { pid: process.pid, port, secret: 'the secret' };
