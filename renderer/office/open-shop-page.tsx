@@ -144,7 +144,7 @@ function OpenShopForm() {
           onChange={(event) => set('locale')(event.currentTarget.value)}
         />
         <div className={classes.wide}>
-          <Text id="paper-size" size="md" fw={500} mb={4}>
+          <Text id="paper-size" size="md" fw={600} mb={4}>
             Paper
           </Text>
           <SegmentedControl

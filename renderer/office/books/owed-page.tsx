@@ -32,7 +32,7 @@ export function OwedPage() {
           onChange={(day) => day !== null && keep({ on: day })}
         />
         <div>
-          <Text component="span" id="age-basis" fw={500}>
+          <Text component="span" id="age-basis" fw={600}>
             Age counts
           </Text>
           <SegmentedControl

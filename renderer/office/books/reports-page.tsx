@@ -47,7 +47,7 @@ export function ReportsPage() {
     >
       {name === 'receivables' && (
         <div>
-          <Text component="span" id="report-age-basis" fw={500}>
+          <Text component="span" id="report-age-basis" fw={600}>
             Age counts
           </Text>
           <SegmentedControl

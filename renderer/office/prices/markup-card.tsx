@@ -97,7 +97,7 @@ function Bracket({ place, bracket, last, onChange, onRemove }: BracketProps) {
     <div className={classes.row}>
       {last ? (
         <div className={classes.above}>
-          <Text fw={500}>Bracket {place}</Text>
+          <Text fw={600}>Bracket {place}</Text>
           <Text>{place === 1 ? 'Any cost' : 'All above'}</Text>
         </div>
       ) : (

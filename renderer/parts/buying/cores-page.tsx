@@ -117,11 +117,11 @@ function CoresRow(props: {
         )}
       </Table.Td>
       <Table.Td>
-        <Group gap={6} justify="flex-end">
+        <Group gap={4} justify="flex-end" wrap="nowrap">
           {here > 0 && (
             <Button
-              size="sm"
-              variant="default"
+              size="compact-sm"
+              variant="subtle"
               aria-label={`Send ${part.number} back`}
               onClick={() => onStep({ what: 'sent-back', cores })}
             >
@@ -130,8 +130,8 @@ function CoresRow(props: {
           )}
           {away.length > 0 && (
             <Button
-              size="sm"
-              variant="default"
+              size="compact-sm"
+              variant="subtle"
               aria-label={`Credit for ${part.number}`}
               onClick={() => onStep({ what: 'settled', cores })}
             >

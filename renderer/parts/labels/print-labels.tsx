@@ -48,7 +48,7 @@ export function PrintLabels({ list, settings }: PrintLabelsProps) {
     <Card title="Print">
       <Stack gap="sm">
         <div>
-          <Text component="span" id={sortId} fw={500}>
+          <Text component="span" id={sortId} fw={600}>
             Labels for
           </Text>
           <SegmentedControl<LabelSort>
@@ -63,7 +63,7 @@ export function PrintLabels({ list, settings }: PrintLabelsProps) {
           />
         </div>
         <div>
-          <Text component="span" id={formId} fw={500}>
+          <Text component="span" id={formId} fw={600}>
             On
           </Text>
           <SegmentedControl<Form>
@@ -96,7 +96,7 @@ export function PrintLabels({ list, settings }: PrintLabelsProps) {
             {settings.single.width} × {settings.single.height} mm each
           </Text>
         )}
-        <Text role="status" fw={500}>
+        <Text role="status" fw={600}>
           {count} {count === 1 ? 'label' : 'labels'}
           {form === 'sheet' && count > 0 && `, ${pages} ${pages === 1 ? 'sheet' : 'sheets'}`}
         </Text>

@@ -37,12 +37,13 @@ async function take(page: Page, address: string, name: string): Promise<void> {
   await page.screenshot({ path: join(here, `${name}.png`) });
 }
 
-/** A job in the middle of being built, and one whose bill is open. */
+/** A job whose bore is still to be measured, and one whose estimate was approved. */
 async function jobsToShow(desk: Desk) {
-  const bench = (await desk.counter.jobs({ states: ['on-the-bench'] })).at(-1);
-  const [decide] = await desk.counter.jobs({ states: ['customer-to-decide'], limit: 1 });
-  if (bench === undefined || decide === undefined) throw new Error('The demo shop lacks a job.');
-  return { bench, decide };
+  const jobs = await desk.counter.jobs({ states: ['on-the-bench'] });
+  const measured = jobs.find(({ machine }) => machine.endsWith('Twin'));
+  const billed = jobs.at(-1);
+  if (measured === undefined || billed === undefined) throw new Error('The demo shop lacks a job.');
+  return { measured, billed };
 }
 
 /** The readings are on the second page. */
@@ -62,15 +63,17 @@ function takeWorkOrder(): void {
 
 const { server, desk, browser, page } = await openDemo();
 try {
-  const [owner] = await desk.office.staff({});
+  const owner = (await desk.office.staff({})).find(({ role }) => role === 'owner');
   await page.addInitScript((id) => {
     window.localStorage.setItem('tappet.station', id ?? '');
   }, owner?.id);
-  const { bench, decide } = await jobsToShow(desk);
+  const { measured, billed } = await jobsToShow(desk);
   await take(page, `${server.origin}/`, 'day');
   await take(page, `${server.origin}/take-in`, 'take-in');
-  await take(page, `${server.origin}/job/${bench.code}/bench`, 'bench');
-  await take(page, `${server.origin}/job/${decide.code}/till`, 'till');
+  await take(page, `${server.origin}/job/${billed.code}/till`, 'till');
+  // Tall enough for the picture of where on the bore.
+  await page.setViewportSize({ width: 1280, height: 1080 });
+  await take(page, `${server.origin}/job/${measured.code}/bench?at=bore`, 'bench');
 } finally {
   await browser.close();
   await server.stop();
