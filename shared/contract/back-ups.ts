@@ -142,6 +142,17 @@ const LongWork = z.object({
 });
 export type LongWork = z.infer<typeof LongWork>;
 
+const BackUpsList = z.object({
+  folder: z.string(),
+  files: z.array(BackUpFile),
+  /** How many daily ones are kept. */
+  dailyKept: z.int(),
+  /** Why the last daily one was not made; null when it was. */
+  dailyTrouble: z.string().nullable(),
+  underWay: LongWork.nullable(),
+});
+export type BackUpsList = z.infer<typeof BackUpsList>;
+
 /** One of the list; or, with `upload`, a file that came in pieces and had this name where it came from. */
 const BackUpSource = z.strictObject({
   fileName: text(255),
@@ -157,17 +168,7 @@ export const backUps = {
     .output(LongWork),
 
   /** The back-ups there are, newest first. */
-  backUps: reads.input(z.strictObject({})).output(
-    z.object({
-      folder: z.string(),
-      files: z.array(BackUpFile),
-      /** How many daily ones are kept. */
-      dailyKept: z.int(),
-      /** Why the last daily one was not made; null when it was. */
-      dailyTrouble: z.string().nullable(),
-      underWay: LongWork.nullable(),
-    }),
-  ),
+  backUps: reads.input(z.strictObject({})).output(BackUpsList),
 
   longWork: reads.input(z.strictObject({ id: LongWorkId })).output(LongWork),
 

@@ -5,9 +5,10 @@ import {
   IconDeviceFloppy,
   IconFileImport,
 } from '@tabler/icons-react';
-import { useQuery } from '@tanstack/react-query';
+import type { UseQueryResult } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Link } from 'react-router';
+import type { BackUpsList } from '../../../shared/contract/back-ups.ts';
 import type { LongWorkId } from '../../../shared/contract/ids.ts';
 import { Card } from '../../common/card.tsx';
 import { deskQuery } from '../../common/desk.ts';
@@ -22,8 +23,7 @@ import { useWork } from './use-work.ts';
 import { WorkProgress } from './work-progress.tsx';
 
 /** Copies of the whole store: made here, kept elsewhere, brought back. */
-export function BackUpsCard() {
-  const query = useQuery(deskQuery.office.backUps.queryOptions({ input: {} }));
+export function BackUpsCard({ query }: { query: UseQueryResult<BackUpsList, unknown> }) {
   const list = query.data;
   return (
     <Card title="Back-ups">
@@ -34,7 +34,9 @@ export function BackUpsCard() {
         stay until you delete them. A laptop that dies takes its folder with it: save a copy on a
         stick or on another machine.
       </Text>
-      <MakeBackUp underWay={list?.underWay?.id ?? null} />
+      {list?.underWay?.kind !== 'bring-back' && (
+        <MakeBackUp underWay={list?.underWay?.id ?? null} />
+      )}
       {list !== undefined && list.dailyTrouble !== null && (
         <Alert
           color="orange"

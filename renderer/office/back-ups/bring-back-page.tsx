@@ -31,7 +31,10 @@ export function BringBackPage() {
           by={by}
           listed={file}
           // The address says what is going on, for when the screens have loaded anew.
-          onBegun={({ id }) => navigate(`/office/store?broughtBack=${id}`, { replace: true })}
+          onBegun={({ id }) => {
+            navigate(`/office/store?broughtBack=${id}`, { replace: true });
+            window.scrollTo(0, 0);
+          }}
         />
       ) : (
         <Text maw="60ch">

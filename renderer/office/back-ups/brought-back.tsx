@@ -6,11 +6,15 @@ import { Card } from '../../common/card.tsx';
 import { useWork } from './use-work.ts';
 import { WorkProgress } from './work-progress.tsx';
 
-/** A back-up that is being brought back, as the page's address names it; when it is done, what came of it. */
-export function BroughtBack() {
+/**
+ * A back-up that is being brought back from here, as the page's address says, or from another station; when it
+ * is done, what came of it.
+ * @param elsewhere one that is under way, whoever began it
+ */
+export function BroughtBack({ elsewhere }: { elsewhere: LongWorkId | null }) {
   const [address] = useSearchParams();
   const id = LongWorkId.safeParse(address.get('broughtBack'));
-  const { work } = useWork(id.success ? id.data : null);
+  const { work } = useWork(id.success ? id.data : elsewhere);
   if (work === undefined) return null;
   if (work.state !== 'done')
     return (

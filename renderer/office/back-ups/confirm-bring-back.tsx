@@ -92,7 +92,6 @@ export function ConfirmBringBack(props: ConfirmBringBackProps) {
             ) : (
               <Button
                 type="submit"
-                color={by === null ? undefined : 'red'}
                 leftSection={<IconArrowBackUp size={20} aria-hidden />}
                 disabled={person === null || !meant || reason.trim() === ''}
                 loading={bring.isPending}
