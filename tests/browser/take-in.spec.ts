@@ -202,6 +202,10 @@ prepared('what is refused is said at its field, and nothing typed is lost', asyn
   await expect(page.getByText('licensed people only')).toBeVisible();
 
   await contact.fill('eleni@example.org');
+  await page.route('**/rpc/counter/takeIn', (route) => route.abort());
+  await hands.press('Control+Enter');
+  await expect(page.getByRole('alert')).toContainText('does not answer');
+  await page.unroute('**/rpc/counter/takeIn');
   await hands.press('Control+Enter');
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Taken in');
   await page.getByRole('button', { name: 'Next customer' }).click();

@@ -38,3 +38,8 @@ export function focusField(within: HTMLElement | null, field: TakeInField): void
       );
   target?.focus();
 }
+
+/** Puts the focus on the button that takes the machine in. */
+export function focusTakeIn(within: HTMLElement | null): void {
+  within?.querySelector<HTMLElement>('[data-take-in]')?.focus();
+}

@@ -6,7 +6,7 @@ import { refusalOf } from '../../common/refusal.tsx';
 import { useBy } from '../../common/station.tsx';
 import { useWrite } from '../../common/use-write.ts';
 import type { Faults, TakeInDraft, TakeInField } from './draft.ts';
-import { FIELD_ORDER, focusField } from './field-order.ts';
+import { FIELD_ORDER, focusField, focusTakeIn } from './field-order.ts';
 import { faultsOf, hasField, stillWanted, takeInCall } from './take-in-call.ts';
 import type { Taken } from './taken-panel.tsx';
 import type { usePlates } from './use-plates.ts';
@@ -82,7 +82,11 @@ export function useTakeIn({ draft, setDraft, plates, form, onTaken }: TakeInOpti
           }));
         if (field !== undefined) showFaults({ [field]: message });
         else if (code === 'SERIAL_TAKEN') showFaults({ serial: 'Known already: see below.' });
-        else showFaults(faultsOf(issues));
+        else {
+          showFaults(faultsOf(issues));
+          // The field was left when it was sent: without the focus in the form no key would try again.
+          if (issues.length === 0) setTimeout(() => focusTakeIn(form.current));
+        }
       },
     }),
   );
