@@ -56,7 +56,9 @@ describe('common practice, no source', () => {
     expect(aim({ high: 0.08, aim: 0 })).toBe(0);
     expect(() => aim({ low: 380 })).toThrow(RangeError);
     expect(() => aim({ high: 0.08 })).toThrow(RangeError);
-    expect(() => aim({ low: 0.2, high: 0.4, aim: 0.41 })).toThrow(RangeError);
+    for (const outside of [0.19, 0.41])
+      expect(() => aim({ low: 0.2, high: 0.4, aim: outside })).toThrow(RangeError);
+    expect(() => aim({ low: 380, aim: 370 })).toThrow(RangeError);
     expect(aim({ low: 0.2, high: 0.4, aim: 0.4 })).toBe(0.4);
   });
 
