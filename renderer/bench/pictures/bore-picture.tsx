@@ -7,8 +7,9 @@ import classes from './pictures.module.css';
 
 const LEVELS = ['top', 'middle', 'bottom'] as const;
 const HEIGHT_OF: Record<(typeof LEVELS)[number], number> = { top: 72, middle: 132, bottom: 192 };
-const CENTRE = 110;
-const RADIUS = 72;
+/** Left of the middle: the levels are named on the right. */
+const CENTRE = 86;
+const RADIUS = 70;
 const FLAT = 24;
 
 export interface PictureProps {
@@ -61,12 +62,12 @@ export function BorePicture({ done, now }: PictureProps) {
               done={done.has(`${level}-${axis}`)}
             />
           ))}
-          <text x={CENTRE + RADIUS + 6} y={HEIGHT_OF[level] + 4} className={classes.small}>
+          <text x={CENTRE + RADIUS + 12} y={HEIGHT_OF[level] + 4} className={classes.small}>
             {level}
           </text>
         </g>
       ))}
-      <line x1={14} x2={206} y1={258} y2={258} className={classes.shaft} />
+      <line x1={CENTRE - 84} x2={CENTRE + 84} y1={258} y2={258} className={classes.shaft} />
       <text x={CENTRE} y={277} textAnchor="middle" className={classes.small}>
         crankshaft
       </text>
