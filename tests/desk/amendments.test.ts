@@ -237,6 +237,17 @@ describe('what intake wrote down', () => {
   });
 });
 
+test('a customer who is called otherwise is found by the new name, with machines and jobs', async () => {
+  const { desk, by } = shop;
+  const jobId = await takenIn();
+  const { customer, machineDetails } = await job(jobId);
+  const { id, phone, email, address, reachBy, note } = customer;
+  const name = 'Greta Quistgaard';
+  await desk.counter.reviseCustomer({ by, id, name, phone, email, address, reachBy, note });
+  const hits = await desk.counter.search({ text: 'quistgaard' });
+  expect(hits.map((hit) => hit.id)).toEqual(expect.arrayContaining([jobId, id, machineDetails.id]));
+});
+
 /** What a paper says, by its number. */
 function contentOf(number: string) {
   const row = shop.context.store.read

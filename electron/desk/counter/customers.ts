@@ -10,6 +10,8 @@ import { internationalPhone } from '../../../shared/work/phone.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
 import { type Writing, write } from '../writing.ts';
+import { findMachineAnew } from './machines.ts';
+import { findJobAnew } from './search-text.ts';
 
 type Facts = Pick<Customer, 'name' | 'phone' | 'email' | 'address' | 'reachBy' | 'note'>;
 
@@ -67,6 +69,9 @@ const revise = os.counter.reviseCustomer.handler(({ input: { by, id, ...facts },
       .set(columnsOf(writing, facts, before.number))
       .where(eq(customerTable.id, id))
       .run();
+    for (const machine of findMachines(writing.store, '', id, 500))
+      findMachineAnew(writing, machine);
+    for (const job of jobsOfCustomer(writing.store, id)) findJobAnew(writing, job.id);
     writing.note({ customer: id, name: facts.name, formerName: before.name });
     return found(customerById(writing.store, id), 'customer');
   }),

@@ -60,6 +60,15 @@ export function giveMachineTo(
   return found(machineById(store, machine.id), 'machine');
 }
 
+/** After its owner's name was mended. */
+export function findMachineAnew({ store }: Writing, machine: Machine): void {
+  store
+    .update(machineTable)
+    .set({ searchText: machineSearchText(machine, machine.customerName) })
+    .where(eq(machineTable.id, machine.id))
+    .run();
+}
+
 /** The machine that has this make and serial number already. */
 export function machineWithSameSerial(writing: Writing, facts: Facts): Machine | undefined {
   const key = serialKeyOf(facts);
