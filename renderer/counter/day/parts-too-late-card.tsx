@@ -30,9 +30,7 @@ export function PartsTooLateCard({ jobs }: { jobs: Day['partsTooLate'] }) {
               <span className={classes.wait}>
                 <span>Parts {format.shortDate(expectedOn)}</span>
                 {job.promisedFor !== null && (
-                  <span className={classes.since}>
-                    promised {format.shortDate(job.promisedFor)}
-                  </span>
+                  <span className={classes.since}>due {format.shortDate(job.promisedFor)}</span>
                 )}
               </span>
             </Link>
