@@ -1,4 +1,3 @@
-import { useMemo } from 'react';
 import { Temporal } from 'temporal-polyfill';
 import { useShop, useToday } from './shop.tsx';
 
@@ -45,28 +44,33 @@ export function daysBetween(from: string, to: string): number {
   return Temporal.PlainDate.from(from).until(to, { largestUnit: 'day' }).days;
 }
 
+/** Made when it is first asked for: each takes milliseconds, and a page needs one or two. */
+function dateTime(locale: string, options: Intl.DateTimeFormatOptions): (date: Date) => string {
+  let made: Intl.DateTimeFormat | undefined;
+  return (date) => {
+    made ??= new Intl.DateTimeFormat(locale, options);
+    return made.format(date);
+  };
+}
+
 export function makeFormat(locale: string, timeZone: string, today: string): Format {
   const parts = { weekday: 'short', month: 'short', day: 'numeric', timeZone: 'UTC' } as const;
-  const long = new Intl.DateTimeFormat(locale, { ...parts, year: 'numeric' });
-  const short = new Intl.DateTimeFormat(locale, parts);
-  const day = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone });
-  const moment = new Intl.DateTimeFormat(locale, {
-    dateStyle: 'medium',
-    timeStyle: 'short',
-    timeZone,
-  });
-  const time = new Intl.DateTimeFormat(locale, { timeStyle: 'short', timeZone });
-  const wallTime = new Intl.DateTimeFormat(locale, { timeStyle: 'short', timeZone: 'UTC' });
+  const long = dateTime(locale, { ...parts, year: 'numeric' });
+  const short = dateTime(locale, parts);
+  const day = dateTime(locale, { dateStyle: 'medium', timeZone });
+  const moment = dateTime(locale, { dateStyle: 'medium', timeStyle: 'short', timeZone });
+  const time = dateTime(locale, { timeStyle: 'short', timeZone });
+  const wallTime = dateTime(locale, { timeStyle: 'short', timeZone: 'UTC' });
   // The sentences around these words are English, so they are, too.
   const relative = new Intl.RelativeTimeFormat('en', { numeric: 'auto' });
   const noon = (isoDate: string): Date => new Date(`${isoDate}T12:00:00Z`);
   return {
-    date: (isoDate) => long.format(noon(isoDate)),
-    shortDate: (isoDate) => short.format(noon(isoDate)),
-    instant: (iso) => moment.format(new Date(iso)),
-    day: (iso) => day.format(new Date(iso)),
-    time: (iso) => time.format(new Date(iso)),
-    wallTime: (text) => wallTime.format(new Date(`2000-01-01T${text}:00Z`)),
+    date: (isoDate) => long(noon(isoDate)),
+    shortDate: (isoDate) => short(noon(isoDate)),
+    instant: (iso) => moment(new Date(iso)),
+    day: (iso) => day(new Date(iso)),
+    time: (iso) => time(new Date(iso)),
+    wallTime: (text) => wallTime(new Date(`2000-01-01T${text}:00Z`)),
     ago: (iso) => {
       const { unit, count } = lasted(iso);
       return unit === 'minute' && count < 1 ? 'just now' : relative.format(-count, unit);
@@ -80,9 +84,18 @@ export function makeFormat(locale: string, timeZone: string, today: string): For
   };
 }
 
+const kept = new Map<string, Format>();
+
+/** One for all that is on the page. */
+function formatFor(locale: string, timeZone: string, today: string): Format {
+  const key = [locale, timeZone, today].join(' ');
+  const format = kept.get(key) ?? makeFormat(locale, timeZone, today);
+  kept.set(key, format);
+  return format;
+}
+
 /** Dates and instants in the shop's locale and time zone. */
 export function useFormat(): Format {
   const { locale, timeZone } = useShop();
-  const today = useToday();
-  return useMemo(() => makeFormat(locale, timeZone, today), [locale, timeZone, today]);
+  return formatFor(locale, timeZone, useToday());
 }
