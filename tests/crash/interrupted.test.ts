@@ -15,7 +15,7 @@ import {
 import type { Store, WriteStore } from '../../db/store.ts';
 import { desk, deskInterceptors } from '../../electron/desk/index.ts';
 import type { JobId } from '../../shared/contract/ids.ts';
-import { blankPaper, openTestShop, plainIntake, type TestShop } from '../desk/shop.ts';
+import { openTestShop, plainIntake, type TestShop } from '../desk/shop.ts';
 
 /**
  * A call of the till that breaks off, at every step that it takes in the store and once more before it is
@@ -49,7 +49,7 @@ const breaking = (store: WriteStore): WriteStore =>
 let shop: TestShop;
 let client: TestShop['desk'];
 beforeAll(async () => {
-  shop = await openTestShop({ drawPaper: blankPaper });
+  shop = await openTestShop();
   const { store } = shop.context;
   const frail: Store = {
     ...store,

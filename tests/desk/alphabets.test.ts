@@ -1,10 +1,11 @@
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { drawPaper } from '../../electron/paper/index.ts';
 import { openTestShop, plainIntake, type TestShop, typed } from './shop.ts';
 
 let shop: TestShop;
 beforeAll(async () => {
-  shop = await openTestShop();
+  shop = await openTestShop({ drawPaper });
 });
 afterAll(() => shop.close());
 

@@ -1,5 +1,6 @@
 import { parse } from 'csv-parse/sync';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { drawPaper } from '../../electron/paper/index.ts';
 import type { CustomerId, JobId } from '../../shared/contract/ids.ts';
 import type { ReportTable } from '../../shared/contract/till/index.ts';
 import { REPORTS } from '../../shared/work/reports.ts';
@@ -51,7 +52,7 @@ const jobOf = (name: string) => {
 };
 
 beforeAll(async () => {
-  shop = await openTestShop();
+  shop = await openTestShop({ drawPaper });
   const { desk, by } = shop;
   await desk.office.setShop({
     ...(await desk.office.shop({})),

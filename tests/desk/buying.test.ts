@@ -1,5 +1,6 @@
 import { parse } from 'csv-parse/sync';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { drawPaper } from '../../electron/paper/index.ts';
 import type { SupplierId } from '../../shared/contract/ids.ts';
 import { openPartsShop, type PartsShop } from './parts-shop.ts';
 
@@ -8,7 +9,7 @@ import { openPartsShop, type PartsShop } from './parts-shop.ts';
 let shop: PartsShop;
 let supplierId: SupplierId;
 beforeAll(async () => {
-  shop = await openPartsShop();
+  shop = await openPartsShop({ drawPaper });
   const { desk, by } = shop;
   ({ id: supplierId } = await desk.parts.addSupplier({
     by,

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { drawPaper } from '../../electron/paper/index.ts';
 import type { JobId } from '../../shared/contract/ids.ts';
 import { readPaper } from '../unit/paper/reading-back.ts';
 import { openTestShop, plainIntake, type TestShop, typed } from './shop.ts';
@@ -11,7 +12,7 @@ let shop: TestShop;
 let jobId: JobId;
 
 beforeAll(async () => {
-  shop = await openTestShop();
+  shop = await openTestShop({ drawPaper });
   const { desk, by } = shop;
   const model = await desk.specbook.addModel({
     by,

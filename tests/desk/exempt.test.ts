@@ -1,5 +1,6 @@
 import { execFileSync } from 'node:child_process';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { drawPaper } from '../../electron/paper/index.ts';
 import type { JobId, PaperId } from '../../shared/contract/ids.ts';
 import { openTestShop, plainIntake, type TestShop } from './shop.ts';
 
@@ -14,7 +15,7 @@ const lines = [
 ];
 
 beforeAll(async () => {
-  shop = await openTestShop();
+  shop = await openTestShop({ drawPaper });
   const { desk, by } = shop;
   await desk.office.setShop({
     ...(await desk.office.shop({})),

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { drawPaper } from '../../electron/paper/index.ts';
 import {
   type CustomerId,
   EngineId,
@@ -34,7 +35,7 @@ const record = (jobId: JobId, place: string, text: string, more: object = {}) =>
 
 /** The same machine comes in three times, its bore a little wider each time. */
 beforeAll(async () => {
-  shop = await openTestShop();
+  shop = await openTestShop({ drawPaper });
   const { desk, by } = shop;
   const model = await desk.specbook.addModel({
     by,

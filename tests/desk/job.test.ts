@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { drawPaper } from '../../electron/paper/index.ts';
 import type { EstimateId, JobId } from '../../shared/contract/ids.ts';
 import { addCorvane, openTestShop, plainIntake, type TestShop, typed } from './shop.ts';
 
@@ -7,7 +8,7 @@ import { addCorvane, openTestShop, plainIntake, type TestShop, typed } from './s
 
 let shop: TestShop;
 beforeAll(async () => {
-  shop = await openTestShop();
+  shop = await openTestShop({ drawPaper });
 });
 afterAll(() => shop.close());
 

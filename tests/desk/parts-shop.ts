@@ -15,8 +15,10 @@ export interface PartsShop extends TestShop {
 
 type Need = readonly [partId: PartId, quantity: number];
 
-export async function openPartsShop(): Promise<PartsShop> {
-  const shop = await openTestShop();
+export async function openPartsShop(
+  options?: Parameters<typeof openTestShop>[0],
+): Promise<PartsShop> {
+  const shop = await openTestShop(options);
   const { desk, by } = shop;
   let serial = 0;
 

@@ -12,7 +12,6 @@ import {
   deskInterceptors,
   undisturbed,
 } from '../../electron/desk/index.ts';
-import { drawPaper } from '../../electron/paper/index.ts';
 import type { StaffId } from '../../shared/contract/ids.ts';
 import type { Contract } from '../../shared/contract/index.ts';
 
@@ -33,9 +32,10 @@ export const typed = (name: string) => ({ name });
 
 const STEP = 60_000;
 
-/** Stands for a PDF where a test issues papers by the thousand; drawing has tests of its own. */
-export const blankPaper: DeskContext['drawPaper'] = () => new TextEncoder().encode('%PDF-');
+/** Stands for a PDF: drawing has tests of its own, and takes longer than the rest of a call. */
+const blankPaper: DeskContext['drawPaper'] = () => new TextEncoder().encode('%PDF-');
 
+/** @param options `{ drawPaper }` of `electron/paper` for a test that looks at its papers */
 export async function openTestShop(
   options: Partial<Pick<DeskContext, 'drawPaper'>> = {},
 ): Promise<TestShop> {
@@ -49,7 +49,7 @@ export async function openTestShop(
   const context: DeskContext = {
     store,
     now,
-    drawPaper,
+    drawPaper: blankPaper,
     program: { version: '0.0.0' },
     alone: undisturbed,
     ...options,

@@ -2,13 +2,13 @@ import { ORPCError } from '@orpc/client';
 import fc from 'fast-check';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { CustomerId, JobId } from '../../shared/contract/ids.ts';
-import { blankPaper, openTestShop, plainIntake, type TestShop } from './shop.ts';
+import { openTestShop, plainIntake, type TestShop } from './shop.ts';
 
 /** Billing, paying, crediting and giving back, in any order: the books of a customer always close. */
 
 let shop: TestShop;
 beforeAll(async () => {
-  shop = await openTestShop({ drawPaper: blankPaper });
+  shop = await openTestShop();
   const { desk, by } = shop;
   const facts = await desk.office.shop({});
   const taxes = [
