@@ -96,7 +96,9 @@ export function openStore(folder: string, options: StoreOptions = {}): Store {
     },
     write(work) {
       if (holds > 0) throw new StoreHeld();
-      return current.read.transaction((store) => work(store), { behavior: 'immediate' });
+      const { db, read } = current;
+      // The same handle as for reading, so that what was prepared for it serves within, too.
+      return db.transaction(() => work(read)).immediate();
     },
     copy: (made, progress) => copyStore(current.db, known, dataFolder, made, progress),
     hold() {

@@ -1,10 +1,11 @@
-import { and, asc, desc, eq, inArray, isNull, lt } from 'drizzle-orm';
+import { and, asc, desc, eq, inArray, isNull, lt, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
 import type { Gauge, GaugeCheck, Reading } from '../../shared/contract/bench/index.ts';
 import { GaugeId, ReadingId, SpecificationId } from '../../shared/contract/ids.ts';
 import { gaugeUncertainty } from '../../shared/trade/index.ts';
 import { calibrationOf } from '../../shared/work/gauge-checks.ts';
 import { LASH_POSITIONS } from '../../shared/work/lash-position.ts';
+import { prepared } from '../prepared.ts';
 import { gauge, holdPointEvent, job, reading, staff } from '../schema/index.ts';
 import type { ReadStore } from '../store.ts';
 import { checksByGauge, checksOf, gaugeRemarks } from './gauge-checks.ts';
@@ -86,12 +87,16 @@ const asReading = (
   superseded,
 });
 
+const rowsOfJob = prepared((store) =>
+  readingRows(store)
+    .where(eq(reading.jobId, sql.placeholder('jobId')))
+    .orderBy(asc(reading.at), asc(reading.id))
+    .prepare(),
+);
+
 /** A job's readings in the order in which they were taken, superseded ones among them. */
 export function readingsOf(store: ReadStore, jobId: string): Reading[] {
-  const rows = readingRows(store)
-    .where(eq(reading.jobId, jobId))
-    .orderBy(asc(reading.at), asc(reading.id))
-    .all();
+  const rows = rowsOfJob(store).all({ jobId });
   const superseded = new Set(rows.map((row) => row.reading.supersedes));
   const remarkOn = gaugeRemarks(
     store,

@@ -3,6 +3,7 @@ import type { PaperCard } from '../../shared/contract/counter.ts';
 import { PaperId, StaffId } from '../../shared/contract/ids.ts';
 import type { JournalEntry, Shop, Staff, TaxRule } from '../../shared/contract/office.ts';
 import type { PaperKind } from '../../shared/work/vocabulary.ts';
+import { prepared } from '../prepared.ts';
 import { issuedPaper, journal, shop, staff } from '../schema/index.ts';
 import type { ReadStore } from '../store.ts';
 import { namesWithin } from './journal-names.ts';
@@ -37,8 +38,10 @@ const EVERYWHERE_ALWAYS: Pick<TaxRule, 'place' | 'from' | 'until'> = {
   until: null,
 };
 
+const shopRow = prepared((store) => store.select().from(shop).prepare());
+
 export function shopOf(store: ReadStore): Shop & { demo: boolean } {
-  const row = store.select().from(shop).get();
+  const row = shopRow(store).get();
   if (row === undefined) return { ...UNNAMED_SHOP, demo: false };
   const { only: _only, ...facts } = row;
   // Taxes that were set before they had places and dates have neither.
@@ -50,8 +53,16 @@ const asStaff = (row: typeof staff.$inferSelect): Staff => ({ ...row, id: StaffI
 export const staffList = (store: ReadStore): Staff[] =>
   store.select().from(staff).orderBy(asc(staff.name)).all().map(asStaff);
 
+const staffRow = prepared((store) =>
+  store
+    .select()
+    .from(staff)
+    .where(eq(staff.id, sql.placeholder('id')))
+    .prepare(),
+);
+
 export function staffById(store: ReadStore, id: string): Staff | undefined {
-  const row = store.select().from(staff).where(eq(staff.id, id)).get();
+  const row = staffRow(store).get({ id });
   return row && asStaff(row);
 }
 
@@ -67,14 +78,19 @@ const paperColumns = {
   issuedBy: staff.name,
 };
 
-export const papersOf = (store: ReadStore, jobId: string): PaperCard[] =>
+const papersOfJob = prepared((store) =>
   store
     .select(paperColumns)
     .from(issuedPaper)
     .innerJoin(staff, eq(staff.id, issuedPaper.issuedBy))
-    .where(eq(issuedPaper.jobId, jobId))
+    .where(eq(issuedPaper.jobId, sql.placeholder('jobId')))
     .orderBy(asc(issuedPaper.id))
-    .all()
+    .prepare(),
+);
+
+export const papersOf = (store: ReadStore, jobId: string): PaperCard[] =>
+  papersOfJob(store)
+    .all({ jobId })
     .map((row) => ({ ...row, id: PaperId.parse(row.id) }));
 
 export function paperCard(store: ReadStore, id: string): PaperCard | undefined {

@@ -1,6 +1,7 @@
-import { asc, eq } from 'drizzle-orm';
+import { asc, eq, sql } from 'drizzle-orm';
 import type { Customer } from '../../../shared/contract/counter.ts';
 import { CustomerId } from '../../../shared/contract/ids.ts';
+import { prepared } from '../../prepared.ts';
 import { customer } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { matches } from '../search-text.ts';
@@ -23,7 +24,15 @@ export const findCustomers = (store: ReadStore, text: string, limit: number): Cu
     .all()
     .map(asCustomer);
 
+const rowById = prepared((store) =>
+  store
+    .select()
+    .from(customer)
+    .where(eq(customer.id, sql.placeholder('id')))
+    .prepare(),
+);
+
 export function customerById(store: ReadStore, id: string): Customer | undefined {
-  const row = store.select().from(customer).where(eq(customer.id, id)).get();
+  const row = rowById(store).get({ id });
   return row && asCustomer(row);
 }

@@ -10,6 +10,7 @@ import {
   notInArray,
   or,
   type SQL,
+  sql,
 } from 'drizzle-orm';
 import type { JobCard, JobDossier } from '../../../shared/contract/counter.ts';
 import type { Signature } from '../../../shared/contract/fields.ts';
@@ -20,6 +21,7 @@ import {
   type MachineKind,
   PAPER_KINDS,
 } from '../../../shared/work/vocabulary.ts';
+import { prepared } from '../../prepared.ts';
 import {
   customer,
   intakeAmendment,
@@ -160,14 +162,18 @@ export const jobRowById = (store: ReadStore, id: string) =>
 export const jobIdByNumber = (store: ReadStore, number: number): string | undefined =>
   store.select({ id: job.id }).from(job).where(eq(job.number, number)).get()?.id;
 
-export const movesOf = (store: ReadStore, jobId: string): JobDossier['moves'] =>
+const movesOfJob = prepared((store) =>
   store
     .select({ to: jobMove.to, at: jobMove.at, by: staff.name, note: jobMove.note })
     .from(jobMove)
     .innerJoin(staff, eq(staff.id, jobMove.by))
-    .where(eq(jobMove.jobId, jobId))
+    .where(eq(jobMove.jobId, sql.placeholder('jobId')))
     .orderBy(asc(jobMove.id))
-    .all();
+    .prepare(),
+);
+
+export const movesOf = (store: ReadStore, jobId: string): JobDossier['moves'] =>
+  movesOfJob(store).all({ jobId });
 
 /** What the customer signed at intake. */
 export function intakeSignatureOf(store: ReadStore, jobId: string): Signature {
@@ -189,9 +195,15 @@ const amendmentsOf = (store: ReadStore, jobId: string): JobDossier['amendments']
     .orderBy(asc(intakeAmendment.id))
     .all();
 
+const rowById = prepared((store) =>
+  rows(store)
+    .where(eq(job.id, sql.placeholder('id')))
+    .prepare(),
+);
+
 /** All that the counter knows of a job. */
 export function dossierOf(store: ReadStore, jobId: string): JobDossier | undefined {
-  const row = rows(store).where(eq(job.id, jobId)).get();
+  const row = rowById(store).get({ id: jobId });
   if (row === undefined) return undefined;
   const owner = customerById(store, row.job.customerId);
   const machineDetails = machineById(store, row.job.machineId);

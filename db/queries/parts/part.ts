@@ -1,7 +1,8 @@
-import { asc, eq } from 'drizzle-orm';
+import { asc, eq, sql } from 'drizzle-orm';
 import { PartId } from '../../../shared/contract/ids.ts';
 import type { Part } from '../../../shared/contract/parts/index.ts';
 import { partPrice } from '../../../shared/money/index.ts';
+import { prepared } from '../../prepared.ts';
 import { part, stockMovement } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { shopOf } from '../office.ts';
@@ -37,8 +38,14 @@ export const findParts = (store: ReadStore, text: string, limit: number): Part[]
     .all()
     .map(pricing(store));
 
+const rowById = prepared((store) =>
+  rows(store)
+    .where(eq(part.id, sql.placeholder('id')))
+    .prepare(),
+);
+
 export function partById(store: ReadStore, id: string): Part | undefined {
-  const row = rows(store).where(eq(part.id, id)).get();
+  const row = rowById(store).get({ id });
   return row && pricing(store)(row);
 }
 

@@ -1,8 +1,9 @@
-import { and, desc, eq, inArray, isNotNull } from 'drizzle-orm';
+import { and, desc, eq, inArray, isNotNull, sql } from 'drizzle-orm';
 import { EngineModelId, SpecificationId } from '../../../shared/contract/ids.ts';
 import type { NamedModel, Specification } from '../../../shared/contract/specbook.ts';
 import { sameThread } from '../../../shared/trade/index.ts';
 import { FEATURES, type Feature } from '../../../shared/work/features.ts';
+import { prepared } from '../../prepared.ts';
 import { engineModel, source, specification, staff } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { asSource } from './sources.ts';
@@ -56,14 +57,15 @@ function latestOf(found: Row[]): Row[] {
 const inOrderOfWork = (specifications: Specification[]): Specification[] =>
   specifications.toSorted((a, b) => FEATURES.indexOf(a.feature) - FEATURES.indexOf(b.feature));
 
+const rowsOfModel = prepared((store) =>
+  rows(store)
+    .where(eq(specification.engineModelId, sql.placeholder('engineModelId')))
+    .prepare(),
+);
+
 /** The latest revision of each feature that an entry states itself, in the order of the work. */
 export const ownSpecifications = (store: ReadStore, engineModelId: string): Specification[] =>
-  inOrderOfWork(
-    asSpecifications(
-      store,
-      latestOf(rows(store).where(eq(specification.engineModelId, engineModelId)).all()),
-    ),
-  );
+  inOrderOfWork(asSpecifications(store, latestOf(rowsOfModel(store).all({ engineModelId }))));
 
 /** What holds for a variant: its own, and for every other feature what its family states. */
 export function mergedWithFamily(
