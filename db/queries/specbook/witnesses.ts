@@ -1,7 +1,8 @@
-import { asc, eq, inArray } from 'drizzle-orm';
+import { asc, type Column, eq, sql } from 'drizzle-orm';
 import type { Contradiction, Specification } from '../../../shared/contract/specbook.ts';
 import { openContradictions } from '../../../shared/work/contradiction.ts';
 import { standingOf } from '../../../shared/work/standing.ts';
+import { prepared } from '../../prepared.ts';
 import {
   confirmation,
   contradiction,
@@ -14,25 +15,38 @@ import { asSource } from './sources.ts';
 
 type SpecificationRow = typeof specification.$inferSelect;
 
-const confirmationsOf = (store: ReadStore, ids: string[]) =>
+/** One list of any length, so that the statement is always the same. */
+const among = (column: Column) =>
+  sql`${column} in (select value from json_each(${sql.placeholder('ids')}))`;
+
+const confirmationsAmong = prepared((store) =>
   store
     .select({ confirmation, source, byName: staff.name })
     .from(confirmation)
     .innerJoin(source, eq(source.id, confirmation.sourceId))
     .innerJoin(staff, eq(staff.id, confirmation.by))
-    .where(inArray(confirmation.specificationId, ids))
+    .where(among(confirmation.specificationId))
     .orderBy(asc(confirmation.id))
-    .all();
+    .prepare(),
+);
 
-const contradictionsOf = (store: ReadStore, ids: string[]) =>
+const confirmationsOf = (store: ReadStore, ids: string[]) =>
+  confirmationsAmong(store).all({ ids: JSON.stringify(ids) });
+
+const contradictionsAmong = prepared((store) =>
   store
     .select({ contradiction, source, byName: staff.name })
     .from(contradiction)
     .innerJoin(source, eq(source.id, contradiction.sourceId))
     .innerJoin(staff, eq(staff.id, contradiction.by))
-    .where(inArray(contradiction.specificationId, ids))
+    .where(among(contradiction.specificationId))
     .orderBy(asc(contradiction.at), asc(contradiction.id))
-    .all()
+    .prepare(),
+);
+
+const contradictionsOf = (store: ReadStore, ids: string[]) =>
+  contradictionsAmong(store)
+    .all({ ids: JSON.stringify(ids) })
     .map((row) => ({ ...row.contradiction, source: row.source, byName: row.byName }));
 
 type ContradictionRow = ReturnType<typeof contradictionsOf>[number];
