@@ -2,6 +2,7 @@ import { mkdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { addCounts, closingLine, countsOf, playwrightCounts, vitestCounts } from './counts.ts';
 import { provide } from './provisions.ts';
+import { playwrightTimes, slowestLine, vitestTimes } from './slowest.ts';
 import { root, runLane, runStep, type Step, type StepOutcome } from './step.ts';
 
 const reports = join(root, 'test-results');
@@ -46,8 +47,10 @@ async function runEverything(): Promise<void> {
 
   // Two at a time, then the browser tests alone: they have two workers of their own.
   const [checked, [tested]] = await Promise.all([runLane(checks, tell), runLane([tests], tell)]);
+  process.stdout.write(slowestLine(vitestReport, vitestTimes));
   const browsed = await runStep(browserTests);
   tell(browsed);
+  process.stdout.write(slowestLine(browserReport, playwrightTimes));
 
   const counts = addCounts([
     countsOf(vitestReport, vitestCounts, tested?.passed ?? false),

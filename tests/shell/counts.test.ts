@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { addCounts, closingLine, countsOf, playwrightCounts, vitestCounts } from '../run/counts.ts';
+import { playwrightTimes, slowestLine, vitestTimes } from '../run/slowest.ts';
 
 let folder: string;
 beforeAll(() => {
@@ -40,4 +41,23 @@ test('the closing line', () => {
   ]);
   expect(closingLine(sum)).toBe('8 passed, 1 failed');
   expect(closingLine({ ...sum, skipped: 2 })).toBe('8 passed, 1 failed, 2 skipped');
+});
+
+test('the files that took longest come first', () => {
+  const line = slowestLine(
+    report(
+      JSON.stringify({
+        testResults: [
+          { name: '/shop/short.test.ts', startTime: 1_000, endTime: 2_000 },
+          { name: '/shop/long.test.ts', startTime: 1_000, endTime: 13_400 },
+        ],
+      }),
+    ),
+    vitestTimes,
+  );
+  expect(line.trim()).toBe('longest: long.test.ts 12 s, short.test.ts 1 s');
+  const specs = [{ tests: [{ results: [{ duration: 1_500 }] }] }];
+  const browser = { suites: [{ file: 'till.spec.ts', specs, suites: [{ file: '', specs }] }] };
+  expect(playwrightTimes(browser)).toEqual([{ file: 'till.spec.ts', seconds: 3 }]);
+  expect(slowestLine(join(folder, 'absent.json'), playwrightTimes)).toBe('');
 });
