@@ -15,8 +15,7 @@ export function useWork(id: LongWorkId | null): { work: LongWork | undefined; er
   const { data, error } = useQuery(
     deskQuery.office.longWork.queryOptions({
       input: id === null ? skipToken : { id },
-      refetchInterval: ({ state }) =>
-        state.data === undefined || state.data.state === 'running' ? SOON : false,
+      refetchInterval: ({ state }) => (state.data?.state === 'running' ? SOON : false),
     }),
   );
   const [runs, setRuns] = useState(false);
