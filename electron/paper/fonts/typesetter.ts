@@ -95,8 +95,14 @@ export class Typesetter {
       if (end > start && this.#width(paragraph, start, end + piece.length, style) > width)
         finish(end);
       end += piece.length;
-      while (end - start > 1 && this.#width(paragraph, start, end, style) > width)
-        finish(start + this.#headThatFits(paragraph, start, end, style, width));
+      while (
+        end - start > LONGEST ||
+        (end - start > 1 && this.#width(paragraph, start, end, style) > width)
+      ) {
+        const length = this.#lengthThatFits(paragraph, start, end, style, width);
+        if (length === end - start) break;
+        finish(start + length);
+      }
     }
     if (end > start || text === '') finish(end);
     return evened(lines);
@@ -135,21 +141,31 @@ export class Typesetter {
     return this.#document.widthOfString(run.text) + spacing;
   }
 
-  /** Length of the longest beginning that fits, at least one letter, for a word wider than its column. */
-  #headThatFits(
+  /**
+   * Length of the longest beginning that fits, at least one letter: less than all for a word wider than its
+   * column. It is looked for from short to long, since laying out what doesn't fit may cost much.
+   */
+  #lengthThatFits(
     paragraph: Paragraph,
     start: number,
     end: number,
     style: TextStyle,
     width: number,
   ): number {
-    let length = 0;
-    for (const letter of lettersOf(paragraph.text.slice(start, end))) {
-      const longer = length + letter.length;
-      if (length > 0 && this.#width(paragraph, start, start + longer, style) > width) break;
-      length = longer;
+    const ends = endsOf(lettersOf(paragraph.text.slice(start, end)));
+    const fits = (count: number) =>
+      this.#width(paragraph, start, start + (ends[count - 1] ?? 0), style) <= width;
+    let most = 1;
+    let tooMany = ends.length + 1;
+    while (tooMany - most > 1) {
+      const beyond = tooMany > ends.length;
+      const count = beyond
+        ? Math.min(ends.length, Math.max(FIRST_PROBE, most * 2))
+        : Math.floor((most + tooMany) / 2);
+      if (fits(count)) most = count;
+      else tooMany = count;
     }
-    return length;
+    return ends[most - 1] ?? 0;
   }
 
   #use({ family, shaped }: Run, { face, size }: TextStyle) {
@@ -162,6 +178,19 @@ export class Typesetter {
     }
     this.#document.font(name).fontSize(size * (FAMILIES[family].scale ?? 1));
   }
+}
+
+/** In letters: about what a column holds, and more than any does. */
+const FIRST_PROBE = 64;
+const LONGEST = 400;
+
+/** Where each letter ends. */
+function endsOf(letters: string[]): number[] {
+  let end = 0;
+  return letters.map((letter) => {
+    end += letter.length;
+    return end;
+  });
 }
 
 /** Lines of a paragraph, those from right to left all with their beginning where the widest has it. */

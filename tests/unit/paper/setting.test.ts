@@ -1,8 +1,9 @@
+import fc from 'fast-check';
 import PDFDocument from 'pdfkit';
 import { describe, expect, it } from 'vitest';
 import { Paragraph } from '../../../electron/paper/fonts/direction.ts';
 import { drawable } from '../../../electron/paper/fonts/drawable.ts';
-import { familiesFor } from '../../../electron/paper/fonts/families.ts';
+import { FAMILIES, familiesFor } from '../../../electron/paper/fonts/families.ts';
 import { fontForOneDocument } from '../../../electron/paper/fonts/font-files.ts';
 import { breakablePieces } from '../../../electron/paper/fonts/line-break.ts';
 import { runsOf } from '../../../electron/paper/fonts/runs.ts';
@@ -100,6 +101,38 @@ describe('shapes', () => {
     expect(said.toReversed().join('')).toBe('محمد لا');
   });
 
+  it.each([
+    ['arabic', 'rtla', 'اأبتجدرسشطعفقلمهويىةلاًُّ ١()'],
+    ['devanagari', 'ltra', 'कखगतदनपमयरलवशसह\u094d\u093f\u0940\u0941\u0947\u0902\u093c\u200d १'],
+    ['bengali', 'ltra', 'কখগতদনপমযরলশসহ\u09cd\u09bf\u09c0\u09c1\u09c7\u09cb\u0982\u09bc '],
+    ['malayalam', 'ltra', 'കഗതദനപമയരലവശസഹ\u0d4d\u0d3f\u0d40\u0d46\u0d4a\u0d02ൻ '],
+    ['khmer', 'ltra', 'កខគតនបមយរលសហ\u17d2\u17b7\u17be\u17c4\u17bb\u17c6 '],
+    ['myanmar', 'ltra', 'ကခဂငတနပမယရလသဟ\u1039\u103a\u103b\u103c\u103d\u103e\u102d\u102f\u1031 '],
+    ['thai', 'ltra', 'กขคงจชดตนบปมรลสหเแใไาำ\u0e34\u0e48\u0e49 '],
+  ] as const)(
+    'of %s say all of any text, in whatever order its signs come',
+    (family, way, letters) => {
+      const font = shapedFont(
+        fontForOneDocument(family, 'regular'),
+        FAMILIES[family].setting === 'words',
+      );
+      fc.assert(
+        fc.property(
+          fc.array(fc.constantFrom(...letters), { minLength: 1, maxLength: 8 }),
+          (typed) => {
+            const text = drawable(typed.join(''));
+            const glyphs = font
+              .layout(text, [way])
+              .glyphs.map(({ codePoints }) => String.fromCodePoint(...codePoints));
+            const said = (way === 'rtla' ? glyphs.reverse() : glyphs).join('');
+            expect(said.replaceAll('\u200f', '')).toBe(text);
+          },
+        ),
+        { numRuns: 40 },
+      );
+    },
+  );
+
   it('are found for Burmese that the library would draw for ever', () => {
     const font = shapedFont(fontForOneDocument('myanmar', 'regular'), false);
     expect(font.layout('ရှို').glyphs).toHaveLength(4);
@@ -115,6 +148,18 @@ describe('lines', () => {
     ['70.000/70.025 mm', ['70.000/70.025 ', 'mm']],
   ])('%s breaks between words', (text, pieces) => {
     expect(breakablePieces(text)).toEqual(pieces);
+  });
+
+  it('of one long word are found without laying out the rest each time', () => {
+    const document = new PDFDocument({ font: '' });
+    const style = { face: 'regular', size: 10, leading: 12, ink: '#000000' } as const;
+    const type = new Typesetter(document, 'en-US');
+    const lines = type.lines('क'.repeat(1000), style, 200);
+    expect(lines.map((line) => line.text).join('')).toBe('क'.repeat(1000));
+    for (const { text, width } of lines.slice(0, -1)) {
+      expect(width).toBeLessThanOrEqual(200);
+      expect(type.widthOf(`${text}क`, style)).toBeGreaterThan(200);
+    }
   });
 
   it('from right to left begin at the right, and hold the words in their order', () => {
