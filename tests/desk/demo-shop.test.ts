@@ -159,7 +159,7 @@ describe('forty jobs', () => {
   test('what waits for a part names it and when it is expected', () => {
     const waiting = jobs.filter(({ state }) => state === 'waits-for-parts');
     for (const { stateNote } of waiting)
-      expect(stateNote).toMatch(/\(\S+\) from .+, expected \d{4}-\d\d-\d\d$/);
+      expect(stateNote).toMatch(/\(\S+\) from .+, expected [A-Z][a-z]{2} \d{1,2}, \d{4}$/);
     expect(waiting.length).toBeGreaterThan(0);
   });
 
