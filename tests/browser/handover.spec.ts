@@ -118,7 +118,7 @@ prepared('what still stands in the way is named, with the way to it', async ({ p
   });
   await page.goto(`/job/${code}`);
   await expect(page.getByText('no entry chosen yet')).toBeVisible();
-  await page.getByRole('link', { name: 'Choose the engine' }).click();
+  await page.getByRole('link', { name: 'choose it at the bench' }).click();
   await expect(page).toHaveURL(`/job/${code}/bench`);
   await page.goto(`/job/${code}/handover`);
   await expect(page.getByText('Valve lash set cold')).toBeVisible();
