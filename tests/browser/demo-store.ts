@@ -9,7 +9,13 @@ const lockedFor = 5 * 60_000;
 
 /** One for each state of the sources and each day, since the shop's story ends today. */
 function cacheFolder(): string {
-  const sources = fingerprint(programRoot, ['db', 'shared', 'electron/command', 'electron/desk']);
+  const sources = fingerprint(programRoot, [
+    'db',
+    'shared',
+    'electron/command',
+    'electron/desk',
+    'electron/paper',
+  ]);
   const today = new Date().toISOString().slice(0, 10);
   return join(programRoot, 'dist', `demo-store-${today}-${sources.slice(0, 12)}`);
 }
