@@ -139,8 +139,6 @@ test('features that the book doesn’t know wait under More, without faults', as
   await expect(
     page.getByRole('img', { name: /Measure now: the width of the ground seat/ }),
   ).toBeVisible();
-  // A link half under the bar at the top would count as a target that is too small.
-  await page.evaluate(() => window.scrollTo(0, 0));
   await noFaultsInEitherTheme(page);
   for (const at of ['main-journal', 'deck-flatness', 'chamber-volume']) {
     await page.goto(`/job/${code}/bench?at=${at}`);

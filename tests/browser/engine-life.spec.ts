@@ -1,4 +1,3 @@
-import type { Page } from '@playwright/test';
 import type { StaffId } from '../../shared/contract/ids.ts';
 import { benchJob, expect, test } from './bench-shop.ts';
 import type { Desk } from './desk-client.ts';
@@ -53,12 +52,6 @@ async function wornEngine(desk: Desk, by: StaffId) {
   return { ...first, customerId, engineId: machineDetails.engine.id };
 }
 
-const looks = async (page: Page) => {
-  // A field half under the bar at the top would count as a target that is too small.
-  await page.evaluate(() => window.scrollTo(0, 0));
-  await looksRight(page);
-};
-
 test('an engine’s life is one step from its job, and says how it wears', async ({
   page,
   desk,
@@ -80,7 +73,7 @@ test('an engine’s life is one step from its job, and says how it wears', async
   await expect(trend).toContainText('scatter');
   const rows = page.getByRole('table', { name: /^Every reading of: Crankpin/ }).getByRole('row');
   await expect(rows).toHaveCount(4);
-  await looks(page);
+  await looksRight(page);
 
   // All three were measured today: over dates there is no wear to tell.
   await page.getByText('Dates', { exact: true }).click();
@@ -103,13 +96,13 @@ test('it reads well in the dark on a tablet, and without any reading', async ({
   const { engineId } = await wornEngine(desk, by);
   await page.goto(`/engine/${engineId}`);
   await expect(page.getByRole('img', { name: /^Crankpin/ })).toBeVisible();
-  await looks(page);
+  await looksRight(page);
 
   const { jobId } = await benchJob(desk, by);
   const { machineDetails } = await desk.counter.job({ id: jobId });
   await page.goto(`/engine/${machineDetails.engine.id}`);
   await expect(page.getByText('Nothing was measured yet')).toBeVisible();
-  await looks(page);
+  await looksRight(page);
   await page.goto(`/engine/${jobId}`);
   await expect(page.getByText('There is no such engine')).toBeVisible();
 });
@@ -139,7 +132,7 @@ test('the clearance sheet is issued from the measuring page, and kept with the p
   });
   await page.getByRole('button', { name: 'Clearance sheet…' }).press('Enter');
   await dialog.getByRole('switch', { name: 'Show both units' }).setChecked(true);
-  await looks(page);
+  await looksRight(page);
   await dialog.getByRole('button', { name: 'Issue the sheet' }).press('Enter');
   const paper = dialog.getByRole('button', { name: /^Clearance sheet K-\d{6}$/ });
   await expect(paper).toBeVisible();
@@ -149,7 +142,7 @@ test('the clearance sheet is issued from the measuring page, and kept with the p
       .getByRole('region', { name: 'Papers' })
       .getByRole('button', { name: /^Clearance sheet K-\d{6}$/ }),
   ).toBeVisible();
-  await looks(page);
+  await looksRight(page);
 });
 
 test('running hours are asked where they cost a hurried hand no key', async ({

@@ -1,5 +1,4 @@
 import { readFileSync } from 'node:fs';
-import type { Page } from '@playwright/test';
 import type { StaffId } from '../../shared/contract/ids.ts';
 import { expect, test, unique } from './bench-shop.ts';
 import type { Desk } from './desk-client.ts';
@@ -54,12 +53,6 @@ async function fennick(desk: Desk, by: StaffId) {
   return { model, manual, bulletin };
 }
 
-async function clean(page: Page) {
-  // Scrolled, a button half under the bar at the top counts as too small.
-  await page.evaluate(() => window.scrollTo(0, 0));
-  await looksRight(page);
-}
-
 test('two sources that disagree stand beside each other until a revision settles it', async ({
   page,
   desk,
@@ -96,7 +89,7 @@ test('two sources that disagree stand beside each other until a revision settles
   await entry.getByText('1 earlier revision, and what changed').click();
   await expect(entry).toContainText('High: 0.4 → 0.5');
   await expect(entry).toContainText('Source: Maker’s manual');
-  await clean(page);
+  await looksRight(page);
 });
 
 test('a variant holds what its family states, and says which is whose', async ({
@@ -129,7 +122,7 @@ test('a variant holds what its family states, and says which is whose', async ({
     .first()
     .click();
   await expect(page.getByRole('group', { name: 'Variants' })).toContainText(name);
-  await clean(page);
+  await looksRight(page);
 });
 
 test('while a torque is typed, what the same thread is tightened to elsewhere stands beside it', async ({
@@ -154,7 +147,7 @@ test('while a torque is typed, what the same thread is tightened to elsewhere st
   await expect(form.getByText('7/16 UNF has 20 threads per inch')).toBeVisible();
   await thread.fill('M8x1,25');
   await expect(torques).toBeVisible();
-  await clean(page);
+  await looksRight(page);
 });
 
 test('an engine model goes out as a file and comes in as one, with a look at it before', async ({
@@ -187,7 +180,7 @@ test('an engine model goes out as a file and comes in as one, with a look at it 
   await choose('mended.csv', text.replace(',0.2,0.4,', ',0.2,0.45,'));
   await expect(form.getByRole('row', { name: /Coil air gap/ })).toContainText('becomes a revision');
   await expect(form.getByRole('row', { name: /Head bolts/ })).toContainText('stays as it is');
-  await clean(page);
+  await looksRight(page);
   await form.getByRole('button', { name: 'Take it into the book' }).click();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText(`Fennick ${model.model}`);
   await expect(page.getByRole('article', { name: 'Coil air gap' })).toContainText('0.2–0.45 mm');
@@ -211,7 +204,7 @@ test('a page of a source is kept with it, and looked at', async ({ page, desk, b
   await expect(seen.getByRole('img', { name: 'page 12.png' })).toBeVisible();
   await page.keyboard.press('Escape');
   await expect(seen).toHaveCount(0);
-  await clean(page);
+  await looksRight(page);
 
   await choose('page 13.pdf', 'application/pdf', Buffer.from('%PDF-1.7\n'));
   const download = page.waitForEvent('download');
