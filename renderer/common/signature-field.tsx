@@ -61,7 +61,10 @@ export function SignatureField(props: SignatureFieldProps) {
             leftSection={<IconPencilCheck size={18} aria-hidden />}
             onClick={() => sign({ name: suggestedName })}
           >
-            Sign as <bdi>{suggestedName}</bdi>
+            {/* One piece: a button parts its children and drops the space between them. */}
+            <span>
+              Sign as <bdi>{suggestedName}</bdi>
+            </span>
           </Button>
         )}
         {value !== null && (
