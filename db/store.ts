@@ -2,7 +2,7 @@ import { existsSync, renameSync, rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type Database from 'better-sqlite3';
 import { type BetterSQLite3Database, drizzle } from 'drizzle-orm/better-sqlite3';
-import type { BackUpOrigin } from '../shared/work/back-ups.ts';
+import type { BackUpOrigin } from '../shared/work/office/back-ups.ts';
 import { type BackUp, type CopyProgress, copyStore } from './back-ups/copy.ts';
 import { syncFolder } from './back-ups/files.ts';
 import { backUpFolder, stageFolder } from './back-ups/folders.ts';

@@ -1,7 +1,7 @@
 import { mkdirSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
-import { backUpFileName } from '../../shared/work/back-ups.ts';
+import { backUpFileName } from '../../shared/work/office/back-ups.ts';
 import { syncFile, syncFolder } from './files.ts';
 
 /** Rows that a copy must have as many of as the original. */

@@ -1,7 +1,7 @@
 import { mkdirSync, renameSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
-import { type BackUpOrigin, backUpFileName } from '../../shared/work/back-ups.ts';
+import { type BackUpOrigin, backUpFileName } from '../../shared/work/office/back-ups.ts';
 import type { Migration } from '../migrations.ts';
 import { checkStoreFile } from './check.ts';
 import { sha256Of, syncFile, syncFolder } from './files.ts';

@@ -1,6 +1,10 @@
 import { existsSync, mkdirSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import { type BackUpOrigin, dailyToDrop, readBackUpName } from '../../shared/work/back-ups.ts';
+import {
+  type BackUpOrigin,
+  dailyToDrop,
+  readBackUpName,
+} from '../../shared/work/office/back-ups.ts';
 
 export interface BackUpFile {
   fileName: string;

@@ -1,4 +1,4 @@
-import type { BackUpTroubleCode } from '../../shared/work/back-ups.ts';
+import type { BackUpTroubleCode } from '../../shared/work/office/back-ups.ts';
 
 /** A copy that was not made, or a file that can't be brought back; the contract has the sentences. */
 export class BackUpTrouble extends Error {

@@ -1,11 +1,11 @@
 import { convert, type Unit } from '../../shared/trade/index.ts';
+import { type LashPosition, wantsPosition } from '../../shared/work/bench/lash-position.ts';
 import {
   type EngineShape,
   type MeasuredFeature,
   measuredFeaturesOf,
   placesOf,
 } from '../../shared/work/features.ts';
-import { type LashPosition, wantsPosition } from '../../shared/work/lash-position.ts';
 import type { Phase } from '../../shared/work/vocabulary.ts';
 import type { DemoEngine, DemoSpecification, SpecificationUnit } from './engines/engine.ts';
 import type { GaugeKey } from './gauges.ts';

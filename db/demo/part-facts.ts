@@ -1,5 +1,5 @@
-import type { FittedPart } from '../../shared/work/decision-parts.ts';
-import type { PartNumberKind } from '../../shared/work/stock-words.ts';
+import type { FittedPart } from '../../shared/work/bench/deciding/decision-parts.ts';
+import type { PartNumberKind } from '../../shared/work/parts/stock-words.ts';
 import type { EngineKey } from './engines/index.ts';
 import type { PartNumber } from './parts.ts';
 

@@ -1,8 +1,8 @@
 import { and, asc, desc, eq, lt, ne } from 'drizzle-orm';
 import type { Decision } from '../../shared/contract/bench/decisions.ts';
 import { DecisionId } from '../../shared/contract/ids.ts';
-import { type JobSizes, sizesItCameWith } from '../../shared/work/decided-limits.ts';
-import { choiceLabel } from '../../shared/work/decision-rules.ts';
+import { type JobSizes, sizesItCameWith } from '../../shared/work/bench/deciding/decided-limits.ts';
+import { choiceLabel } from '../../shared/work/bench/deciding/decision-rules.ts';
 import { decision, job, jobMove, staff } from '../schema/index.ts';
 import type { ReadStore } from '../store.ts';
 

@@ -1,7 +1,7 @@
 import { asc, eq, inArray } from 'drizzle-orm';
 import type { GaugeCheck } from '../../shared/contract/bench/index.ts';
+import { type DoubtfulSpan, doubtfulSpans, inDoubt } from '../../shared/work/bench/gauge-checks.ts';
 import { dateIn } from '../../shared/work/calendar.ts';
-import { type DoubtfulSpan, doubtfulSpans, inDoubt } from '../../shared/work/gauge-checks.ts';
 import { gauge, gaugeCheck, staff } from '../schema/index.ts';
 import type { ReadStore } from '../store.ts';
 import { shopOf } from './office.ts';

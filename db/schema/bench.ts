@@ -9,12 +9,15 @@ import {
 } from 'drizzle-orm/sqlite-core';
 import type { Verdict } from '../../shared/contract/bench/index.ts';
 import type { SPECIFICATION_UNITS } from '../../shared/contract/specbook.ts';
+import type { BuildStep } from '../../shared/work/bench/build-steps.ts';
+import type {
+  DecisionChoice,
+  DecisionSubject,
+} from '../../shared/work/bench/deciding/decisions.ts';
 import type { Check, CheckFigure, Found, WorkWanted } from '../../shared/work/bench/diagnosis.ts';
-import type { BuildStep } from '../../shared/work/build-steps.ts';
-import type { DecisionChoice, DecisionSubject } from '../../shared/work/decisions.ts';
+import type { HoldPointEvent } from '../../shared/work/bench/hold-points.ts';
+import type { KeptTestRun } from '../../shared/work/bench/test-run.ts';
 import type { MeasuredFeature } from '../../shared/work/features.ts';
-import type { HoldPointEvent } from '../../shared/work/hold-points.ts';
-import type { KeptTestRun } from '../../shared/work/test-run.ts';
 import type { GaugeKind, Phase } from '../../shared/work/vocabulary.ts';
 import { date, flag, id, instant, json } from './columns.ts';
 import { engine, job } from './counter.ts';

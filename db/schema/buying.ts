@@ -6,7 +6,7 @@ import {
   text,
   uniqueIndex,
 } from 'drizzle-orm/sqlite-core';
-import type { PriceFileState } from '../../shared/work/stock-words.ts';
+import type { PriceFileState } from '../../shared/work/parts/stock-words.ts';
 import { date, id, instant, minor } from './columns.ts';
 import { job } from './counter.ts';
 import { issuedPaper, staff } from './office.ts';

@@ -1,7 +1,7 @@
 import { index, integer, real, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
 import type { Signature } from '../../shared/contract/fields.ts';
-import type { IntakeFacts } from '../../shared/work/intake-facts.ts';
-import type { JobState } from '../../shared/work/job-state.ts';
+import type { IntakeFacts } from '../../shared/work/counter/intake-facts.ts';
+import type { JobState } from '../../shared/work/counter/job-state.ts';
 import type { ApprovalWay, MachineKind, ReachBy, Symptom } from '../../shared/work/vocabulary.ts';
 import { date, id, instant, json, minor } from './columns.ts';
 import { issuedPaper, staff } from './office.ts';

@@ -9,8 +9,8 @@ import {
   text,
   uniqueIndex,
 } from 'drizzle-orm/sqlite-core';
-import type { FittedPart } from '../../shared/work/decision-parts.ts';
-import type { PartNumberKind } from '../../shared/work/stock-words.ts';
+import type { FittedPart } from '../../shared/work/bench/deciding/decision-parts.ts';
+import type { PartNumberKind } from '../../shared/work/parts/stock-words.ts';
 import type { PriceRule } from '../../shared/work/vocabulary.ts';
 import { id, instant, minor } from './columns.ts';
 import { staff } from './office.ts';

@@ -6,7 +6,7 @@ import {
   sqliteTable,
   text,
 } from 'drizzle-orm/sqlite-core';
-import type { MovementKind } from '../../shared/work/stock-words.ts';
+import type { MovementKind } from '../../shared/work/parts/stock-words.ts';
 import { purchaseOrderLine, supplier } from './buying.ts';
 import { flag, id, instant, minor } from './columns.ts';
 import { job } from './counter.ts';

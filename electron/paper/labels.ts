@@ -1,5 +1,5 @@
 import type { LabelSettings, LabelSort, LabelSymbol } from '../../shared/contract/parts/index.ts';
-import { type LabelPlace, labelPlaces, PAPER_SIZES } from '../../shared/work/label-layout.ts';
+import { type LabelPlace, labelPlaces, PAPER_SIZES } from '../../shared/work/parts/label-layout.ts';
 import type { PaperHead } from './content.ts';
 import { code128, QUIET_MODULES } from './furniture/code-128.ts';
 import { MILLIMETRE } from './furniture/ink.ts';

@@ -5,7 +5,7 @@ import {
   isWornButGood,
   limitsAt,
   WORN_BUT_GOOD,
-} from '../../shared/work/reading-verdict.ts';
+} from '../../shared/work/bench/reading-verdict.ts';
 import { printedLimits } from '../common/measure/measure-words.ts';
 
 type Figure = Pick<DerivedOnSheet, 'value' | 'phase' | 'verdict' | 'specification'>;

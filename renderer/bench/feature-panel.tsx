@@ -7,8 +7,8 @@ import type {
   Reading,
 } from '../../shared/contract/bench/index.ts';
 import type { EngineModelId, JobCode } from '../../shared/contract/ids.ts';
+import { type LashPosition, wantsPosition } from '../../shared/work/bench/lash-position.ts';
 import type { Feature, MeasuredFeature } from '../../shared/work/features.ts';
-import { type LashPosition, wantsPosition } from '../../shared/work/lash-position.ts';
 import type { Phase } from '../../shared/work/vocabulary.ts';
 import { AllMeasured } from './all-measured.tsx';
 import { useFeatureHabit } from './bench-habits.ts';

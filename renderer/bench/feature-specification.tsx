@@ -4,7 +4,7 @@ import { Link } from 'react-router';
 import type { FeatureOnSheet } from '../../shared/contract/bench/index.ts';
 import type { EngineModelId, JobCode } from '../../shared/contract/ids.ts';
 import { display, unitLabel } from '../../shared/trade/index.ts';
-import { otherUnit } from '../../shared/work/reading-in-words.ts';
+import { otherUnit } from '../../shared/work/bench/reading-in-words.ts';
 import { SOURCE_KIND_LABELS } from '../../shared/work/vocabulary.ts';
 import { StandingBadge } from '../common/badges.tsx';
 import { bandWords, hasBand, printedLimits } from '../common/measure/measure-words.ts';

@@ -2,7 +2,7 @@ import { Anchor, Table, Text, Title } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from 'react-router';
 import type { Gauge, GaugeReadings } from '../../shared/contract/bench/index.ts';
-import { asTyped } from '../../shared/work/reading-in-words.ts';
+import { asTyped } from '../../shared/work/bench/reading-in-words.ts';
 import { PHASE_LABELS } from '../../shared/work/vocabulary.ts';
 import { VerdictBadge } from '../common/badges.tsx';
 import { deskQuery } from '../common/desk.ts';

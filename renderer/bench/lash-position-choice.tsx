@@ -5,7 +5,7 @@ import {
   LASH_POSITION_LABELS,
   LASH_POSITIONS,
   type LashPosition,
-} from '../../shared/work/lash-position.ts';
+} from '../../shared/work/bench/lash-position.ts';
 import classes from './bench.module.css';
 
 /** Asks where the engine stands before valve lash is read: nothing can be typed until it is said. */

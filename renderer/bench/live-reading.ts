@@ -12,7 +12,7 @@ import {
   type PlaceBand,
   type ReadingVerdict,
   verdictOn,
-} from '../../shared/work/reading-verdict.ts';
+} from '../../shared/work/bench/reading-verdict.ts';
 
 /** What can be said of a reading while it is being typed, before the desk has it. */
 export type LiveReading =

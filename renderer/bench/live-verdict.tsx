@@ -2,7 +2,7 @@ import { Stack, Text, VisuallyHidden } from '@mantine/core';
 import { useDebouncedValue } from '@mantine/hooks';
 import type { Gauge } from '../../shared/contract/bench/index.ts';
 import { display, type Unit, unitLabel } from '../../shared/trade/index.ts';
-import { likelyReading } from '../../shared/work/likely-reading.ts';
+import { likelyReading } from '../../shared/work/bench/likely-reading.ts';
 import { VerdictBadge } from '../common/badges.tsx';
 import { BandBar } from '../common/measure/band-bar.tsx';
 import { hasBand, verdictSentence } from '../common/measure/measure-words.ts';

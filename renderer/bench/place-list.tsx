@@ -2,7 +2,7 @@ import { Text, UnstyledButton, VisuallyHidden } from '@mantine/core';
 import { IconArrowBigRightFilled, IconPoint } from '@tabler/icons-react';
 import type { FeatureOnSheet, Gauge, Reading } from '../../shared/contract/bench/index.ts';
 import { display } from '../../shared/trade/index.ts';
-import { asTyped } from '../../shared/work/reading-in-words.ts';
+import { asTyped } from '../../shared/work/bench/reading-in-words.ts';
 import { PHASE_LABELS, type Phase } from '../../shared/work/vocabulary.ts';
 import { useFormat } from '../common/format.ts';
 import classes from './bench.module.css';

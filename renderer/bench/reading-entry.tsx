@@ -6,9 +6,9 @@ import type { FeatureOnSheet, Gauge, Reading } from '../../shared/contract/bench
 import type { JobId } from '../../shared/contract/ids.ts';
 import { SPECIFICATION_UNITS } from '../../shared/contract/specbook.ts';
 import { dimensionOf, display, parseReading, toBase, unitLabel } from '../../shared/trade/index.ts';
-import type { LashPosition } from '../../shared/work/lash-position.ts';
-import { asTyped } from '../../shared/work/reading-in-words.ts';
-import { suspicionOf } from '../../shared/work/suspicion.ts';
+import type { LashPosition } from '../../shared/work/bench/lash-position.ts';
+import { asTyped } from '../../shared/work/bench/reading-in-words.ts';
+import { suspicionOf } from '../../shared/work/bench/suspicion.ts';
 import type { Phase } from '../../shared/work/vocabulary.ts';
 import { deskQuery } from '../common/desk.ts';
 import { RefusalAlert } from '../common/refusal.tsx';

@@ -1,10 +1,10 @@
 import type { Reading, Verdict } from '../../shared/contract/bench/index.ts';
 import { display, type Unit } from '../../shared/trade/index.ts';
-import { limitsInPhase } from '../../shared/work/decided-limits.ts';
-import { LASH_POSITION_LABELS } from '../../shared/work/lash-position.ts';
-import { likelyReading } from '../../shared/work/likely-reading.ts';
-import { otherUnit } from '../../shared/work/reading-in-words.ts';
-import { isWornButGood, WORN_BUT_GOOD } from '../../shared/work/reading-verdict.ts';
+import { limitsInPhase } from '../../shared/work/bench/deciding/decided-limits.ts';
+import { LASH_POSITION_LABELS } from '../../shared/work/bench/lash-position.ts';
+import { likelyReading } from '../../shared/work/bench/likely-reading.ts';
+import { otherUnit } from '../../shared/work/bench/reading-in-words.ts';
+import { isWornButGood, WORN_BUT_GOOD } from '../../shared/work/bench/reading-verdict.ts';
 import { bandWords } from '../common/measure/measure-words.ts';
 import { heldInPhase, type PlaceOnSheet } from './sheet-reading.ts';
 

@@ -7,7 +7,7 @@ import {
   type Unit,
   unitLabel,
 } from '../../shared/trade/index.ts';
-import { verdictOn } from '../../shared/work/reading-verdict.ts';
+import { verdictOn } from '../../shared/work/bench/reading-verdict.ts';
 import { goodToWords, type SheetBand } from '../common/measure/measure-words.ts';
 import { VERDICT_WORDS } from './reading-words.ts';
 

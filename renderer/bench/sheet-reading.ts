@@ -1,7 +1,7 @@
 import type { FeatureOnSheet, Reading, Verdict } from '../../shared/contract/bench/index.ts';
 import { aim } from '../../shared/trade/index.ts';
-import { limitsInPhase } from '../../shared/work/decided-limits.ts';
-import { acceptedBand } from '../../shared/work/reading-verdict.ts';
+import { limitsInPhase } from '../../shared/work/bench/deciding/decided-limits.ts';
+import { acceptedBand } from '../../shared/work/bench/reading-verdict.ts';
 import type { Phase } from '../../shared/work/vocabulary.ts';
 
 /** Reading the sheet: which reading stands, which place is wanted next, how a feature fares. */

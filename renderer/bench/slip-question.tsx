@@ -2,7 +2,7 @@ import { Button, Group, Stack, Text } from '@mantine/core';
 import { IconQuestionMark } from '@tabler/icons-react';
 import { type KeyboardEvent, useEffect, useId, useRef } from 'react';
 import { display, type SlipKind, unitLabel } from '../../shared/trade/index.ts';
-import { likelyReading } from '../../shared/work/likely-reading.ts';
+import { likelyReading } from '../../shared/work/bench/likely-reading.ts';
 import { bandWords, type SheetBand, slipSentence } from '../common/measure/measure-words.ts';
 import classes from './bench.module.css';
 import type { BenchUnit } from './bench-habits.ts';

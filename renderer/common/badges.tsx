@@ -17,7 +17,7 @@ import {
   type TablerIcon,
 } from '@tabler/icons-react';
 import type { Verdict } from '../../shared/contract/bench/index.ts';
-import { JOB_STATE_LABELS, type JobState } from '../../shared/work/job-state.ts';
+import { JOB_STATE_LABELS, type JobState } from '../../shared/work/counter/job-state.ts';
 import { STANDING_LABELS, type Standing } from '../../shared/work/vocabulary.ts';
 
 interface Look {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { JobState } from '../../shared/work/job-state.ts';
+import type { JobState } from '../../shared/work/counter/job-state.ts';
 import { daysLate } from './days-late.ts';
 
 const late = (promisedFor: string | null, state: JobState) =>

@@ -1,4 +1,4 @@
-import { isOwed, type JobState } from '../../shared/work/job-state.ts';
+import { isOwed, type JobState } from '../../shared/work/counter/job-state.ts';
 import { daysBetween } from './format.ts';
 
 /** A job that is ready, stopped or gone is no longer owed by a date; any other is late after it. */

@@ -1,6 +1,6 @@
 import { Text } from '@mantine/core';
 import { IconAlarm } from '@tabler/icons-react';
-import type { JobState } from '../../shared/work/job-state.ts';
+import type { JobState } from '../../shared/work/counter/job-state.ts';
 import { daysLate } from './days-late.ts';
 import { useFormat } from './format.ts';
 import classes from './promised.module.css';

@@ -9,7 +9,7 @@ import {
 } from '@tabler/icons-react';
 import { Link, useLocation } from 'react-router';
 import type { JobDossier } from '../../shared/contract/counter.ts';
-import { JOB_STATE_LABELS } from '../../shared/work/job-state.ts';
+import { JOB_STATE_LABELS } from '../../shared/work/counter/job-state.ts';
 import { StateBadge } from '../common/badges.tsx';
 import { useFormat } from '../common/format.ts';
 import { Promised } from '../common/promised.tsx';

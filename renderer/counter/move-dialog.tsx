@@ -3,7 +3,7 @@ import type { SyntheticEvent } from 'react';
 import { Link } from 'react-router';
 import { z } from 'zod';
 import type { JobDossier } from '../../shared/contract/counter.ts';
-import { JOB_STATE_LABELS, type JobState } from '../../shared/work/job-state.ts';
+import { JOB_STATE_LABELS, type JobState } from '../../shared/work/counter/job-state.ts';
 import { deskQuery } from '../common/desk.ts';
 import { RefusalAlert, refusalOf } from '../common/refusal.tsx';
 import { useBy } from '../common/station.tsx';

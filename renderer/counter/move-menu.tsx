@@ -3,7 +3,11 @@ import { IconArrowBarToRight, IconChevronDown } from '@tabler/icons-react';
 import { useState } from 'react';
 import { Link } from 'react-router';
 import type { JobDossier } from '../../shared/contract/counter.ts';
-import { JOB_STATE_LABELS, type JobState, MOVES_BY_ACTION } from '../../shared/work/job-state.ts';
+import {
+  JOB_STATE_LABELS,
+  type JobState,
+  MOVES_BY_ACTION,
+} from '../../shared/work/counter/job-state.ts';
 import { MoveDialog } from './move-dialog.tsx';
 
 /** Moves that another page makes, and the words for going there. */

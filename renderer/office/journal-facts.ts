@@ -1,6 +1,6 @@
-import { EVERY_BUILD } from '../../shared/work/default-build.ts';
+import { EVERY_BUILD } from '../../shared/work/bench/default-build.ts';
+import { JOB_STATE_LABELS } from '../../shared/work/counter/job-state.ts';
 import { FEATURE_LABELS } from '../../shared/work/features.ts';
-import { JOB_STATE_LABELS } from '../../shared/work/job-state.ts';
 import {
   APPROVAL_WAY_LABELS,
   PAYMENT_METHOD_LABELS,

@@ -3,7 +3,7 @@ import { useDebouncedValue } from '@mantine/hooks';
 import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { JobId } from '../../shared/contract/ids.ts';
-import { JOB_STATE_LABELS, JOB_STATES } from '../../shared/work/job-state.ts';
+import { JOB_STATE_LABELS, JOB_STATES } from '../../shared/work/counter/job-state.ts';
 import { deskQuery } from '../common/desk.ts';
 
 interface JobFieldProps {

@@ -3,7 +3,7 @@ import { type FormEvent, useState } from 'react';
 import type { JobId } from '../../shared/contract/ids.ts';
 import { HAND_MOVEMENTS, type Part } from '../../shared/contract/parts/index.ts';
 import { formatQuantity } from '../../shared/money/index.ts';
-import { MOVEMENT_KIND_LABELS } from '../../shared/work/stock-words.ts';
+import { MOVEMENT_KIND_LABELS } from '../../shared/work/parts/stock-words.ts';
 import { deskQuery } from '../common/desk.ts';
 import { fieldErrors, RefusalAlert } from '../common/refusal.tsx';
 import { useShop } from '../common/shop.tsx';

@@ -3,7 +3,7 @@ import type { KeyboardEvent, RefObject } from 'react';
 import { Link } from 'react-router';
 import type { Part } from '../../shared/contract/parts/index.ts';
 import { formatQuantity } from '../../shared/money/index.ts';
-import { available } from '../../shared/work/stock-ledger.ts';
+import { available } from '../../shared/work/parts/stock-ledger.ts';
 import { Sheet } from '../common/sheet.tsx';
 import { useMoney, useShop } from '../common/shop.tsx';
 import classes from './parts-table.module.css';

@@ -1,6 +1,7 @@
 import { Button, Group, Text, TextInput } from '@mantine/core';
 import { IconChevronRight, IconPlus } from '@tabler/icons-react';
 import { useEffect, useRef, useState } from 'react';
+import { isTorque } from '../../shared/work/bench/torque-check.ts';
 import {
   CORE_FEATURES,
   DERIVED_FEATURES,
@@ -8,7 +9,6 @@ import {
   type Feature,
   RUN_FEATURES,
 } from '../../shared/work/features.ts';
-import { isTorque } from '../../shared/work/torque-check.ts';
 import classes from './specbook.module.css';
 
 const isAmong = (list: readonly Feature[], feature: Feature): boolean => list.includes(feature);

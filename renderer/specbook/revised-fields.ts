@@ -1,4 +1,4 @@
-import type { RevisedField } from '../../shared/work/revision-changes.ts';
+import type { RevisedField } from '../../shared/work/specbook/revision-changes.ts';
 
 /** What people read for a part of a specification that a revision changed. */
 export const FIELD_LABELS: Record<RevisedField, string> = {

@@ -3,7 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import type { Specification } from '../../shared/contract/specbook.ts';
 import { unitLabel } from '../../shared/trade/index.ts';
-import { changesBetween, type RevisedField } from '../../shared/work/revision-changes.ts';
+import { changesBetween, type RevisedField } from '../../shared/work/specbook/revision-changes.ts';
 import { deskQuery } from '../common/desk.ts';
 import { useFormat } from '../common/format.ts';
 import { printedLimits } from '../common/measure/measure-words.ts';

@@ -4,9 +4,9 @@ import type {
   Specification,
 } from '../../shared/contract/specbook.ts';
 import { type NamedThread, parseThread } from '../../shared/trade/index.ts';
-import { threadWords } from '../../shared/work/fastener-words.ts';
+import { isTorque, needsFastener } from '../../shared/work/bench/torque-check.ts';
 import { FEATURE_UNITS, type Feature } from '../../shared/work/features.ts';
-import { isTorque, needsFastener } from '../../shared/work/torque-check.ts';
+import { threadWords } from '../../shared/work/specbook/fastener-words.ts';
 import { decimal } from '../common/measure/decimal.ts';
 import { NO_SOURCE, type SourceDraft } from './source-choice.tsx';
 

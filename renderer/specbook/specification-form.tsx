@@ -18,6 +18,7 @@ import {
   type Specification,
 } from '../../shared/contract/specbook.ts';
 import { dimensionOf, unitLabel } from '../../shared/trade/index.ts';
+import { isTorque, needsFastener } from '../../shared/work/bench/torque-check.ts';
 import {
   DERIVED_FEATURES,
   FEATURE_LABELS,
@@ -27,8 +28,7 @@ import {
   MEASURED_FEATURES,
   RUN_FEATURES,
 } from '../../shared/work/features.ts';
-import { readBand } from '../../shared/work/specification-band.ts';
-import { isTorque, needsFastener } from '../../shared/work/torque-check.ts';
+import { readBand } from '../../shared/work/specbook/specification-band.ts';
 import { deskQuery } from '../common/desk.ts';
 import { fieldErrors, RefusalAlert } from '../common/refusal.tsx';
 import { useBy } from '../common/station.tsx';

@@ -1,5 +1,5 @@
 import type { Fastener, Source } from '../../shared/contract/specbook.ts';
-import { classWords, threadWords } from '../../shared/work/fastener-words.ts';
+import { classWords, threadWords } from '../../shared/work/specbook/fastener-words.ts';
 import { SOURCE_KIND_LABELS } from '../../shared/work/vocabulary.ts';
 
 /** A source in one line: kind, title, edition, page. */

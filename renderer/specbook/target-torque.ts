@@ -1,5 +1,5 @@
 import { aim } from '../../shared/trade/index.ts';
-import type { SpecificationBand } from '../../shared/work/specification-band.ts';
+import type { SpecificationBand } from '../../shared/work/specbook/specification-band.ts';
 
 /** The torque that a specification aims at, N·m; with one limit and no aim, the limit itself. */
 export const targetTorque = (band: SpecificationBand): number | null =>

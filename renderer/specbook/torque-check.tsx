@@ -7,7 +7,7 @@ import {
   torquePlausibility,
   type Unit,
 } from '../../shared/trade/index.ts';
-import type { TypedFastener } from '../../shared/work/torque-check.ts';
+import type { TypedFastener } from '../../shared/work/bench/torque-check.ts';
 import { BandBar } from '../common/measure/band-bar.tsx';
 
 /** What a torque would do to the bolt, as a share of its proof load. */

@@ -5,7 +5,7 @@ import {
   LONG_WORK_KINDS,
   LONG_WORK_STATES,
   LONG_WORK_STEPS,
-} from '../work/back-ups.ts';
+} from '../work/office/back-ups.ts';
 import { OWNER_WANTED, reads, writes } from './base.ts';
 import { Instant, text } from './fields.ts';
 import { LongWorkId, StaffId, UploadId } from './ids.ts';

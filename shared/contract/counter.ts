@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { JOB_STATES, WAITS_ON } from '../work/job-state.ts';
+import { JOB_STATES, WAITS_ON } from '../work/counter/job-state.ts';
 import {
   APPROVAL_WAYS,
   MACHINE_KINDS,

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { FEATURES } from '../work/features.ts';
-import { REVISED_FIELDS } from '../work/revision-changes.ts';
+import { REVISED_FIELDS } from '../work/specbook/revision-changes.ts';
 import { reads, writes } from './base.ts';
 import { EngineModelId, StaffId } from './ids.ts';
 import { SPECIFICATION_UNITS } from './specbook-words.ts';

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { addDays, dateIn, dayBegins, daysFrom, weekBegins } from './calendar.ts';
-import { internationalPhone } from './phone.ts';
+import { internationalPhone } from './counter/phone.ts';
 
 test('the date is the one on the shop’s wall', () => {
   const late = '2026-03-02T04:30:00.000Z';

@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { LINE_PROBLEM_SENTENCES } from '../../shared/work/price-file/words.ts';
+import { LINE_PROBLEM_SENTENCES } from '../../shared/work/parts/price-file/words.ts';
 import { costOf, madePriceFile, partNumber } from '../desk/made-price-file.ts';
 import { noFaults } from './faultless.ts';
 import { expect, test } from './frame-shop.ts';

@@ -8,7 +8,7 @@ import { knownMigrations } from '../../db/migrations.ts';
 import { openStore } from '../../db/store.ts';
 import { backUpDaily } from '../../electron/desk/index.ts';
 import { BACK_UP_REFUSALS } from '../../shared/contract/back-ups.ts';
-import { BACK_UP_TROUBLES, DAILY_KEPT } from '../../shared/work/back-ups.ts';
+import { BACK_UP_TROUBLES, DAILY_KEPT } from '../../shared/work/office/back-ups.ts';
 import { filesIn, openUnsetShop, sendFile, type UnsetShop } from './back-up-shop.ts';
 import { openTestShop, plainIntake, type TestShop } from './shop.ts';
 

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import type { EngineModelId, JobId } from '../../shared/contract/ids.ts';
-import type { BuildStep } from '../../shared/work/build-steps.ts';
+import type { BuildStep } from '../../shared/work/bench/build-steps.ts';
 import { addCorvane, openTestShop, plainIntake, type TestShop } from './shop.ts';
 
 /** A job's own steps: whence they come, what each kind asks for, and what keeps the job on the bench. */

@@ -12,8 +12,8 @@ import { type DeskContext, undisturbed } from '../../electron/desk/index.ts';
 import { drawPaper } from '../../electron/paper/index.ts';
 import type { BenchSheet } from '../../shared/contract/bench/index.ts';
 import type { JobCard } from '../../shared/contract/counter.ts';
+import { JOB_STATES } from '../../shared/work/counter/job-state.ts';
 import { CORE_FEATURES, measuredFeaturesOf } from '../../shared/work/features.ts';
-import { JOB_STATES } from '../../shared/work/job-state.ts';
 import { APPROVAL_WAYS, PAYMENT_METHODS, STANDINGS } from '../../shared/work/vocabulary.ts';
 
 /** A Wednesday. */

@@ -1,4 +1,4 @@
-import type { LineProblem } from '../../shared/work/price-file/words.ts';
+import type { LineProblem } from '../../shared/work/parts/price-file/words.ts';
 
 /** An invented supplier's price file, with one line in a hundred broken in one of ten ways. */
 export interface MadeFile {

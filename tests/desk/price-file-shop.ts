@@ -4,7 +4,7 @@ import type {
   PriceFileMapping,
   PriceFileSketch,
 } from '../../shared/contract/parts/index.ts';
-import { PRICE_FILE_FIELDS } from '../../shared/work/price-file/words.ts';
+import { PRICE_FILE_FIELDS } from '../../shared/work/parts/price-file/words.ts';
 import { openTestShop, type TestShop } from './shop.ts';
 
 export const base64 = (content: string | Buffer) => Buffer.from(content).toString('base64');

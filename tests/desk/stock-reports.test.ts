@@ -1,7 +1,7 @@
 import { parse } from 'csv-parse/sync';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import type { PartId } from '../../shared/contract/ids.ts';
-import { STOCK_REPORTS, type StockReportName } from '../../shared/work/stock-reports.ts';
+import { STOCK_REPORTS, type StockReportName } from '../../shared/work/parts/stock-reports.ts';
 import { readPaper } from '../unit/paper/reading-back.ts';
 import { openPartsShop, type PartsShop } from './parts-shop.ts';
 

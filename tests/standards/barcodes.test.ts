@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { code128 } from '../../electron/paper/furniture/code-128.ts';
-import { gs1CheckDigit, isMisreadGtin } from '../../shared/work/barcode-digits.ts';
+import { gs1CheckDigit, isMisreadGtin } from '../../shared/work/parts/barcode-digits.ts';
 
 /**
  * Code 128: the values of its characters as bars and spaces, ISO/IEC 15417 table 1, from memory. That they

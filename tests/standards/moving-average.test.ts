@@ -7,7 +7,7 @@ import {
   NO_FACTS,
   type Shelf,
   type StockEvent,
-} from '../../shared/work/stock-ledger.ts';
+} from '../../shared/work/parts/stock-ledger.ts';
 
 /**
  * Moving-average cost against a textbook's worked example: Houston Electronics, appendix 6A of an

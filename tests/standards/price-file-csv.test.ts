@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { csvText } from '../../electron/desk/csv-cells.ts';
 import { csvRecords } from '../../electron/desk/parts/price-files/csv-records.ts';
-import { DELIMITERS, type Delimiter } from '../../shared/work/price-file/words.ts';
+import { DELIMITERS, type Delimiter } from '../../shared/work/parts/price-file/words.ts';
 
 /**
  * Price files against RFC 4180, "Common Format and MIME Type for Comma-Separated Values (CSV) Files"

@@ -6,7 +6,7 @@ import {
   normalQuantile,
   reorderPoint,
   safetyStock,
-} from '../../shared/work/reorder.ts';
+} from '../../shared/work/parts/reorder.ts';
 
 /**
  * Reorder point, safety stock and economic order quantity against worked examples of textbooks. Each says

@@ -1,5 +1,5 @@
 import type { Check, Found, WorkWanted } from '../../../shared/work/bench/diagnosis.ts';
-import type { LeakPath } from '../../../shared/work/test-run.ts';
+import type { LeakPath } from '../../../shared/work/bench/test-run.ts';
 
 /** What one check of a diagnosis found, as whoever looked would note it. */
 export interface StoryFinding {

@@ -1,5 +1,5 @@
+import type { JobState } from '../../../shared/work/counter/job-state.ts';
 import type { MeasuredFeature } from '../../../shared/work/features.ts';
-import type { JobState } from '../../../shared/work/job-state.ts';
 import type { ApprovalWay, PaymentMethod, Symptom } from '../../../shared/work/vocabulary.ts';
 import type { MachineKey } from '../machines.ts';
 import type { PartNumber } from '../parts.ts';

@@ -15,7 +15,12 @@ import {
 import type { JobCard, JobDossier } from '../../../shared/contract/counter.ts';
 import type { Signature } from '../../../shared/contract/fields.ts';
 import { CustomerId, JobId, jobCode } from '../../../shared/contract/ids.ts';
-import { isOwed, type JobState, nextStates, waitsOn } from '../../../shared/work/job-state.ts';
+import {
+  isOwed,
+  type JobState,
+  nextStates,
+  waitsOn,
+} from '../../../shared/work/counter/job-state.ts';
 import {
   MACHINE_KIND_LABELS,
   type MachineKind,

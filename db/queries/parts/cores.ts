@@ -1,8 +1,8 @@
 import { asc, eq, gt } from 'drizzle-orm';
 import { jobCode, SupplierId } from '../../../shared/contract/ids.ts';
 import type { PartCores } from '../../../shared/contract/parts/index.ts';
-import { coreStanding } from '../../../shared/work/cores.ts';
 import { fold } from '../../../shared/work/fold.ts';
+import { coreStanding } from '../../../shared/work/parts/cores.ts';
 import { coreMovement, job, part, staff, supplier } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { partName } from './names.ts';

@@ -6,8 +6,8 @@ import type {
   CountLine,
   StockCount,
 } from '../../../shared/contract/parts/index.ts';
-import { liesIn, overlap, racksOf } from '../../../shared/work/bins.ts';
 import { dateIn } from '../../../shared/work/calendar.ts';
+import { liesIn, overlap, racksOf } from '../../../shared/work/parts/bins.ts';
 import { part, staff, stockCount, stockCountLine, stockMovement } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 

@@ -1,9 +1,13 @@
 import { and, asc, eq, inArray, sql } from 'drizzle-orm';
 import { JobId, jobCode } from '../../../shared/contract/ids.ts';
 import type { JobPart, JobParts } from '../../../shared/contract/parts/index.ts';
-import { type Expected, expectedParts, type OnOrder } from '../../../shared/work/expected-parts.ts';
-import { canMove, type JobState } from '../../../shared/work/job-state.ts';
-import { available } from '../../../shared/work/stock-ledger.ts';
+import {
+  type Expected,
+  expectedParts,
+  type OnOrder,
+} from '../../../shared/work/bench/expected-parts.ts';
+import { canMove, type JobState } from '../../../shared/work/counter/job-state.ts';
+import { available } from '../../../shared/work/parts/stock-ledger.ts';
 import { jobMove, purchaseOrder, purchaseOrderLine, stockMovement } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { jobRowById } from '../counter/jobs.ts';

@@ -1,5 +1,5 @@
 import { LabelSettings } from '../../../shared/contract/parts/index.ts';
-import { USUAL_SHEETS } from '../../../shared/work/label-layout.ts';
+import { USUAL_SHEETS } from '../../../shared/work/parts/label-layout.ts';
 import { labelSettings } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { shopOf } from '../office.ts';

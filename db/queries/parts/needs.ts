@@ -1,6 +1,6 @@
 import { and, asc, eq, inArray, isNotNull, notInArray, or, type SQL, sql } from 'drizzle-orm';
-import type { JobState } from '../../../shared/work/job-state.ts';
-import { approvedParts, neededParts } from '../../../shared/work/part-needs.ts';
+import type { JobState } from '../../../shared/work/counter/job-state.ts';
+import { approvedParts, neededParts } from '../../../shared/work/parts/part-needs.ts';
 import {
   approval,
   creditNote,

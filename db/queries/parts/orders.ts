@@ -12,8 +12,8 @@ import type {
   PurchaseOrderCard,
   PurchaseOrderLine,
 } from '../../../shared/contract/parts/index.ts';
-import { orderState } from '../../../shared/work/order-state.ts';
-import { costAt } from '../../../shared/work/stock-ledger.ts';
+import { orderState } from '../../../shared/work/parts/order-state.ts';
+import { costAt } from '../../../shared/work/parts/stock-ledger.ts';
 import {
   job,
   purchaseOrder,

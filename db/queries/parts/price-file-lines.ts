@@ -5,7 +5,7 @@ import {
   type LineProblem,
   PRICE_CHANGES,
   type PriceChangeKind,
-} from '../../../shared/work/price-file/words.ts';
+} from '../../../shared/work/parts/price-file/words.ts';
 import { priceFile, priceFileLine, supplierItem } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 

@@ -1,7 +1,10 @@
 import { and, asc, desc, eq, sql } from 'drizzle-orm';
 import { PriceFileId, SupplierId } from '../../../shared/contract/ids.ts';
 import type { PriceFileCard } from '../../../shared/contract/parts/index.ts';
-import { PRICE_CHANGES, type PriceChangeKind } from '../../../shared/work/price-file/words.ts';
+import {
+  PRICE_CHANGES,
+  type PriceChangeKind,
+} from '../../../shared/work/parts/price-file/words.ts';
 import { priceChange, priceFile, staff, supplier } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { noChanges } from './price-file-lines.ts';

@@ -1,5 +1,9 @@
 import { and, eq, inArray, lte, type SQL, sql } from 'drizzle-orm';
-import { EMPTY_SHELF, type IssuedToJob, type Shelf } from '../../../shared/work/stock-ledger.ts';
+import {
+  EMPTY_SHELF,
+  type IssuedToJob,
+  type Shelf,
+} from '../../../shared/work/parts/stock-ledger.ts';
 import { stockMovement } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 

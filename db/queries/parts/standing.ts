@@ -1,7 +1,7 @@
 import { and, asc, desc, eq, lt, or, sql } from 'drizzle-orm';
 import { jobCode, PartId } from '../../../shared/contract/ids.ts';
 import type { ShelfToPutRight, ValuedShelf } from '../../../shared/contract/parts/index.ts';
-import { averageCost } from '../../../shared/work/stock-ledger.ts';
+import { averageCost } from '../../../shared/work/parts/stock-ledger.ts';
 import { job, part, staff, stockMovement } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { shelfSums } from './shelf.ts';

@@ -1,17 +1,17 @@
 import { eq } from 'drizzle-orm';
 import { JobId, jobCode } from '../../../shared/contract/ids.ts';
 import type { SuggestedOrder, Suggestion, Supplier } from '../../../shared/contract/parts/index.ts';
+import { expectedParts } from '../../../shared/work/bench/expected-parts.ts';
 import { addDays } from '../../../shared/work/calendar.ts';
-import { expectedParts } from '../../../shared/work/expected-parts.ts';
 import { fold } from '../../../shared/work/fold.ts';
 import {
   carriageOn,
   orderQuantity,
   positionOf,
   shortOfMinimum,
-} from '../../../shared/work/order-quantity.ts';
-import { costAt } from '../../../shared/work/stock-ledger.ts';
-import { usageFigures } from '../../../shared/work/usage-figures.ts';
+} from '../../../shared/work/parts/order-quantity.ts';
+import { costAt } from '../../../shared/work/parts/stock-ledger.ts';
+import { usageFigures } from '../../../shared/work/parts/usage-figures.ts';
 import { job, part, stockMovement } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { missingOf, owedOf } from './job-parts.ts';

@@ -1,6 +1,6 @@
 import { eq, gt, sql } from 'drizzle-orm';
 import type { JobCard } from '../../../shared/contract/counter.ts';
-import { comesTooLate } from '../../../shared/work/promise.ts';
+import { comesTooLate } from '../../../shared/work/counter/promise.ts';
 import { purchaseOrder, purchaseOrderLine, stockMovement } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { chainOf } from './chain.ts';

@@ -1,6 +1,6 @@
 import { and, eq, inArray, lt, sql } from 'drizzle-orm';
 import type { Part } from '../../../shared/contract/parts/index.ts';
-import { countsAs, partsUsed } from '../../../shared/work/parts-used.ts';
+import { countsAs, partsUsed } from '../../../shared/work/parts/parts-used.ts';
 import { kitPiece, stockMovement } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { chainOf } from './chain.ts';

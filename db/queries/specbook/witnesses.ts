@@ -1,7 +1,7 @@
 import { asc, type Column, eq, sql } from 'drizzle-orm';
 import type { Contradiction, Specification } from '../../../shared/contract/specbook.ts';
-import { openContradictions } from '../../../shared/work/contradiction.ts';
-import { standingOf } from '../../../shared/work/standing.ts';
+import { openContradictions } from '../../../shared/work/specbook/contradiction.ts';
+import { standingOf } from '../../../shared/work/specbook/standing.ts';
 import { prepared } from '../../prepared.ts';
 import {
   confirmation,

@@ -1,7 +1,7 @@
 import { eq } from 'drizzle-orm';
 import { CustomerId, JobId } from '../../../shared/contract/ids.ts';
 import type { Account, Payment } from '../../../shared/contract/till/index.ts';
-import { approvedAmount, approvedLimit } from '../../../shared/work/approval.ts';
+import { approvedAmount, approvedLimit } from '../../../shared/work/till/approval.ts';
 import { job } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { papersOf, shopOf } from '../office.ts';

@@ -1,7 +1,7 @@
 import { asc, eq } from 'drizzle-orm';
 import { BundleId } from '../../../shared/contract/ids.ts';
 import type { Bundle, LineInput } from '../../../shared/contract/till/index.ts';
-import { rateFor } from '../../../shared/work/clock-lines.ts';
+import { rateFor } from '../../../shared/work/till/clock-lines.ts';
 import { bundle } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { shopOf } from '../office.ts';

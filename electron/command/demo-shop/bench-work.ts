@@ -6,8 +6,8 @@ import {
   receivedReadings,
   shapeOfDemo,
 } from '../../../db/demo/measured.ts';
+import { holdPointsOf } from '../../../shared/work/bench/hold-points.ts';
 import { type MeasuredFeature, measuredFeaturesOf } from '../../../shared/work/features.ts';
-import { holdPointsOf } from '../../../shared/work/hold-points.ts';
 import type { MachineKind } from '../../../shared/work/vocabulary.ts';
 import { runEngine } from './run-work.ts';
 import { idOf, type OpenShop } from './set-up.ts';

@@ -1,7 +1,7 @@
 import { DEMO_OLD_PARTS, type DemoOrder } from '../../../db/demo/orders.ts';
 import { demoPart, type PartNumber, type SupplierName } from '../../../db/demo/parts.ts';
 import { DEMO_SUPPLIERS } from '../../../db/demo/suppliers.ts';
-import { carriageOn } from '../../../shared/work/order-quantity.ts';
+import { carriageOn } from '../../../shared/work/parts/order-quantity.ts';
 import { idOf, type OpenShop, partId } from './set-up.ts';
 import type { Happening } from './tell-job.ts';
 

@@ -8,7 +8,7 @@ import { invoiceNumber } from '../../../db/queries/till/invoices.ts';
 import type { Store } from '../../../db/store.ts';
 import type { FoundBackUp } from '../../../shared/contract/back-ups.ts';
 import { jobCode, LongWorkId, StaffId } from '../../../shared/contract/ids.ts';
-import { readBackUpName } from '../../../shared/work/back-ups.ts';
+import { readBackUpName } from '../../../shared/work/office/back-ups.ts';
 import { os } from '../implementer.ts';
 import { beginWork, outcomeOf, tellOf, type Work, workUnderWay } from './long-work.ts';
 import { sourceFile } from './source.ts';

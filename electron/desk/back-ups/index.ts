@@ -2,7 +2,7 @@ import { closeSync, openSync, readSync, statSync } from 'node:fs';
 import { backUpFolder } from '../../../db/back-ups/folders.ts';
 import { backUpsIn } from '../../../db/back-ups/list.ts';
 import { LARGEST_PIECE } from '../../../shared/contract/back-ups.ts';
-import { DAILY_KEPT } from '../../../shared/work/back-ups.ts';
+import { DAILY_KEPT } from '../../../shared/work/office/back-ups.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
 import { bringBack } from './bring-back.ts';

@@ -2,7 +2,7 @@ import type { Tell } from '../../../db/back-ups/trouble.ts';
 import type { Store } from '../../../db/store.ts';
 import type { LongWork } from '../../../shared/contract/back-ups.ts';
 import type { LongWorkId } from '../../../shared/contract/ids.ts';
-import type { LongWorkKind, LongWorkStep } from '../../../shared/work/back-ups.ts';
+import type { LongWorkKind, LongWorkStep } from '../../../shared/work/office/back-ups.ts';
 import { refusalFor, Stopped } from './refusals.ts';
 
 /** A work that goes on in this process while other calls are answered. */

@@ -12,8 +12,8 @@ import {
   missingReadings,
   missingWords,
   openHoldPoints,
-} from '../../../shared/work/hold-points.ts';
-import { type RunStanding, runStanding } from '../../../shared/work/run-step.ts';
+} from '../../../shared/work/bench/hold-points.ts';
+import { type RunStanding, runStanding } from '../../../shared/work/bench/run-step.ts';
 import { bookOf } from './book.ts';
 import { stepsOfJob } from './job-steps.ts';
 

@@ -4,7 +4,7 @@ import { buildSheet as buildSheetTable } from '../../../db/schema/index.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import type { BuildSheet } from '../../../shared/contract/bench/index.ts';
 import { EngineModelId } from '../../../shared/contract/ids.ts';
-import { repeatedKeys } from '../../../shared/work/build-steps.ts';
+import { repeatedKeys } from '../../../shared/work/bench/build-steps.ts';
 import { os } from '../implementer.ts';
 import { badInput, found } from '../refuse.ts';
 import { write } from '../writing.ts';

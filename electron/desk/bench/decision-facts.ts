@@ -9,13 +9,19 @@ import type {
   Reading,
 } from '../../../shared/contract/bench/index.ts';
 import type { Part } from '../../../shared/contract/parts/index.ts';
-import type { PartFigure } from '../../../shared/work/decision-figures.ts';
-import type { EngineFacts } from '../../../shared/work/decision-grounds.ts';
-import { oversizesKept, type ShelfPart } from '../../../shared/work/decision-parts.ts';
-import { decisionPartsOf } from '../../../shared/work/decision-rules.ts';
-import { COMMON_OVERSIZES, COMMON_UNDERSIZES } from '../../../shared/work/decision-sizes.ts';
+import type { PartFigure } from '../../../shared/work/bench/deciding/decision-figures.ts';
+import type { EngineFacts } from '../../../shared/work/bench/deciding/decision-grounds.ts';
+import {
+  oversizesKept,
+  type ShelfPart,
+} from '../../../shared/work/bench/deciding/decision-parts.ts';
+import { decisionPartsOf } from '../../../shared/work/bench/deciding/decision-rules.ts';
+import {
+  COMMON_OVERSIZES,
+  COMMON_UNDERSIZES,
+} from '../../../shared/work/bench/deciding/decision-sizes.ts';
+import { acceptedBand, limitsAt } from '../../../shared/work/bench/reading-verdict.ts';
 import { FEATURE_UNITS } from '../../../shared/work/features.ts';
-import { acceptedBand, limitsAt } from '../../../shared/work/reading-verdict.ts';
 import { sheetOf } from './sheet.ts';
 
 /** What advice is taken from: the sheet's figures as received, the shelf, and what was decided. */

@@ -1,7 +1,10 @@
 import { decision as decisionTable } from '../../../db/schema/index.ts';
 import type { Decision, JobDecisions, PartToDecide } from '../../../shared/contract/bench/index.ts';
-import { adviceOn, figuresBeside } from '../../../shared/work/decision-advice.ts';
-import { type FittedPart, fittingParts } from '../../../shared/work/decision-parts.ts';
+import { adviceOn, figuresBeside } from '../../../shared/work/bench/deciding/decision-advice.ts';
+import {
+  type FittedPart,
+  fittingParts,
+} from '../../../shared/work/bench/deciding/decision-parts.ts';
 import {
   choiceLabel,
   choicesFor,
@@ -10,9 +13,12 @@ import {
   partLabel,
   takesStep,
   whyReasonIsWanted,
-} from '../../../shared/work/decision-rules.ts';
-import { machineTo, type Size } from '../../../shared/work/decision-sizes.ts';
-import type { DecisionChoice, DecisionSubject } from '../../../shared/work/decisions.ts';
+} from '../../../shared/work/bench/deciding/decision-rules.ts';
+import { machineTo, type Size } from '../../../shared/work/bench/deciding/decision-sizes.ts';
+import type {
+  DecisionChoice,
+  DecisionSubject,
+} from '../../../shared/work/bench/deciding/decisions.ts';
 import { FEATURE_LABELS } from '../../../shared/work/features.ts';
 import { os } from '../implementer.ts';
 import { badInput, found } from '../refuse.ts';

@@ -1,7 +1,7 @@
 import type { Reading } from '../../../shared/contract/bench/index.ts';
 import type { Specification } from '../../../shared/contract/specbook.ts';
+import { isTorque } from '../../../shared/work/bench/torque-check.ts';
 import type { Place } from '../../../shared/work/features.ts';
-import { isTorque } from '../../../shared/work/torque-check.ts';
 
 /** What share of the final torque a reading was held against, as its own band tells; 1 for all else. */
 function shareOf(reading: Reading, used: readonly Specification[]): number {

@@ -11,10 +11,10 @@ import type {
   TouchedReading,
   TouchedRun,
 } from '../../../shared/contract/bench/index.ts';
+import { calibrationOf, doubtfulSpans, inDoubt } from '../../../shared/work/bench/gauge-checks.ts';
+import { speedWords } from '../../../shared/work/bench/run-speed.ts';
 import { dateIn } from '../../../shared/work/calendar.ts';
 import { FEATURE_LABELS } from '../../../shared/work/features.ts';
-import { calibrationOf, doubtfulSpans, inDoubt } from '../../../shared/work/gauge-checks.ts';
-import { speedWords } from '../../../shared/work/run-speed.ts';
 import { os } from '../implementer.ts';
 import { badInput, found } from '../refuse.ts';
 import { write } from '../writing.ts';

@@ -11,9 +11,9 @@ import type {
   JobOfEngine,
   PlaceHistory,
 } from '../../../shared/contract/bench/index.ts';
+import { limitsAt } from '../../../shared/work/bench/reading-verdict.ts';
 import { dateIn } from '../../../shared/work/calendar.ts';
 import { FEATURE_UNITS, FEATURES } from '../../../shared/work/features.ts';
-import { limitsAt } from '../../../shared/work/reading-verdict.ts';
 import { PHASES, type Phase } from '../../../shared/work/vocabulary.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';

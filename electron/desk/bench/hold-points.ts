@@ -3,10 +3,14 @@ import { dossierOf } from '../../../db/queries/counter/jobs.ts';
 import { holdPointEvent } from '../../../db/schema/index.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import type { JobId } from '../../../shared/contract/ids.ts';
-import { type BuildStep, quantityOf, wiresThatDiffer } from '../../../shared/work/build-steps.ts';
-import { type HoldPointEvent, missingWords } from '../../../shared/work/hold-points.ts';
-import type { JobState } from '../../../shared/work/job-state.ts';
-import type { RunStanding } from '../../../shared/work/run-step.ts';
+import {
+  type BuildStep,
+  quantityOf,
+  wiresThatDiffer,
+} from '../../../shared/work/bench/build-steps.ts';
+import { type HoldPointEvent, missingWords } from '../../../shared/work/bench/hold-points.ts';
+import type { RunStanding } from '../../../shared/work/bench/run-step.ts';
+import type { JobState } from '../../../shared/work/counter/job-state.ts';
 import { moveTo } from '../counter/move.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';

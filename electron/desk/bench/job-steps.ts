@@ -5,8 +5,8 @@ import { jobBuild } from '../../../db/schema/index.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import type { BuildSheet } from '../../../shared/contract/bench/index.ts';
 import type { JobDossier } from '../../../shared/contract/counter.ts';
-import type { BuildStep } from '../../../shared/work/build-steps.ts';
-import { belongsTo, defaultBuild, EVERY_BUILD } from '../../../shared/work/default-build.ts';
+import type { BuildStep } from '../../../shared/work/bench/build-steps.ts';
+import { belongsTo, defaultBuild, EVERY_BUILD } from '../../../shared/work/bench/default-build.ts';
 import type { Cycle } from '../../../shared/work/vocabulary.ts';
 import type { Writing } from '../writing.ts';
 

@@ -1,8 +1,11 @@
 import { shopOf } from '../../../db/queries/office.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import type { Proposal } from '../../../shared/contract/bench/index.ts';
-import { type ProposedLine, proposalsFrom } from '../../../shared/work/decision-proposals.ts';
-import { USUAL_ALLOWANCE } from '../../../shared/work/decision-sizes.ts';
+import {
+  type ProposedLine,
+  proposalsFrom,
+} from '../../../shared/work/bench/deciding/decision-proposals.ts';
+import { USUAL_ALLOWANCE } from '../../../shared/work/bench/deciding/decision-sizes.ts';
 import { os } from '../implementer.ts';
 import { factsOf } from './decision-facts.ts';
 

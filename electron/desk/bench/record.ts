@@ -11,13 +11,16 @@ import {
   type Unit,
   unitLabel,
 } from '../../../shared/trade/index.ts';
-import { limitsInPhase, limitsOfPlace } from '../../../shared/work/decided-limits.ts';
+import {
+  limitsInPhase,
+  limitsOfPlace,
+} from '../../../shared/work/bench/deciding/decided-limits.ts';
+import { gaugeRemark, uncertaintyInBase } from '../../../shared/work/bench/gauge-remark.ts';
+import { wantsPosition } from '../../../shared/work/bench/lash-position.ts';
+import { whyImpossible } from '../../../shared/work/bench/possible-reading.ts';
+import { acceptedBand, limitsAt, verdictOn } from '../../../shared/work/bench/reading-verdict.ts';
+import { suspicionOf } from '../../../shared/work/bench/suspicion.ts';
 import { FEATURE_UNITS, placesOf } from '../../../shared/work/features.ts';
-import { gaugeRemark, uncertaintyInBase } from '../../../shared/work/gauge-remark.ts';
-import { wantsPosition } from '../../../shared/work/lash-position.ts';
-import { whyImpossible } from '../../../shared/work/possible-reading.ts';
-import { acceptedBand, limitsAt, verdictOn } from '../../../shared/work/reading-verdict.ts';
-import { suspicionOf } from '../../../shared/work/suspicion.ts';
 import { os } from '../implementer.ts';
 import { badInput, found } from '../refuse.ts';
 import { type Writing, write } from '../writing.ts';

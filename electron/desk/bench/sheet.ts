@@ -10,13 +10,14 @@ import type {
 } from '../../../shared/contract/bench/index.ts';
 import { jobCode } from '../../../shared/contract/ids.ts';
 import type { Specification } from '../../../shared/contract/specbook.ts';
-import { limitsOfPlace, stepInPhase } from '../../../shared/work/decided-limits.ts';
+import { limitsOfPlace, stepInPhase } from '../../../shared/work/bench/deciding/decided-limits.ts';
 import {
   type DerivedValue,
   derivedFrom,
   type StandingReading,
-} from '../../../shared/work/derived.ts';
-import { FEATURE_HINTS } from '../../../shared/work/feature-hints.ts';
+} from '../../../shared/work/bench/derived.ts';
+import { FEATURE_HINTS } from '../../../shared/work/bench/feature-hints.ts';
+import { acceptedBand, limitsAt, verdictOn } from '../../../shared/work/bench/reading-verdict.ts';
 import {
   CORE_FEATURES,
   type EngineShape,
@@ -27,7 +28,6 @@ import {
   measuredFeaturesOf,
   placesOf,
 } from '../../../shared/work/features.ts';
-import { acceptedBand, limitsAt, verdictOn } from '../../../shared/work/reading-verdict.ts';
 import { bookOf } from './book.ts';
 import { holdPointsOnSheet } from './build-state.ts';
 import { formerPlaces } from './former-places.ts';

@@ -4,19 +4,19 @@ import type { TorqueWalk } from '../../../shared/contract/bench/index.ts';
 import type { JobId } from '../../../shared/contract/ids.ts';
 import type { Specification } from '../../../shared/contract/specbook.ts';
 import { aim, convert, dimensionOf, torqueStages } from '../../../shared/trade/index.ts';
-import { classWords, threadWords } from '../../../shared/work/fastener-words.ts';
+import {
+  outOfTurn,
+  type Pull,
+  ROUND_BEGUN,
+  torqueWalk as walk,
+} from '../../../shared/work/bench/torque-walk.ts';
 import {
   FEATURE_LABELS,
   FEATURE_UNITS,
   type MeasuredFeature,
   placesOf,
 } from '../../../shared/work/features.ts';
-import {
-  outOfTurn,
-  type Pull,
-  ROUND_BEGUN,
-  torqueWalk as walk,
-} from '../../../shared/work/torque-walk.ts';
+import { classWords, threadWords } from '../../../shared/work/specbook/fastener-words.ts';
 import { bookOf } from './book.ts';
 
 export interface Which {

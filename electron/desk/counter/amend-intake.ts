@@ -1,7 +1,7 @@
 import { eq } from 'drizzle-orm';
 import { dossierOf } from '../../../db/queries/counter/jobs.ts';
 import { intakeAmendment, job as jobTable } from '../../../db/schema/index.ts';
-import type { IntakeFacts } from '../../../shared/work/intake-facts.ts';
+import type { IntakeFacts } from '../../../shared/work/counter/intake-facts.ts';
 import { changedFacts } from '../changed-facts.ts';
 import { os } from '../implementer.ts';
 import { signed } from '../papers/head.ts';

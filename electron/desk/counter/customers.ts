@@ -6,7 +6,7 @@ import { findMachines } from '../../../db/queries/counter/machines.ts';
 import { searchTextOf } from '../../../db/queries/search-text.ts';
 import { customer as customerTable } from '../../../db/schema/index.ts';
 import type { Customer } from '../../../shared/contract/counter.ts';
-import { internationalPhone } from '../../../shared/work/phone.ts';
+import { internationalPhone } from '../../../shared/work/counter/phone.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
 import { type Writing, write } from '../writing.ts';

@@ -3,7 +3,7 @@ import { shopOf } from '../../../db/queries/office.ts';
 import { partsTooLate } from '../../../db/queries/parts/too-late.ts';
 import type { JobCard } from '../../../shared/contract/counter.ts';
 import { addDays, dateIn, weekBegins } from '../../../shared/work/calendar.ts';
-import { isOwed, WAITS_ON } from '../../../shared/work/job-state.ts';
+import { isOwed, WAITS_ON } from '../../../shared/work/counter/job-state.ts';
 import { os } from '../implementer.ts';
 
 /** How far 'soon' reaches, in days. */

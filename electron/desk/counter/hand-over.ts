@@ -8,7 +8,7 @@ import { job as jobTable } from '../../../db/schema/index.ts';
 import type { BenchSheet } from '../../../shared/contract/bench/index.ts';
 import { Totals } from '../../../shared/contract/till/index.ts';
 import { handoverCautions, LOCAL_LAW, RUNNING_IN_ADVICE } from '../../../shared/work/cautions.ts';
-import { canMove } from '../../../shared/work/job-state.ts';
+import { canMove } from '../../../shared/work/counter/job-state.ts';
 import type { HoldPointLine } from '../../paper/content.ts';
 import { openPointsOf } from '../bench/build-state.ts';
 import { sheetOf } from '../bench/sheet.ts';

@@ -1,7 +1,7 @@
 import { standingDecisions } from '../../../db/queries/decisions.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import { displayNumber } from '../../../shared/trade/index.ts';
-import { partLabel } from '../../../shared/work/decision-rules.ts';
+import { partLabel } from '../../../shared/work/bench/deciding/decision-rules.ts';
 import type { DecisionLine } from '../../paper/content.ts';
 
 /** What became of each part, as it stands: part, choice, size, reason, who and when. */

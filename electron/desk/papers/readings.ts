@@ -13,17 +13,17 @@ import {
   type Unit,
   unitLabel,
 } from '../../../shared/trade/index.ts';
-import { classWords, threadWords } from '../../../shared/work/fastener-words.ts';
-import { FEATURE_LABELS, FEATURE_UNITS } from '../../../shared/work/features.ts';
-import { LASH_POSITION_LABELS } from '../../../shared/work/lash-position.ts';
-import { likelyReading } from '../../../shared/work/likely-reading.ts';
-import { asTyped, otherUnit } from '../../../shared/work/reading-in-words.ts';
+import { LASH_POSITION_LABELS } from '../../../shared/work/bench/lash-position.ts';
+import { likelyReading } from '../../../shared/work/bench/likely-reading.ts';
+import { asTyped, otherUnit } from '../../../shared/work/bench/reading-in-words.ts';
 import {
   acceptedBand,
   isWornButGood,
   limitsAt,
   WORN_BUT_GOOD,
-} from '../../../shared/work/reading-verdict.ts';
+} from '../../../shared/work/bench/reading-verdict.ts';
+import { FEATURE_LABELS, FEATURE_UNITS } from '../../../shared/work/features.ts';
+import { classWords, threadWords } from '../../../shared/work/specbook/fastener-words.ts';
 import { PHASE_LABELS, PHASES, type Phase } from '../../../shared/work/vocabulary.ts';
 import type { DerivedLine, FeatureReadings, ReadingLine } from '../../paper/content.ts';
 

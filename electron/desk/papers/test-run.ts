@@ -1,6 +1,6 @@
 import { testRunsOf } from '../../../db/queries/test-runs.ts';
 import type { ReadStore } from '../../../db/store.ts';
-import { testRunFacts } from '../../../shared/work/test-run-words.ts';
+import { testRunFacts } from '../../../shared/work/bench/test-run-words.ts';
 import type { TestRunRecord } from '../../paper/content.ts';
 
 /** What is tried and not measured has one line on paper. */

@@ -3,7 +3,7 @@ import { coresOfPart, partsWithCores } from '../../../db/queries/parts/cores.ts'
 import { supplierById } from '../../../db/queries/parts/suppliers.ts';
 import { coreMovement } from '../../../db/schema/index.ts';
 import type { PartCores } from '../../../shared/contract/parts/index.ts';
-import type { CoreMovementKind } from '../../../shared/work/cores.ts';
+import type { CoreMovementKind } from '../../../shared/work/parts/cores.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
 import { type Writing, write } from '../writing.ts';

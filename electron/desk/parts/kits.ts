@@ -5,7 +5,7 @@ import { needsOfJob } from '../../../db/queries/parts/needs.ts';
 import { partById } from '../../../db/queries/parts/part.ts';
 import { kitPiece } from '../../../db/schema/index.ts';
 import type { KitPiece } from '../../../shared/contract/parts/index.ts';
-import { kitShares } from '../../../shared/work/kit-shares.ts';
+import { kitShares } from '../../../shared/work/parts/kit-shares.ts';
 import { os } from '../implementer.ts';
 import { badInput, found } from '../refuse.ts';
 import { write } from '../writing.ts';

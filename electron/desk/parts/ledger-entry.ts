@@ -12,7 +12,7 @@ import {
   NO_FACTS,
   type Shelf,
   type StockEvent,
-} from '../../../shared/work/stock-ledger.ts';
+} from '../../../shared/work/parts/stock-ledger.ts';
 import { badInput, found } from '../refuse.ts';
 import type { Writing } from '../writing.ts';
 

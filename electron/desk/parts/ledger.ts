@@ -1,4 +1,4 @@
-import type { StockEvent } from '../../../shared/work/stock-ledger.ts';
+import type { StockEvent } from '../../../shared/work/parts/stock-ledger.ts';
 import type { Writing } from '../writing.ts';
 import { type Entered, enter, type StockEntry } from './ledger-entry.ts';
 import { settlePromises } from './promises.ts';

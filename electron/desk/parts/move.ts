@@ -1,7 +1,7 @@
 import { jobRowById } from '../../../db/queries/counter/jobs.ts';
 import { partById } from '../../../db/queries/parts/part.ts';
 import type { HAND_MOVEMENTS, Part } from '../../../shared/contract/parts/index.ts';
-import { costAt, type StockEvent } from '../../../shared/work/stock-ledger.ts';
+import { costAt, type StockEvent } from '../../../shared/work/parts/stock-ledger.ts';
 import { os } from '../implementer.ts';
 import { badInput, found } from '../refuse.ts';
 import { write } from '../writing.ts';

@@ -5,7 +5,7 @@ import {
   movedOfParts,
 } from '../../../db/queries/parts/job-movements.ts';
 import { jobsNeeding, needsOfJob } from '../../../db/queries/parts/needs.ts';
-import { type Claim, promiseChanges } from '../../../shared/work/part-promises.ts';
+import { type Claim, promiseChanges } from '../../../shared/work/parts/part-promises.ts';
 import type { Writing } from '../writing.ts';
 import { enter } from './ledger-entry.ts';
 

@@ -5,7 +5,7 @@ import { partById } from '../../../db/queries/parts/part.ts';
 import { part } from '../../../db/schema/index.ts';
 import type { PurchaseOrderLine, Received } from '../../../shared/contract/parts/index.ts';
 import { allocate, formatMoney } from '../../../shared/money/index.ts';
-import { averageCost, costAt } from '../../../shared/work/stock-ledger.ts';
+import { averageCost, costAt } from '../../../shared/work/parts/stock-ledger.ts';
 import { os } from '../implementer.ts';
 import { badInput, found } from '../refuse.ts';
 import { type Writing, write } from '../writing.ts';

@@ -6,7 +6,7 @@ import { otherNumber, part, supplier as supplierTable } from '../../../db/schema
 import type { SupplierId } from '../../../shared/contract/ids.ts';
 import { dateIn, daysFrom } from '../../../shared/work/calendar.ts';
 import { fold } from '../../../shared/work/fold.ts';
-import { seen } from '../../../shared/work/reorder.ts';
+import { seen } from '../../../shared/work/parts/reorder.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
 import { type Writing, write } from '../writing.ts';

@@ -8,9 +8,12 @@ import {
 } from '../../../db/queries/specbook/specifications.ts';
 import { confirmationRows, contradictingSources } from '../../../db/queries/specbook/witnesses.ts';
 import { confirmation, contradiction, specification } from '../../../db/schema/index.ts';
-import { figuresAgree } from '../../../shared/work/contradiction.ts';
-import { readBand, type SpecificationBand } from '../../../shared/work/specification-band.ts';
-import { questionedTorque, readFastener } from '../../../shared/work/torque-check.ts';
+import { questionedTorque, readFastener } from '../../../shared/work/bench/torque-check.ts';
+import { figuresAgree } from '../../../shared/work/specbook/contradiction.ts';
+import {
+  readBand,
+  type SpecificationBand,
+} from '../../../shared/work/specbook/specification-band.ts';
 import { os } from '../implementer.ts';
 import { badInput, found } from '../refuse.ts';
 import { write } from '../writing.ts';

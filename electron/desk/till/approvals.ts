@@ -2,7 +2,7 @@ import { jobRowById } from '../../../db/queries/counter/jobs.ts';
 import { accountOf } from '../../../db/queries/till/account.ts';
 import { approval as approvalTable } from '../../../db/schema/index.ts';
 import type { DeclinedLine, EstimateOption } from '../../../shared/contract/till/index.ts';
-import { canMove } from '../../../shared/work/job-state.ts';
+import { canMove } from '../../../shared/work/counter/job-state.ts';
 import { moveTo } from '../counter/move.ts';
 import { os } from '../implementer.ts';
 import { signed } from '../papers/head.ts';

@@ -4,7 +4,7 @@ import { billTermsOf } from '../../../db/queries/till/terms.ts';
 import { estimate as estimateTable } from '../../../db/schema/index.ts';
 import type { Account, EstimateOption } from '../../../shared/contract/till/index.ts';
 import { LOCAL_LAW } from '../../../shared/work/cautions.ts';
-import { canMove } from '../../../shared/work/job-state.ts';
+import { canMove } from '../../../shared/work/counter/job-state.ts';
 import { moveTo } from '../counter/move.ts';
 import { os } from '../implementer.ts';
 import { findingLines } from '../papers/findings.ts';

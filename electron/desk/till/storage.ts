@@ -10,7 +10,7 @@ import {
   daysLeft,
   storageFee,
   storageLine,
-} from '../../../shared/work/storage-fee.ts';
+} from '../../../shared/work/till/storage-fee.ts';
 import type { DeskContext } from '../context.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';

@@ -7,8 +7,8 @@ import type {
   LineInput,
   Totals,
 } from '../../../shared/contract/till/index.ts';
+import { workToBill } from '../../../shared/work/till/work-to-bill.ts';
 import type { InvoiceSort } from '../../../shared/work/vocabulary.ts';
-import { workToBill } from '../../../shared/work/work-to-bill.ts';
 import { badInput, found } from '../refuse.ts';
 import type { Writing } from '../writing.ts';
 import { openAccount } from './open-account.ts';

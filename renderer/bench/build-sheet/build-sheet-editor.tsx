@@ -2,7 +2,7 @@ import { Button, Group } from '@mantine/core';
 import { IconPlus } from '@tabler/icons-react';
 import { useRef, useState } from 'react';
 import type { BuildSheet } from '../../../shared/contract/bench/index.ts';
-import type { BuildStep } from '../../../shared/work/build-steps.ts';
+import type { BuildStep } from '../../../shared/work/bench/build-steps.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { RefusalAlert } from '../../common/refusal.tsx';
 import { useBy } from '../../common/station.tsx';

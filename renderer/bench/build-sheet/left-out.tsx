@@ -1,6 +1,6 @@
 import { Button, Group, Text } from '@mantine/core';
 import type { BuildSheet } from '../../../shared/contract/bench/index.ts';
-import type { BuildStep } from '../../../shared/work/build-steps.ts';
+import type { BuildStep } from '../../../shared/work/bench/build-steps.ts';
 
 /** Inherited steps that the sheet leaves out, each to be taken back. */
 export function LeftOut(props: {

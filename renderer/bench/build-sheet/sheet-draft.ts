@@ -1,4 +1,4 @@
-import type { BuildStep } from '../../../shared/work/build-steps.ts';
+import type { BuildStep } from '../../../shared/work/bench/build-steps.ts';
 
 export const NEW_STEP: BuildStep = {
   key: '',

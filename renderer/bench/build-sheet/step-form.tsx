@@ -10,7 +10,11 @@ import {
   TextInput,
 } from '@mantine/core';
 import { type FormEvent, useState } from 'react';
-import { type BuildStep, STEP_KIND_LABELS, STEP_KINDS } from '../../../shared/work/build-steps.ts';
+import {
+  type BuildStep,
+  STEP_KIND_LABELS,
+  STEP_KINDS,
+} from '../../../shared/work/bench/build-steps.ts';
 import {
   FEATURE_LABELS,
   FEATURE_UNITS,

@@ -1,7 +1,7 @@
 import { ActionIcon, UnstyledButton } from '@mantine/core';
 import { IconArrowDown, IconArrowUp, IconLock, IconTrash } from '@tabler/icons-react';
 import type { ReactNode } from 'react';
-import { type BuildStep, STEP_KIND_LABELS } from '../../../shared/work/build-steps.ts';
+import { type BuildStep, STEP_KIND_LABELS } from '../../../shared/work/bench/build-steps.ts';
 import classes from './build-sheet.module.css';
 
 /** One step of the sheet, with what can be done to it. */

@@ -3,7 +3,7 @@ import { IconArrowNarrowRight } from '@tabler/icons-react';
 import { type FormEvent, type ReactNode, useState } from 'react';
 import type { StepOnBuild } from '../../../shared/contract/bench/index.ts';
 import type { JobId } from '../../../shared/contract/ids.ts';
-import { wiresThatDiffer } from '../../../shared/work/build-steps.ts';
+import { wiresThatDiffer } from '../../../shared/work/bench/build-steps.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { RefusalAlert } from '../../common/refusal.tsx';
 import { useBy } from '../../common/station.tsx';

@@ -1,7 +1,7 @@
 import { Button, Text } from '@mantine/core';
 import { IconArrowRight } from '@tabler/icons-react';
 import { Link } from 'react-router';
-import { RUN_STANDING_WORDS, type RunStanding } from '../../../shared/work/run-step.ts';
+import { RUN_STANDING_WORDS, type RunStanding } from '../../../shared/work/bench/run-step.ts';
 import { useJob } from '../../common/job.tsx';
 import classes from './build.module.css';
 

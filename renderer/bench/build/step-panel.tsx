@@ -2,7 +2,7 @@ import { Button, Text, Title } from '@mantine/core';
 import { IconAlertTriangle, IconClockExclamation, IconLock } from '@tabler/icons-react';
 import { useEffect, useRef, useState } from 'react';
 import type { Build, StepOnBuild } from '../../../shared/contract/bench/index.ts';
-import { STEP_KIND_LABELS } from '../../../shared/work/build-steps.ts';
+import { STEP_KIND_LABELS } from '../../../shared/work/bench/build-steps.ts';
 import { HoldPointReason, type ReasonFor } from '../hold-point-reason.tsx';
 import classes from './build.module.css';
 import { DoStep } from './do-step.tsx';

@@ -11,7 +11,7 @@ import {
   type TablerIcon,
 } from '@tabler/icons-react';
 import type { StepOnBuild } from '../../../shared/contract/bench/index.ts';
-import type { StepKind } from '../../../shared/work/build-steps.ts';
+import type { StepKind } from '../../../shared/work/bench/build-steps.ts';
 
 export const KIND_ICONS: Record<StepKind, TablerIcon> = {
   confirm: IconCircleCheck,

@@ -1,6 +1,6 @@
 import { Text } from '@mantine/core';
 import { IconCheck, IconX } from '@tabler/icons-react';
-import { wiresThatDiffer } from '../../../shared/work/build-steps.ts';
+import { wiresThatDiffer } from '../../../shared/work/bench/build-steps.ts';
 import classes from './build.module.css';
 
 interface Wire {

@@ -2,7 +2,7 @@ import { Anchor, Group, NumberInput, Select, Text } from '@mantine/core';
 import { IconAlertTriangle } from '@tabler/icons-react';
 import { Link } from 'react-router';
 import { unitLabel } from '../../../shared/trade/index.ts';
-import type { WrenchMark } from '../../../shared/work/wrench-mark.ts';
+import type { WrenchMark } from '../../../shared/work/bench/wrench-mark.ts';
 import classes from './torque.module.css';
 import type { WrenchInUse } from './use-wrench.ts';
 

@@ -1,6 +1,6 @@
 import type { TorqueWalk } from '../../../shared/contract/bench/index.ts';
 import { unitLabel } from '../../../shared/trade/index.ts';
-import { type WrenchMark, wrenchMark } from '../../../shared/work/wrench-mark.ts';
+import { type WrenchMark, wrenchMark } from '../../../shared/work/bench/wrench-mark.ts';
 import type { WrenchInUse } from './use-wrench.ts';
 
 /** The mark for a stage with the wrench in hand; null while the lever is not known. */

@@ -2,7 +2,7 @@ import { Alert, Anchor, NumberInput, Stack, Text, Title } from '@mantine/core';
 import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import { Link } from 'react-router';
 import type { JobDecisions, PartToDecide } from '../../../shared/contract/bench/index.ts';
-import { USUAL_ALLOWANCE } from '../../../shared/work/decision-sizes.ts';
+import { USUAL_ALLOWANCE } from '../../../shared/work/bench/deciding/decision-sizes.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { useJob } from '../../common/job.tsx';
 import { Page, QueryView } from '../../common/page.tsx';

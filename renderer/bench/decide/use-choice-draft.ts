@@ -1,6 +1,10 @@
 import type { Decision, PartToDecide } from '../../../shared/contract/bench/index.ts';
 import type { JobId } from '../../../shared/contract/ids.ts';
-import { isMachined, takesStep, whyReasonIsWanted } from '../../../shared/work/decision-rules.ts';
+import {
+  isMachined,
+  takesStep,
+  whyReasonIsWanted,
+} from '../../../shared/work/bench/deciding/decision-rules.ts';
 import { useDraft } from '../../common/use-draft.ts';
 
 interface KeptChoice {

@@ -2,7 +2,7 @@ import { SegmentedControl, Select, Stack, Text, TextInput } from '@mantine/core'
 import type { MeasuredCheck } from '../../../shared/work/bench/diagnosis.ts';
 import type { ReadFigures } from '../../../shared/work/bench/diagnosis-figures.ts';
 import { figureRemarks } from '../../../shared/work/bench/diagnosis-words.ts';
-import { LEAK_PATH_LABELS, LEAK_PATHS } from '../../../shared/work/test-run.ts';
+import { LEAK_PATH_LABELS, LEAK_PATHS } from '../../../shared/work/bench/test-run.ts';
 import { pressureBand } from '../pressure-band.ts';
 import classes from './diagnose.module.css';
 import type { FindingDraft } from './finding-draft.ts';

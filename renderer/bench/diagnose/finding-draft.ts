@@ -6,7 +6,7 @@ import {
   type WorkWanted,
 } from '../../../shared/work/bench/diagnosis.ts';
 import type { TypedFigure } from '../../../shared/work/bench/diagnosis-figures.ts';
-import type { LeakPath } from '../../../shared/work/test-run.ts';
+import type { LeakPath } from '../../../shared/work/bench/test-run.ts';
 
 /** What stands in the fields of a check before it is noted. */
 export interface FindingDraft {

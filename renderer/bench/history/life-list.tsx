@@ -2,7 +2,10 @@ import { Anchor, Text } from '@mantine/core';
 import { Link } from 'react-router';
 import type { JobOfEngine } from '../../../shared/contract/bench/index.ts';
 import { display } from '../../../shared/trade/index.ts';
-import { DECISION_CHOICE_LABELS, DECISION_SUBJECT_LABELS } from '../../../shared/work/decisions.ts';
+import {
+  DECISION_CHOICE_LABELS,
+  DECISION_SUBJECT_LABELS,
+} from '../../../shared/work/bench/deciding/decisions.ts';
 import { StateBadge } from '../../common/badges.tsx';
 import { Card } from '../../common/card.tsx';
 import { useFormat } from '../../common/format.ts';

@@ -4,7 +4,7 @@ import {
   type WearPoint,
   type WearTrend,
   wearTrend,
-} from '../../../shared/work/wear-trend-rules.ts';
+} from '../../../shared/work/bench/wear-trend-rules.ts';
 
 /** A reading with where it stands on the axis chosen. */
 export interface PlottedPoint {

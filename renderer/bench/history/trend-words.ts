@@ -1,5 +1,5 @@
 import { displayNumber, type Unit } from '../../../shared/trade/index.ts';
-import type { WearReach } from '../../../shared/work/wear-trend-rules.ts';
+import type { WearReach } from '../../../shared/work/bench/wear-trend-rules.ts';
 import { amountWords } from '../../common/measure/measure-words.ts';
 import { dateOfDay, type PlaceTrend } from './place-trend.ts';
 

@@ -1,7 +1,7 @@
 import { List, SegmentedControl, Select, Stack, Text } from '@mantine/core';
 import { useSearchParams } from 'react-router';
 import type { FeatureHistory, PlaceHistory } from '../../../shared/contract/bench/index.ts';
-import type { WearAxis } from '../../../shared/work/wear-trend-rules.ts';
+import type { WearAxis } from '../../../shared/work/bench/wear-trend-rules.ts';
 import { Card } from '../../common/card.tsx';
 import { useFormat } from '../../common/format.ts';
 import { Empty } from '../../common/page.tsx';

@@ -1,7 +1,7 @@
 import { SegmentedControl, Text } from '@mantine/core';
 import { useId } from 'react';
-import { CHECK_OUTCOMES, type CheckOutcome } from '../../../shared/work/test-run.ts';
-import { OUTCOME_LABELS } from '../../../shared/work/test-run-words.ts';
+import { CHECK_OUTCOMES, type CheckOutcome } from '../../../shared/work/bench/test-run.ts';
+import { OUTCOME_LABELS } from '../../../shared/work/bench/test-run-words.ts';
 import classes from './test-run.module.css';
 
 /** One thing that was tried: it works, it fails, it isn't there, or nobody tried. */

@@ -1,6 +1,10 @@
 import { Select, Text, TextInput } from '@mantine/core';
-import { LEAK_PATH_LABELS, LEAK_PATHS, type LeakPath } from '../../../shared/work/test-run.ts';
-import { judgeLeak } from '../../../shared/work/test-run-rules.ts';
+import {
+  LEAK_PATH_LABELS,
+  LEAK_PATHS,
+  type LeakPath,
+} from '../../../shared/work/bench/test-run.ts';
+import { judgeLeak } from '../../../shared/work/bench/test-run-rules.ts';
 import classes from './test-run.module.css';
 
 const isPath = (value: string): value is LeakPath => LEAK_PATHS.some((path) => path === value);

@@ -1,7 +1,7 @@
 import { Badge, Text } from '@mantine/core';
 import { IconCircleCheck, IconCircleX } from '@tabler/icons-react';
 import type { TestRun } from '../../../shared/contract/bench/index.ts';
-import { testRunFacts } from '../../../shared/work/test-run-words.ts';
+import { testRunFacts } from '../../../shared/work/bench/test-run-words.ts';
 import { Card } from '../../common/card.tsx';
 import { useFormat } from '../../common/format.ts';
 import classes from './test-run.module.css';

@@ -1,7 +1,7 @@
 import { Text, TextInput } from '@mantine/core';
 import { useState } from 'react';
-import { cranking } from '../../../shared/work/test-run-rules.ts';
-import { pressureWords } from '../../../shared/work/test-run-words.ts';
+import { cranking } from '../../../shared/work/bench/test-run-rules.ts';
+import { pressureWords } from '../../../shared/work/bench/test-run-words.ts';
 import { rememberChoice, rememberedChoice } from '../../common/local-choice.ts';
 import { decimal } from '../../common/measure/decimal.ts';
 import classes from './test-run.module.css';

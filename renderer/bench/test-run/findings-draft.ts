@@ -1,5 +1,9 @@
 import { parseReading, toBase, type Unit } from '../../../shared/trade/index.ts';
-import type { CheckOutcome, LeakPath, TestRunFindings } from '../../../shared/work/test-run.ts';
+import type {
+  CheckOutcome,
+  LeakPath,
+  TestRunFindings,
+} from '../../../shared/work/bench/test-run.ts';
 
 /** What stands in the fields of a test run before it is recorded: texts as typed. */
 export interface FindingsDraft {

@@ -4,8 +4,12 @@ import { useQuery } from '@tanstack/react-query';
 import type { Gauge, TestRuns } from '../../../shared/contract/bench/index.ts';
 import type { GaugeId } from '../../../shared/contract/ids.ts';
 import { dimensionOf, displayNumber } from '../../../shared/trade/index.ts';
+import {
+  type SpeedFound,
+  speedBand,
+  speedBandWords,
+} from '../../../shared/work/bench/run-speed.ts';
 import type { RunFeature } from '../../../shared/work/features.ts';
-import { type SpeedFound, speedBand, speedBandWords } from '../../../shared/work/run-speed.ts';
 import { STANDING_LABELS } from '../../../shared/work/vocabulary.ts';
 import { VerdictBadge } from '../../common/badges.tsx';
 import { deskQuery } from '../../common/desk.ts';

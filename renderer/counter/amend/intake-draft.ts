@@ -1,4 +1,4 @@
-import type { IntakeFacts } from '../../../shared/work/intake-facts.ts';
+import type { IntakeFacts } from '../../../shared/work/counter/intake-facts.ts';
 import { SYMPTOM_LABELS } from '../../../shared/work/vocabulary.ts';
 import { decimal } from '../../common/measure/decimal.ts';
 import type { SignatureValue } from '../../common/signature-field.tsx';

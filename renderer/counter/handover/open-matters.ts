@@ -1,7 +1,7 @@
 import type { BenchSheet } from '../../../shared/contract/bench/index.ts';
 import type { JobDossier } from '../../../shared/contract/counter.ts';
 import type { Account } from '../../../shared/contract/till/index.ts';
-import { JOB_STATE_LABELS } from '../../../shared/work/job-state.ts';
+import { JOB_STATE_LABELS } from '../../../shared/work/counter/job-state.ts';
 
 /** One thing that has to be settled before a machine goes out. */
 export interface Matter {

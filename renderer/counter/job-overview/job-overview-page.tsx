@@ -2,7 +2,7 @@ import { Button, Group, Stack, Text } from '@mantine/core';
 import { IconArrowRight } from '@tabler/icons-react';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from 'react-router';
-import { WAITS_ON_LABELS } from '../../../shared/work/job-state.ts';
+import { WAITS_ON_LABELS } from '../../../shared/work/counter/job-state.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { useJob } from '../../common/job.tsx';
 import { Page } from '../../common/page.tsx';

@@ -1,4 +1,4 @@
-import { JOB_STATES, type JobState, waitsOn } from '../../../shared/work/job-state.ts';
+import { JOB_STATES, type JobState, waitsOn } from '../../../shared/work/counter/job-state.ts';
 
 const among = (wanted: (state: JobState) => boolean): JobState[] => JOB_STATES.filter(wanted);
 

@@ -3,8 +3,8 @@ import { IconTruckDelivery } from '@tabler/icons-react';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from 'react-router';
 import type { JobDossier } from '../../../shared/contract/counter.ts';
-import { isOwed } from '../../../shared/work/job-state.ts';
-import { comesTooLate } from '../../../shared/work/promise.ts';
+import { isOwed } from '../../../shared/work/counter/job-state.ts';
+import { comesTooLate } from '../../../shared/work/counter/promise.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { useFormat } from '../../common/format.ts';
 

@@ -63,7 +63,9 @@ function Owner({ machine, draft, onTakeOwner, onChangedHands }: KnownMachineProp
         .
       </Text>
       <Button variant="light" size="compact-sm" mt={4} onClick={onTakeOwner}>
-        <bdi>{machine.customerName}</bdi> brings it
+        <span>
+          <bdi>{machine.customerName}</bdi> brings it
+        </span>
       </Button>
       {newOwner !== '' && (
         <Checkbox

@@ -31,7 +31,9 @@ export function SerialTaken({ error, serial, onUse }: SerialTakenProps) {
     <Alert role="alert" color="yellow" icon={<IconEngine aria-hidden />} title={message}>
       {owned.success && (
         <Button variant="default" loading={use.isPending} onClick={() => use.mutate()}>
-          Use the machine of <bdi>{owned.data.customerName}</bdi>
+          <span>
+            Use the machine of <bdi>{owned.data.customerName}</bdi>
+          </span>
         </Button>
       )}
       <RefusalAlert error={use.error} />

@@ -8,7 +8,7 @@ import {
 import { useState } from 'react';
 import { Link } from 'react-router';
 import type { BackUpFile } from '../../../shared/contract/back-ups.ts';
-import { BACK_UP_ORIGIN_LABELS } from '../../../shared/work/back-ups.ts';
+import { BACK_UP_ORIGIN_LABELS } from '../../../shared/work/office/back-ups.ts';
 import { useFormat } from '../../common/format.ts';
 import { Empty } from '../../common/page.tsx';
 import { RefusalAlert } from '../../common/refusal.tsx';

@@ -2,7 +2,7 @@ import { Alert } from '@mantine/core';
 import { IconAlertTriangle, IconPlayerStop } from '@tabler/icons-react';
 import { useMutation } from '@tanstack/react-query';
 import type { LongWork } from '../../../shared/contract/back-ups.ts';
-import type { LongWorkKind, LongWorkStep } from '../../../shared/work/back-ups.ts';
+import type { LongWorkKind, LongWorkStep } from '../../../shared/work/office/back-ups.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { ProgressLine } from './progress-line.tsx';
 

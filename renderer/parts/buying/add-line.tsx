@@ -4,7 +4,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import type { JobId } from '../../../shared/contract/ids.ts';
 import type { Part } from '../../../shared/contract/parts/index.ts';
-import { inPacks } from '../../../shared/work/order-quantity.ts';
+import { inPacks } from '../../../shared/work/parts/order-quantity.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { JobField } from '../job-field.tsx';
 import { QuantityInput } from '../quantity-input.tsx';

@@ -3,7 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { type ReactNode, type SyntheticEvent, useState } from 'react';
 import type { JobId, PartId, SupplierId } from '../../../shared/contract/ids.ts';
 import type { Part, PartCores } from '../../../shared/contract/parts/index.ts';
-import { costAt } from '../../../shared/work/stock-ledger.ts';
+import { costAt } from '../../../shared/work/parts/stock-ledger.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { MoneyInput } from '../../common/money-input.tsx';
 import { fieldErrors, RefusalAlert } from '../../common/refusal.tsx';

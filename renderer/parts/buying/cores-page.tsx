@@ -4,7 +4,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Link } from 'react-router';
 import type { PartCores } from '../../../shared/contract/parts/index.ts';
-import { CORE_MOVEMENT_LABELS } from '../../../shared/work/cores.ts';
+import { CORE_MOVEMENT_LABELS } from '../../../shared/work/parts/cores.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { useFormat } from '../../common/format.ts';
 import { Empty, Page, QueryView } from '../../common/page.tsx';

@@ -6,7 +6,7 @@ import {
   IconTruck,
 } from '@tabler/icons-react';
 import type { PurchaseOrderCard } from '../../../shared/contract/parts/index.ts';
-import { ORDER_STATE_LABELS } from '../../../shared/work/order-state.ts';
+import { ORDER_STATE_LABELS } from '../../../shared/work/parts/order-state.ts';
 
 const LOOKS = {
   awaited: { icon: IconTruck, color: 'indigo' },

@@ -1,6 +1,6 @@
 import { ActionIcon, Table, Text } from '@mantine/core';
 import { IconTrash } from '@tabler/icons-react';
-import { costAt } from '../../../shared/work/stock-ledger.ts';
+import { costAt } from '../../../shared/work/parts/stock-ledger.ts';
 import { MoneyInput } from '../../common/money-input.tsx';
 import { useMoney } from '../../common/shop.tsx';
 import { QuantityInput } from '../quantity-input.tsx';

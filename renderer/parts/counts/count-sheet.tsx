@@ -4,7 +4,7 @@ import { useRef, useState } from 'react';
 import { useNavigate } from 'react-router';
 import type { PartId } from '../../../shared/contract/ids.ts';
 import type { CountLine, Part, StockCount } from '../../../shared/contract/parts/index.ts';
-import { liesIn } from '../../../shared/work/bins.ts';
+import { liesIn } from '../../../shared/work/parts/bins.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { RefusalAlert } from '../../common/refusal.tsx';
 import { useBy } from '../../common/station.tsx';

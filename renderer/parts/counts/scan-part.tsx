@@ -3,7 +3,7 @@ import { IconBarcode } from '@tabler/icons-react';
 import { useMutation } from '@tanstack/react-query';
 import { useState } from 'react';
 import type { Part } from '../../../shared/contract/parts/index.ts';
-import { isMisreadGtin } from '../../../shared/work/barcode-digits.ts';
+import { isMisreadGtin } from '../../../shared/work/parts/barcode-digits.ts';
 import { desk } from '../../common/desk.ts';
 import { refusalOf } from '../../common/refusal.tsx';
 import classes from './counts.module.css';

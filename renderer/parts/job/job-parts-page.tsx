@@ -3,7 +3,7 @@ import { IconCircleCheck, IconHourglass } from '@tabler/icons-react';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from 'react-router';
 import type { JobParts } from '../../../shared/contract/parts/index.ts';
-import { JOB_STATE_LABELS } from '../../../shared/work/job-state.ts';
+import { JOB_STATE_LABELS } from '../../../shared/work/counter/job-state.ts';
 import { Card } from '../../common/card.tsx';
 import { deskQuery } from '../../common/desk.ts';
 import { useFormat } from '../../common/format.ts';

@@ -1,7 +1,7 @@
 import { ActionIcon, Button, Group, NumberInput, Select, Stack, Table } from '@mantine/core';
 import { IconX } from '@tabler/icons-react';
 import { useMutation, useQuery } from '@tanstack/react-query';
-import { liesIn } from '../../../shared/work/bins.ts';
+import { liesIn } from '../../../shared/work/parts/bins.ts';
 import { desk, deskQuery } from '../../common/desk.ts';
 import { Empty } from '../../common/page.tsx';
 import { RefusalAlert } from '../../common/refusal.tsx';

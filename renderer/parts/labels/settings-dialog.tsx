@@ -11,7 +11,7 @@ import {
 } from '@mantine/core';
 import { type FormEvent, useState } from 'react';
 import type { LabelSettings, LabelSymbol } from '../../../shared/contract/parts/index.ts';
-import { LABEL_PAPERS, type LabelPaper } from '../../../shared/work/label-layout.ts';
+import { LABEL_PAPERS, type LabelPaper } from '../../../shared/work/parts/label-layout.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { fieldErrors, RefusalAlert } from '../../common/refusal.tsx';
 import { useBy } from '../../common/station.tsx';

@@ -1,4 +1,8 @@
-import { type LabelSheet, labelPlaces, PAPER_SIZES } from '../../../shared/work/label-layout.ts';
+import {
+  type LabelSheet,
+  labelPlaces,
+  PAPER_SIZES,
+} from '../../../shared/work/parts/label-layout.ts';
 import classes from './labels.module.css';
 
 interface SheetPlacesProps {

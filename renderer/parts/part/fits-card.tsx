@@ -15,7 +15,10 @@ import { type FormEvent, useState } from 'react';
 import { EngineModelId } from '../../../shared/contract/ids.ts';
 import type { Fit, PartDossier } from '../../../shared/contract/parts/index.ts';
 import { parseReading } from '../../../shared/trade/index.ts';
-import { FITTED_PART_LABELS, FITTED_PARTS } from '../../../shared/work/decision-parts.ts';
+import {
+  FITTED_PART_LABELS,
+  FITTED_PARTS,
+} from '../../../shared/work/bench/deciding/decision-parts.ts';
 import { Card } from '../../common/card.tsx';
 import { deskQuery } from '../../common/desk.ts';
 import { RefusalAlert } from '../../common/refusal.tsx';

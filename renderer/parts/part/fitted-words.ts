@@ -1,5 +1,5 @@
 import type { Fit } from '../../../shared/contract/parts/index.ts';
-import { FITTED_PART_LABELS } from '../../../shared/work/decision-parts.ts';
+import { FITTED_PART_LABELS } from '../../../shared/work/bench/deciding/decision-parts.ts';
 
 /** What a part is on an engine, in words: `Piston, +0.5 mm`. */
 export function fittedWords({ fitted, step }: Pick<Fit, 'fitted' | 'step'>): string {

@@ -2,7 +2,7 @@ import { Anchor, Table, Title } from '@mantine/core';
 import { Link } from 'react-router';
 import type { Movement, Part } from '../../../shared/contract/parts/index.ts';
 import { formatQuantity } from '../../../shared/money/index.ts';
-import { MOVEMENT_KIND_LABELS } from '../../../shared/work/stock-words.ts';
+import { MOVEMENT_KIND_LABELS } from '../../../shared/work/parts/stock-words.ts';
 import { useFormat } from '../../common/format.ts';
 import { Empty } from '../../common/page.tsx';
 import { Sheet } from '../../common/sheet.tsx';

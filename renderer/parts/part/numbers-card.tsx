@@ -15,7 +15,7 @@ import {
   PART_NUMBER_KIND_LABELS,
   PART_NUMBER_KINDS,
   type PartNumberKind,
-} from '../../../shared/work/stock-words.ts';
+} from '../../../shared/work/parts/stock-words.ts';
 import { Card } from '../../common/card.tsx';
 import { deskQuery } from '../../common/desk.ts';
 import { fieldErrors, RefusalAlert } from '../../common/refusal.tsx';

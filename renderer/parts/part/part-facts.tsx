@@ -3,7 +3,7 @@ import { useDisclosure } from '@mantine/hooks';
 import { Link } from 'react-router';
 import type { Part } from '../../../shared/contract/parts/index.ts';
 import { formatQuantity } from '../../../shared/money/index.ts';
-import { available, averageCost } from '../../../shared/work/stock-ledger.ts';
+import { available, averageCost } from '../../../shared/work/parts/stock-ledger.ts';
 import { PRICE_ORIGIN_LABELS } from '../../../shared/work/vocabulary.ts';
 import { useMoney, useShop } from '../../common/shop.tsx';
 import { MarginText } from '../margin-text.tsx';

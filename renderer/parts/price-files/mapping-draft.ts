@@ -4,7 +4,7 @@ import {
   PRICE_FILE_FIELDS,
   type PricedBy,
   type PriceFileField,
-} from '../../../shared/work/price-file/words.ts';
+} from '../../../shared/work/parts/price-file/words.ts';
 
 /** How somebody says a file is to be read, until all of it is said. */
 export interface MappingDraft {

@@ -5,7 +5,7 @@ import {
   PRICE_CHANGE_LABELS,
   PRICE_CHANGES,
   type PriceChangeKind,
-} from '../../../shared/work/price-file/words.ts';
+} from '../../../shared/work/parts/price-file/words.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { QueryView } from '../../common/page.tsx';
 import { useAddress } from '../../common/use-address.ts';

@@ -6,7 +6,7 @@ import type {
   RepricedPart,
   UnreadableLine,
 } from '../../../shared/contract/parts/index.ts';
-import { LINE_PROBLEM_SENTENCES } from '../../../shared/work/price-file/words.ts';
+import { LINE_PROBLEM_SENTENCES } from '../../../shared/work/parts/price-file/words.ts';
 import { Sheet } from '../../common/sheet.tsx';
 import { useMoney } from '../../common/shop.tsx';
 import classes from './price-files.module.css';

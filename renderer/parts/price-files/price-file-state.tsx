@@ -7,7 +7,10 @@ import {
   IconPlayerStop,
   type TablerIcon,
 } from '@tabler/icons-react';
-import { PRICE_FILE_STATE_LABELS, type PriceFileState } from '../../../shared/work/stock-words.ts';
+import {
+  PRICE_FILE_STATE_LABELS,
+  type PriceFileState,
+} from '../../../shared/work/parts/stock-words.ts';
 
 const LOOKS: Record<PriceFileState, { icon: TablerIcon; color: string }> = {
   reading: { icon: IconLoader, color: 'indigo' },

@@ -11,7 +11,7 @@ import {
   TEXT_ENCODING_LABELS,
   TEXT_ENCODINGS,
   type TextEncoding,
-} from '../../../shared/work/price-file/words.ts';
+} from '../../../shared/work/parts/price-file/words.ts';
 import type { MappingDraft } from './mapping-draft.ts';
 
 /** What somebody says of a file against what it looks like. */

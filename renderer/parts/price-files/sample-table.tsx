@@ -4,7 +4,7 @@ import {
   PRICE_FILE_FIELD_LABELS,
   PRICE_FILE_FIELDS,
   type PriceFileField,
-} from '../../../shared/work/price-file/words.ts';
+} from '../../../shared/work/parts/price-file/words.ts';
 import { Sheet } from '../../common/sheet.tsx';
 import type { MappingDraft } from './mapping-draft.ts';
 import classes from './price-files.module.css';

@@ -5,7 +5,7 @@ import {
   STOCK_REPORT_TITLES,
   STOCK_REPORTS,
   type StockReportName,
-} from '../../../shared/work/stock-reports.ts';
+} from '../../../shared/work/parts/stock-reports.ts';
 import { desk, deskQuery } from '../../common/desk.ts';
 import { type Period, periodAround } from '../../common/reports/period.ts';
 import { ReportPage } from '../../common/reports/report-page.tsx';

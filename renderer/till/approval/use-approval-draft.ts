@@ -7,8 +7,8 @@ import type {
   EstimateOption,
 } from '../../../shared/contract/till/index.ts';
 import { drawUp } from '../../../shared/money/index.ts';
+import { workToBill } from '../../../shared/work/till/work-to-bill.ts';
 import type { ApprovalWay } from '../../../shared/work/vocabulary.ts';
-import { workToBill } from '../../../shared/work/work-to-bill.ts';
 import type { SignatureValue } from '../../common/signature-field.tsx';
 import { useDraft } from '../../common/use-draft.ts';
 

@@ -7,7 +7,7 @@ import type {
   LineInput,
 } from '../../../shared/contract/till/index.ts';
 import { dateIn } from '../../../shared/work/calendar.ts';
-import { workToBill } from '../../../shared/work/work-to-bill.ts';
+import { workToBill } from '../../../shared/work/till/work-to-bill.ts';
 import { useShop } from '../../common/shop.tsx';
 import { useDraft } from '../../common/use-draft.ts';
 import type { DraftLine } from '../lines/draft-line.ts';

@@ -2,7 +2,7 @@ import { Button, Group, Modal, Select, SimpleGrid, Stack, Text, TextInput } from
 import { type SyntheticEvent, useState } from 'react';
 import { type JobId, StaffId } from '../../../shared/contract/ids.ts';
 import type { ClockEntry } from '../../../shared/contract/till/index.ts';
-import { spanLasted } from '../../../shared/work/clock.ts';
+import { spanLasted } from '../../../shared/work/till/clock.ts';
 import { TimeField } from '../../common/clock/time-field.tsx';
 import { instantAt, lastedWords, spanAt, wallAt } from '../../common/clock/time-text.ts';
 import { useWorkKinds, workKindLabel } from '../../common/clock/use-clock.ts';

@@ -6,8 +6,11 @@ import type {
   Totals,
 } from '../../../shared/contract/till/index.ts';
 import { drawUp } from '../../../shared/money/index.ts';
-import { type BillDifference, billDifferences } from '../../../shared/work/bill-differences.ts';
-import { workToBill } from '../../../shared/work/work-to-bill.ts';
+import {
+  type BillDifference,
+  billDifferences,
+} from '../../../shared/work/till/bill-differences.ts';
+import { workToBill } from '../../../shared/work/till/work-to-bill.ts';
 
 /** A bill before it is issued. */
 interface BillToIssue {

@@ -1,5 +1,5 @@
 import { Table, Text } from '@mantine/core';
-import type { BillDifference } from '../../../shared/work/bill-differences.ts';
+import type { BillDifference } from '../../../shared/work/till/bill-differences.ts';
 import { useMoney } from '../../common/shop.tsx';
 import classes from '../estimate/bill-lines.module.css';
 

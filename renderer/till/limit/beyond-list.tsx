@@ -1,7 +1,7 @@
 import { Text } from '@mantine/core';
 import type { BillAhead } from '../../../shared/contract/till/index.ts';
 import { formatQuantity } from '../../../shared/money/index.ts';
-import { BEYOND_BECAUSE, BEYOND_BECAUSE_LABELS } from '../../../shared/work/bill-ahead.ts';
+import { BEYOND_BECAUSE, BEYOND_BECAUSE_LABELS } from '../../../shared/work/till/bill-ahead.ts';
 import { useMoney, useShop } from '../../common/shop.tsx';
 import classes from './limit.module.css';
 

@@ -1,6 +1,6 @@
 import type { BillAhead } from '../../../shared/contract/till/index.ts';
 import { parseQuantity } from '../../../shared/money/index.ts';
-import { isSameWork } from '../../../shared/work/bill-ahead.ts';
+import { isSameWork } from '../../../shared/work/till/bill-ahead.ts';
 import { type DraftLine, draftOf, isBlank, type MoneyRules } from '../lines/draft-line.ts';
 
 type BeyondLine = BillAhead['beyond'][number];

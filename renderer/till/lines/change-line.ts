@@ -6,8 +6,8 @@ import {
   parseMoney,
   priceAtMarkup,
 } from '../../../shared/money/index.ts';
-import { rateFor } from '../../../shared/work/clock-lines.ts';
-import { coreChargeWords } from '../../../shared/work/cores.ts';
+import { coreChargeWords } from '../../../shared/work/parts/cores.ts';
+import { rateFor } from '../../../shared/work/till/clock-lines.ts';
 import {
   type DraftLine,
   draftOf,

@@ -1,5 +1,5 @@
 import type { Storage } from '../../../shared/contract/till/index.ts';
-import type { JobState } from '../../../shared/work/job-state.ts';
+import type { JobState } from '../../../shared/work/counter/job-state.ts';
 
 /** Stands wherever the program speaks of money for storage. */
 export const LAW_ON_STORAGE =

@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { STEP_KINDS } from '../../work/build-steps.ts';
+import { STEP_KINDS } from '../../work/bench/build-steps.ts';
+import { RUN_STANDINGS } from '../../work/bench/run-step.ts';
 import { MEASURED_FEATURES } from '../../work/features.ts';
-import { RUN_STANDINGS } from '../../work/run-step.ts';
 import { reads, writes } from '../base.ts';
 import { Instant, maybeText, text } from '../fields.ts';
 import { EngineModelId, JobId, StaffId } from '../ids.ts';

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { UNITS } from '../../trade/index.ts';
-import { COMMON_OVERSIZES, USUAL_ALLOWANCE } from '../../work/decision-sizes.ts';
-import { DECISION_CHOICES, DECISION_SUBJECTS } from '../../work/decisions.ts';
+import { COMMON_OVERSIZES, USUAL_ALLOWANCE } from '../../work/bench/deciding/decision-sizes.ts';
+import { DECISION_CHOICES, DECISION_SUBJECTS } from '../../work/bench/deciding/decisions.ts';
 import { FEATURES } from '../../work/features.ts';
 import { LINE_KINDS, PRICE_ORIGINS } from '../../work/vocabulary.ts';
 import { reads, writes } from '../base.ts';

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { CHECKS, FOUND } from '../../work/bench/diagnosis.ts';
-import { LEAK_PATHS } from '../../work/test-run.ts';
+import { LEAK_PATHS } from '../../work/bench/test-run.ts';
 import { reads, writes } from '../base.ts';
 import { Instant, maybeText, text } from '../fields.ts';
 import { FindingId, JobId, StaffId } from '../ids.ts';

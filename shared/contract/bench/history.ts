@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { DECISION_CHOICES, DECISION_SUBJECTS } from '../../work/decisions.ts';
+import { DECISION_CHOICES, DECISION_SUBJECTS } from '../../work/bench/deciding/decisions.ts';
+import { JOB_STATES } from '../../work/counter/job-state.ts';
 import { FEATURES } from '../../work/features.ts';
-import { JOB_STATES } from '../../work/job-state.ts';
 import { PHASES } from '../../work/vocabulary.ts';
 import { reads } from '../base.ts';
 import { Machine } from '../counter.ts';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { RUN_STANDINGS } from '../../work/run-step.ts';
+import { RUN_STANDINGS } from '../../work/bench/run-step.ts';
 import { writes } from '../base.ts';
 import { maybeText, text } from '../fields.ts';
 import { JobId, StaffId } from '../ids.ts';

@@ -1,6 +1,6 @@
 import { z } from 'zod';
+import { LASH_POSITIONS } from '../../work/bench/lash-position.ts';
 import { MEASURED_FEATURES } from '../../work/features.ts';
-import { LASH_POSITIONS } from '../../work/lash-position.ts';
 import { PHASES } from '../../work/vocabulary.ts';
 import { writes } from '../base.ts';
 import { Instant, text } from '../fields.ts';

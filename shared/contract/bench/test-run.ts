@@ -1,6 +1,6 @@
 import { z } from 'zod';
+import { CHECK_OUTCOMES, LEAK_PATHS } from '../../work/bench/test-run.ts';
 import { RUN_FEATURES } from '../../work/features.ts';
-import { CHECK_OUTCOMES, LEAK_PATHS } from '../../work/test-run.ts';
 import { reads, writes } from '../base.ts';
 import { Instant, maybeText } from '../fields.ts';
 import { GaugeId, JobId, SpecificationId, StaffId } from '../ids.ts';

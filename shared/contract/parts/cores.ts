@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { CORE_MOVEMENTS } from '../../work/cores.ts';
+import { CORE_MOVEMENTS } from '../../work/parts/cores.ts';
 import { reads, writes } from '../base.ts';
 import { Instant, Minor, maybeText } from '../fields.ts';
 import { JobId, PartId, StaffId, SupplierId } from '../ids.ts';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { FITTED_PARTS } from '../../work/decision-parts.ts';
+import { FITTED_PARTS } from '../../work/bench/deciding/decision-parts.ts';
 import { writes } from '../base.ts';
 import { EngineModelId, PartId, StaffId } from '../ids.ts';
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { JOB_STATES } from '../../work/job-state.ts';
+import { JOB_STATES } from '../../work/counter/job-state.ts';
 import { reads, writes } from '../base.ts';
 import { CalendarDate, maybeText, text } from '../fields.ts';
 import { JobId, PartId, StaffId } from '../ids.ts';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { LABEL_PAPERS, overhangOf, USUAL_SHEETS } from '../../work/label-layout.ts';
+import { LABEL_PAPERS, overhangOf, USUAL_SHEETS } from '../../work/parts/label-layout.ts';
 import { reads, writes } from '../base.ts';
 import { PartId, StaffId } from '../ids.ts';
 

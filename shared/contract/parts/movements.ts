@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { MOVEMENT_KINDS } from '../../work/stock-words.ts';
+import { MOVEMENT_KINDS } from '../../work/parts/stock-words.ts';
 import { writes } from '../base.ts';
 import { Instant, maybeText, text } from '../fields.ts';
 import { JobId, PartId, StaffId } from '../ids.ts';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { PART_NUMBER_KINDS } from '../../work/stock-words.ts';
+import { PART_NUMBER_KINDS } from '../../work/parts/stock-words.ts';
 import { reads, writes } from '../base.ts';
 import { maybeText, text } from '../fields.ts';
 import { OtherNumberId, PartId, StaffId } from '../ids.ts';

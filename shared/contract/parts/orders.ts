@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { ORDER_STATES } from '../../work/order-state.ts';
+import { ORDER_STATES } from '../../work/parts/order-state.ts';
 import { reads, writes } from '../base.ts';
 import { PaperCard } from '../counter.ts';
 import { CalendarDate, Instant, Minor, maybeText, text } from '../fields.ts';

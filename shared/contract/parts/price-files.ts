@@ -6,8 +6,8 @@ import {
   PRICE_CHANGES,
   PRICED_BY,
   TEXT_ENCODINGS,
-} from '../../work/price-file/words.ts';
-import { PRICE_FILE_STATES } from '../../work/stock-words.ts';
+} from '../../work/parts/price-file/words.ts';
+import { PRICE_FILE_STATES } from '../../work/parts/stock-words.ts';
 import { reads, writes } from '../base.ts';
 import { Instant, text } from '../fields.ts';
 import { PartId, PriceFileId, StaffId, SupplierId } from '../ids.ts';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { STOCK_REPORTS } from '../../work/stock-reports.ts';
+import { STOCK_REPORTS } from '../../work/parts/stock-reports.ts';
 import { reads } from '../base.ts';
 import { CalendarDate, maybeText } from '../fields.ts';
 import { ReportTable } from '../till/books.ts';

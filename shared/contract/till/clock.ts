@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { FORGOTTEN_BECAUSE, wholeMinute } from '../../work/clock.ts';
+import { FORGOTTEN_BECAUSE, wholeMinute } from '../../work/till/clock.ts';
 import { CLOCK_EVENTS } from '../../work/vocabulary.ts';
 import { reads, writes } from '../base.ts';
 import { CalendarDate, Instant, maybeText, text } from '../fields.ts';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { BEYOND_BECAUSE } from '../../work/bill-ahead.ts';
+import { BEYOND_BECAUSE } from '../../work/till/bill-ahead.ts';
 import { OWNER_WANTED, reads, writes } from '../base.ts';
 import { Minor, text } from '../fields.ts';
 import { JobCode, JobId, StaffId } from '../ids.ts';

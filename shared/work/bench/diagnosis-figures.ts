@@ -1,6 +1,6 @@
 import { dimensionOf, parseReading, toBase } from '../../trade/index.ts';
-import type { LeakPath } from '../test-run.ts';
 import { CHECK_UNITS, type Check, type CheckFigure, isMeasuredCheck } from './diagnosis.ts';
+import type { LeakPath } from './test-run.ts';
 
 /** A figure as it is typed: empty where that cylinder was not measured. */
 export interface TypedFigure {

@@ -1,4 +1,4 @@
-import type { ProposedLine } from '../decision-proposals.ts';
+import type { ProposedLine } from './deciding/decision-proposals.ts';
 import { CHECK_LABELS, type Check, type WorkWanted } from './diagnosis.ts';
 
 const ONE = 1000;

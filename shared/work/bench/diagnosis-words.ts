@@ -1,8 +1,8 @@
 import { display, displayNumber } from '../../trade/index.ts';
-import { LEAK_PATH_LABELS } from '../test-run.ts';
-import { compareCompression, judgeLeak } from '../test-run-rules.ts';
-import { compressionSentence } from '../test-run-words.ts';
 import type { Check, CheckFigure } from './diagnosis.ts';
+import { LEAK_PATH_LABELS } from './test-run.ts';
+import { compareCompression, judgeLeak } from './test-run-rules.ts';
+import { compressionSentence } from './test-run-words.ts';
 
 /** Figures of a diagnosis in words, as screens and papers say them. */
 

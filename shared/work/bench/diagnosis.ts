@@ -1,5 +1,5 @@
-import type { LeakPath } from '../test-run.ts';
 import type { LineKind } from '../vocabulary.ts';
+import type { LeakPath } from './test-run.ts';
 
 /** What a diagnosis looks at, in the order in which a mechanic does. */
 export const CHECKS = [

@@ -1,5 +1,5 @@
 import { CsvError, parse } from 'csv-parse/sync';
-import type { Delimiter } from '../../../../shared/work/price-file/words.ts';
+import type { Delimiter } from '../../../../shared/work/parts/price-file/words.ts';
 
 /** A record of a CSV file as it stands there. */
 export interface CsvRecord {

@@ -1,5 +1,5 @@
 import { isUtf8 } from 'node:buffer';
-import type { TextEncoding } from '../../../../shared/work/price-file/words.ts';
+import type { TextEncoding } from '../../../../shared/work/parts/price-file/words.ts';
 
 /** As many bytes are looked at to tell an encoding that has no mark. */
 const LOOKED_AT = 64 * 1024;

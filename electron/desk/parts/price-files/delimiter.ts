@@ -1,4 +1,4 @@
-import { DELIMITERS, type Delimiter } from '../../../../shared/work/price-file/words.ts';
+import { DELIMITERS, type Delimiter } from '../../../../shared/work/parts/price-file/words.ts';
 import { csvRecords } from './csv-records.ts';
 
 /** So many records tell how a file is divided, of so many characters. */

@@ -8,8 +8,8 @@ import {
 import { type SuppliedPart, suppliedParts } from '../../../../db/queries/parts/supplied-parts.ts';
 import { priceFile, priceFileLine } from '../../../../db/schema/index.ts';
 import type { Store, WriteStore } from '../../../../db/store.ts';
-import { type LineForm, readPriceLine } from '../../../../shared/work/price-file/line.ts';
-import { type LineProblem, PRICE_CHANGES } from '../../../../shared/work/price-file/words.ts';
+import { type LineForm, readPriceLine } from '../../../../shared/work/parts/price-file/line.ts';
+import { type LineProblem, PRICE_CHANGES } from '../../../../shared/work/parts/price-file/words.ts';
 import { type KeptLine, keepLines } from './keep-lines.ts';
 import type { Reading } from './readings.ts';
 import type { Table, TableRow } from './table.ts';

@@ -3,9 +3,9 @@ import {
   columnsAsBefore,
   columnsByHeading,
   looksLikeHeadings,
-} from '../../../../shared/work/price-file/columns.ts';
-import { decimalMarkOf } from '../../../../shared/work/price-file/decimal-amount.ts';
-import { PRICE_FILE_FIELDS } from '../../../../shared/work/price-file/words.ts';
+} from '../../../../shared/work/parts/price-file/columns.ts';
+import { decimalMarkOf } from '../../../../shared/work/parts/price-file/decimal-amount.ts';
+import { PRICE_FILE_FIELDS } from '../../../../shared/work/parts/price-file/words.ts';
 import { type Table, type TableRow, textOf } from './table.ts';
 
 /** Rows that are looked at, and those that are shown. */

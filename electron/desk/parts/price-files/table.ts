@@ -1,5 +1,5 @@
-import type { Cell } from '../../../../shared/work/price-file/line.ts';
-import type { Delimiter, TextEncoding } from '../../../../shared/work/price-file/words.ts';
+import type { Cell } from '../../../../shared/work/parts/price-file/line.ts';
+import type { Delimiter, TextEncoding } from '../../../../shared/work/parts/price-file/words.ts';
 import { csvRecords } from './csv-records.ts';
 import { decodeText, encodingOf } from './decode-text.ts';
 import { delimiterOf, usualWidth } from './delimiter.ts';

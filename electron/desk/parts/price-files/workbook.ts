@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import { setImmediate as otherCalls } from 'node:timers/promises';
 import { Worker } from 'node:worker_threads';
 import { z } from 'zod';
-import type { Cell } from '../../../../shared/work/price-file/line.ts';
+import type { Cell } from '../../../../shared/work/parts/price-file/line.ts';
 
 const require = createRequire(import.meta.url);
 

@@ -6,7 +6,7 @@ import {
   STOCK_REPORT_REACH,
   STOCK_REPORT_TITLES,
   type StockReportName,
-} from '../../../../shared/work/stock-reports.ts';
+} from '../../../../shared/work/parts/stock-reports.ts';
 import { drawReport } from '../../../paper/index.ts';
 import type { DeskContext } from '../../context.ts';
 import { os } from '../../implementer.ts';

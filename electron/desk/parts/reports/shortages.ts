@@ -4,7 +4,7 @@ import { openNeeds } from '../../../../db/queries/parts/needs.ts';
 import { lowShelves } from '../../../../db/queries/parts/reports.ts';
 import type { ReadStore } from '../../../../db/store.ts';
 import type { ReportTable } from '../../../../shared/contract/till/index.ts';
-import { available } from '../../../../shared/work/stock-ledger.ts';
+import { available } from '../../../../shared/work/parts/stock-ledger.ts';
 import { reportTable } from '../../till/books/reports/table.ts';
 
 /** What jobs miss, and which shelves are low, as it stands now. */

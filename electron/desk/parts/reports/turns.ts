@@ -2,7 +2,11 @@ import { usedParts, worthMoved } from '../../../../db/queries/parts/reports.ts';
 import type { ReadStore } from '../../../../db/store.ts';
 import type { ReportTable } from '../../../../shared/contract/till/index.ts';
 import { daysFrom } from '../../../../shared/work/calendar.ts';
-import { averageWorth, daysOfStock, turnsPerYear } from '../../../../shared/work/stock-turns.ts';
+import {
+  averageWorth,
+  daysOfStock,
+  turnsPerYear,
+} from '../../../../shared/work/parts/stock-turns.ts';
 import { type ReportColumn, reportTable } from '../../till/books/reports/table.ts';
 import { spanOfDays } from '../../till/books/span-of-days.ts';
 import type { StockAsked } from './asked.ts';

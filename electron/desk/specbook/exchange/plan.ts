@@ -10,9 +10,12 @@ import type {
   ImportPreview,
   ModelFileForm,
 } from '../../../../shared/contract/specbook-exchange.ts';
-import { changesBetween } from '../../../../shared/work/revision-changes.ts';
-import { readBand, type SpecificationBand } from '../../../../shared/work/specification-band.ts';
-import { questionedTorque, readFastener } from '../../../../shared/work/torque-check.ts';
+import { questionedTorque, readFastener } from '../../../../shared/work/bench/torque-check.ts';
+import { changesBetween } from '../../../../shared/work/specbook/revision-changes.ts';
+import {
+  readBand,
+  type SpecificationBand,
+} from '../../../../shared/work/specbook/specification-band.ts';
 import { modelKeyOf } from '../models.ts';
 import type { FileReading } from './file-reading.ts';
 import { readCsv } from './read-csv.ts';

@@ -10,7 +10,7 @@ import { tillRulesOf } from '../../../../db/queries/till/rules.ts';
 import { clockEvent } from '../../../../db/schema/index.ts';
 import { ClockEntryId, jobCode } from '../../../../shared/contract/ids.ts';
 import { type ClockEntry, LONGEST_ENTRY_HOURS } from '../../../../shared/contract/till/index.ts';
-import { forgottenBecause, wholeMinute } from '../../../../shared/work/clock.ts';
+import { forgottenBecause, wholeMinute } from '../../../../shared/work/till/clock.ts';
 import { os } from '../../implementer.ts';
 import { badInput, found } from '../../refuse.ts';
 import { type Writing, write } from '../../writing.ts';

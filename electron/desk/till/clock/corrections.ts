@@ -2,7 +2,7 @@ import { jobRowById } from '../../../../db/queries/counter/jobs.ts';
 import { staffById } from '../../../../db/queries/office.ts';
 import { clockEntry, clockedBetween, clockHistory } from '../../../../db/queries/till/clock.ts';
 import { type JobCode, jobCode } from '../../../../shared/contract/ids.ts';
-import { overlap, wholeMinute } from '../../../../shared/work/clock.ts';
+import { overlap, wholeMinute } from '../../../../shared/work/till/clock.ts';
 import { os } from '../../implementer.ts';
 import { badInput, found } from '../../refuse.ts';
 import { type Writing, write } from '../../writing.ts';

@@ -2,7 +2,7 @@ import { type ClockRow, clockHistory } from '../../../../db/queries/till/clock.t
 import type { ReadStore } from '../../../../db/store.ts';
 import { ClockEntryId, JobId, jobCode, StaffId } from '../../../../shared/contract/ids.ts';
 import type { ClockEntry } from '../../../../shared/contract/till/index.ts';
-import { forgottenBecause, spanLasted } from '../../../../shared/work/clock.ts';
+import { forgottenBecause, spanLasted } from '../../../../shared/work/till/clock.ts';
 
 /** What it takes to say how a clock stands. */
 export interface ClockRules {

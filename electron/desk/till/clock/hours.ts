@@ -10,9 +10,9 @@ import {
 import { tillRulesOf } from '../../../../db/queries/till/rules.ts';
 import type { Account } from '../../../../shared/contract/till/index.ts';
 import { addDays, dayBegins } from '../../../../shared/work/calendar.ts';
-import { byDay, spanLasted } from '../../../../shared/work/clock.ts';
-import { labourLines, timeByKind } from '../../../../shared/work/clock-lines.ts';
-import { workToBill } from '../../../../shared/work/work-to-bill.ts';
+import { byDay, spanLasted } from '../../../../shared/work/till/clock.ts';
+import { labourLines, timeByKind } from '../../../../shared/work/till/clock-lines.ts';
+import { workToBill } from '../../../../shared/work/till/work-to-bill.ts';
 import type { DeskContext } from '../../context.ts';
 import { os } from '../../implementer.ts';
 import { badInput, found } from '../../refuse.ts';

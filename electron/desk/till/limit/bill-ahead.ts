@@ -11,17 +11,17 @@ import type { ReadStore } from '../../../../db/store.ts';
 import { jobCode } from '../../../../shared/contract/ids.ts';
 import type { Part } from '../../../../shared/contract/parts/index.ts';
 import type { Account, BillAhead, LineInput } from '../../../../shared/contract/till/index.ts';
-import { overApproval } from '../../../../shared/work/approval.ts';
+import { dateIn } from '../../../../shared/work/calendar.ts';
+import { coreChargeWords } from '../../../../shared/work/parts/cores.ts';
+import { overApproval } from '../../../../shared/work/till/approval.ts';
 import {
   beyondEstimate,
   type SinceEstimate,
   waitsForApproval,
-} from '../../../../shared/work/bill-ahead.ts';
-import { dateIn } from '../../../../shared/work/calendar.ts';
-import { hoursOf, spanLasted } from '../../../../shared/work/clock.ts';
-import { labourLines, type WorkedTime } from '../../../../shared/work/clock-lines.ts';
-import { coreChargeWords } from '../../../../shared/work/cores.ts';
-import { workToBill } from '../../../../shared/work/work-to-bill.ts';
+} from '../../../../shared/work/till/bill-ahead.ts';
+import { hoursOf, spanLasted } from '../../../../shared/work/till/clock.ts';
+import { labourLines, type WorkedTime } from '../../../../shared/work/till/clock-lines.ts';
+import { workToBill } from '../../../../shared/work/till/work-to-bill.ts';
 import { proposedLines } from '../../bench/proposals.ts';
 import { found } from '../../refuse.ts';
 import { billOf } from '../bill.ts';

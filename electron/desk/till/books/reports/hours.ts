@@ -3,7 +3,7 @@ import { bookedCreditNotes, bookedInvoices } from '../../../../../db/queries/til
 import type { ReadStore } from '../../../../../db/store.ts';
 import type { Line, ReportTable } from '../../../../../shared/contract/till/index.ts';
 import { sumMinor } from '../../../../../shared/money/index.ts';
-import { hoursOf } from '../../../../../shared/work/clock.ts';
+import { hoursOf } from '../../../../../shared/work/till/clock.ts';
 import { spanOfDays } from '../span-of-days.ts';
 import { type Asked, reportTable, shareOf } from './table.ts';
 import { type WorkedTime, workedBetween } from './worked-time.ts';

@@ -6,7 +6,7 @@ import {
 } from '../../../../../db/queries/till/clock.ts';
 import { tillRulesOf } from '../../../../../db/queries/till/rules.ts';
 import type { ReadStore } from '../../../../../db/store.ts';
-import { byDay, spanLasted } from '../../../../../shared/work/clock.ts';
+import { byDay, spanLasted } from '../../../../../shared/work/till/clock.ts';
 import { spanOfDays } from '../span-of-days.ts';
 
 /** Time that somebody worked and that is over. */
