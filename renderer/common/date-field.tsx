@@ -38,7 +38,7 @@ export function DateField({ value, onChange, error, onBlur, onKeyDown, ...input 
   const today = useToday();
   const format = useFormat();
   const field = useRef<HTMLInputElement>(null);
-  const [typed, setTyped] = useTyped(value, value ?? '');
+  const { typed, type, tidy } = useTyped(value, value ?? '');
   const [open, setOpen] = useState(false);
 
   const understood = typed.trim() === '' ? null : readDate(typed, today, locale);
@@ -49,7 +49,7 @@ export function DateField({ value, onChange, error, onBlur, onKeyDown, ...input 
   }, [unreadable]);
 
   const choose = (isoDate: string | null) => {
-    setTyped(isoDate ?? '');
+    type(isoDate ?? '');
     onChange(isoDate);
     setOpen(false);
     field.current?.focus();
@@ -89,11 +89,11 @@ export function DateField({ value, onChange, error, onBlur, onKeyDown, ...input 
           }
           onChange={(event) => {
             const next = event.currentTarget.value;
-            setTyped(next);
+            type(next);
             onChange(next.trim() === '' ? null : readDate(next, today, locale));
           }}
           onBlur={(event) => {
-            if (understood !== null) setTyped(understood);
+            if (understood !== null) tidy();
             onBlur?.(event);
           }}
           onKeyDown={(event) => {

@@ -28,7 +28,7 @@ export function MoneyInput({ value, onChange, error, onFocus, onBlur, ...input }
   const { currency, locale } = useShop();
   const field = useRef<HTMLInputElement>(null);
   const asWritten = value === null ? '' : editableMoney(value, currency, locale);
-  const [typed, setTyped] = useTyped(value, asWritten);
+  const { typed, type, tidy } = useTyped(value, asWritten);
   const understood = read(typed, currency, locale);
   const unreadable = understood.error !== '';
 
@@ -50,7 +50,7 @@ export function MoneyInput({ value, onChange, error, onFocus, onBlur, ...input }
       rightSectionPointerEvents="none"
       onChange={(event) => {
         const next = event.currentTarget.value;
-        setTyped(next);
+        type(next);
         onChange(read(next, currency, locale).minor);
       }}
       onFocus={(event) => {
@@ -59,7 +59,7 @@ export function MoneyInput({ value, onChange, error, onFocus, onBlur, ...input }
         onFocus?.(event);
       }}
       onBlur={(event) => {
-        if (!unreadable) setTyped(asWritten);
+        if (!unreadable) tidy();
         onBlur?.(event);
       }}
     />

@@ -23,7 +23,7 @@ export function RateInput({
 }: RateInputProps) {
   const field = useRef<HTMLInputElement>(null);
   const asWritten = value === null ? '' : writeRate(value);
-  const [typed, setTyped] = useTyped(value, asWritten);
+  const { typed, type, tidy } = useTyped(value, asWritten);
   const unreadable = readRate(typed, most) === null && typed.trim() !== '';
   const hint = `Type a rate from 0 to ${writeRate(most)}.`;
   useEffect(() => {
@@ -41,7 +41,7 @@ export function RateInput({
       rightSectionPointerEvents="none"
       onChange={(event) => {
         const next = event.currentTarget.value;
-        setTyped(next);
+        type(next);
         const ppm = readRate(next, most);
         if (ppm !== null || next.trim() === '') onChange(ppm);
       }}
@@ -50,7 +50,7 @@ export function RateInput({
         onFocus?.(event);
       }}
       onBlur={(event) => {
-        if (!unreadable) setTyped(asWritten);
+        if (!unreadable) tidy();
         onBlur?.(event);
       }}
     />

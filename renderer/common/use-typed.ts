@@ -5,11 +5,13 @@ import { useState } from 'react';
  * (cleared, filled from elsewhere) replaces the text. What the form makes of a key press does not: where
  * an empty field counts as nought, it could never be emptied otherwise.
  * @param written the value as one would type it
+ * @returns `type` for a key press; `tidy` writes the value out when the field is left, and gives way to one
+ *   that the form sets at that very moment
  */
 export function useTyped<V>(
   value: V,
   written: string,
-): [typed: string, setTyped: (typed: string) => void] {
+): { typed: string; type: (text: string) => void; tidy: () => void } {
   const [typed, setTyped] = useState(written);
   const [seen, setSeen] = useState({ typed, value });
   if (typed !== seen.typed) {
@@ -18,5 +20,9 @@ export function useTyped<V>(
     setTyped(written);
     setSeen({ typed: written, value });
   }
-  return [typed, setTyped];
+  const tidy = () => {
+    setTyped(written);
+    setSeen({ typed: written, value });
+  };
+  return { typed, type: setTyped, tidy };
 }

@@ -34,7 +34,7 @@ export function QuantityInput({
 }: QuantityInputProps) {
   const { locale } = useShop();
   const written = value === null ? '' : editableQuantity(value, locale);
-  const [typed, setTyped] = useTyped(value, written);
+  const { typed, type, tidy } = useTyped(value, written);
   const problem = read(typed, locale).error;
 
   return (
@@ -48,11 +48,11 @@ export function QuantityInput({
       rightSectionWidth={52}
       rightSectionPointerEvents="none"
       onChange={(event) => {
-        setTyped(event.currentTarget.value);
+        type(event.currentTarget.value);
         onChange(read(event.currentTarget.value, locale).quantity);
       }}
       onBlur={(event) => {
-        if (problem === '') setTyped(written);
+        if (problem === '') tidy();
         onBlur?.(event);
       }}
     />

@@ -16,7 +16,7 @@ export function DiscountInput({ value, onChange, onBlur, ...input }: DiscountInp
   const shop = useShop();
   const field = useRef<HTMLInputElement>(null);
   const asWritten = writeDiscount(value, shop);
-  const [typed, setTyped] = useTyped(asWritten, asWritten);
+  const { typed, type, tidy } = useTyped(asWritten, asWritten);
   const read = (text: string): { discount: Discount | null; problem: string } => {
     try {
       return { discount: readDiscount(text, shop), problem: '' };
@@ -38,11 +38,11 @@ export function DiscountInput({ value, onChange, onBlur, ...input }: DiscountInp
       error={problem === '' ? undefined : problem}
       onChange={(event) => {
         const next = event.currentTarget.value;
-        setTyped(next);
+        type(next);
         onChange(read(next).discount);
       }}
       onBlur={(event) => {
-        if (problem === '') setTyped(asWritten);
+        if (problem === '') tidy();
         onBlur?.(event);
       }}
     />
