@@ -8,6 +8,7 @@ import {
 import { useCallback, useState } from 'react';
 import { giveKey, unansweredKeys } from './connection/request-keys.ts';
 import { sameAgainGuard } from './same-again.ts';
+import { mayHaveChanged } from './what-changed.ts';
 
 /**
  * A call that writes. When it came through, every list and page on the screen asks the desk again:
@@ -26,7 +27,9 @@ export function useWrite<Data, Failure, Input, Context>(
       guard.done();
       keys.answered();
       await options.onSuccess?.(...given);
-      await client.invalidateQueries();
+      await client.invalidateQueries({
+        predicate: ({ queryKey }) => mayHaveChanged(queryKey, options.mutationKey),
+      });
     },
     onError: async (...given) => {
       guard.refused();
