@@ -201,6 +201,11 @@ prepared('what is refused is said at its field, and nothing typed is lost', asyn
   await expect(contact).toHaveValue('eleni@nowhere');
   await expect(page.getByText('licensed people only')).toBeVisible();
 
+  await page.getByRole('button', { name: 'Clear all' }).click();
+  await expect(contact).toHaveValue('');
+  await page.getByRole('button', { name: 'Bring back what was cleared' }).click();
+  await expect(contact).toHaveValue('eleni@nowhere');
+
   await contact.fill('eleni@example.org');
   await page.route('**/rpc/counter/takeIn', (route) => route.abort());
   await hands.press('Control+Enter');

@@ -1,5 +1,5 @@
 import { Button } from '@mantine/core';
-import { IconEraser } from '@tabler/icons-react';
+import { IconArrowBackUp, IconEraser } from '@tabler/icons-react';
 import { useState } from 'react';
 import { Page } from '../../common/page.tsx';
 import { useDraft } from '../../common/use-draft.ts';
@@ -13,6 +13,8 @@ export function TakeInPage() {
   const [draft, setDraft, clear] = useDraft('take-in', emptyDraft);
   const [taken, setTaken] = useState<Taken | null>(null);
   const [fresh, setFresh] = useState(0);
+  /** What was cleared away: one slip of the finger loses nothing. */
+  const [cleared, setCleared] = useState<typeof draft | null>(null);
   usePrefill(setDraft);
 
   if (taken !== null) return <TakenPanel taken={taken} onNext={() => setTaken(null)} />;
@@ -21,17 +23,32 @@ export function TakeInPage() {
       title="Take in a machine"
       description="Enter or Tab goes on; in the signature, Enter signs. What is typed is kept."
       actions={
-        draft !== emptyDraft && (
+        draft !== emptyDraft ? (
           <Button
             variant="subtle"
             leftSection={<IconEraser size={18} aria-hidden />}
             onClick={() => {
+              setCleared(draft);
               clear();
               setFresh(fresh + 1);
             }}
           >
             Clear all
           </Button>
+        ) : (
+          cleared !== null && (
+            <Button
+              variant="subtle"
+              leftSection={<IconArrowBackUp size={18} aria-hidden />}
+              onClick={() => {
+                setDraft(cleared);
+                setCleared(null);
+                setFresh(fresh + 1);
+              }}
+            >
+              Bring back what was cleared
+            </Button>
+          )
         )
       }
     >
@@ -41,6 +58,7 @@ export function TakeInPage() {
         setDraft={setDraft}
         onTaken={(result) => {
           clear();
+          setCleared(null);
           setTaken(result);
         }}
       />
