@@ -211,6 +211,8 @@ prepared('what is refused is said at its field, and nothing typed is lost', asyn
   await hands.press('Control+Enter');
   await expect(page.getByRole('alert')).toContainText('does not answer');
   await page.unroute('**/rpc/counter/takeIn');
+  // The form has the focus again: the same keys try once more.
+  await expect(page.locator('[data-take-in]')).toBeFocused();
   await hands.press('Control+Enter');
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Taken in');
   await page.getByRole('button', { name: 'Next customer' }).click();
