@@ -1,6 +1,6 @@
 import { asc, desc, eq } from 'drizzle-orm';
 import type { JobOfEngine } from '../../shared/contract/bench/index.ts';
-import type { Machine } from '../../shared/contract/counter.ts';
+import type { Machine } from '../../shared/contract/counter/index.ts';
 import { JobId, jobCode } from '../../shared/contract/ids.ts';
 import { decision, engine, job, staff } from '../schema/index.ts';
 import type { ReadStore } from '../store.ts';

@@ -1,5 +1,5 @@
 import { and, asc, desc, eq, max, sql } from 'drizzle-orm';
-import type { PaperCard } from '../../shared/contract/counter.ts';
+import type { PaperCard } from '../../shared/contract/counter/index.ts';
 import { PaperId, StaffId } from '../../shared/contract/ids.ts';
 import type { JournalEntry, Shop, Staff, TaxRule } from '../../shared/contract/office.ts';
 import type { PaperKind } from '../../shared/work/vocabulary.ts';

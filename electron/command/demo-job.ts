@@ -18,7 +18,7 @@ import { DEMO_PARTS } from '../../db/demo/parts.ts';
 import { scribble } from '../../db/demo/scribble.ts';
 import { DEMO_SHOP } from '../../db/demo/shop.ts';
 import { DEMO_STAFF } from '../../db/demo/staff.ts';
-import type { PaperCard } from '../../shared/contract/counter.ts';
+import type { PaperCard } from '../../shared/contract/counter/index.ts';
 import type { DeskContext } from '../desk/index.ts';
 import { type BenchJob, build, buildReadings, measureAsReceived } from './demo-shop/bench-work.ts';
 import { deskClient } from './demo-shop/client.ts';

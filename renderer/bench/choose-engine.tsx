@@ -4,7 +4,7 @@ import { IconSearch } from '@tabler/icons-react';
 import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Link } from 'react-router';
-import type { JobDossier } from '../../shared/contract/counter.ts';
+import type { JobDossier } from '../../shared/contract/counter/index.ts';
 import type { EngineModel } from '../../shared/contract/specbook.ts';
 import { CYCLE_LABELS } from '../../shared/work/vocabulary.ts';
 import { deskQuery } from '../common/desk.ts';

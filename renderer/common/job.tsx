@@ -1,5 +1,5 @@
 import { createContext, type ReactNode, useContext } from 'react';
-import type { JobDossier } from '../../shared/contract/counter.ts';
+import type { JobDossier } from '../../shared/contract/counter/index.ts';
 
 const JobContext = createContext<JobDossier | null>(null);
 

@@ -8,7 +8,7 @@ import {
   IconPrinter,
 } from '@tabler/icons-react';
 import { useMutation } from '@tanstack/react-query';
-import type { PaperCard } from '../../shared/contract/counter.ts';
+import type { PaperCard } from '../../shared/contract/counter/index.ts';
 import {
   openPaperFile,
   opensPapers,

@@ -1,7 +1,7 @@
 import { Button, Group, Menu, Modal, Stack, Text } from '@mantine/core';
 import { IconChevronDown, IconClockPause, IconClockPlay } from '@tabler/icons-react';
 import { useState } from 'react';
-import type { JobDossier } from '../../shared/contract/counter.ts';
+import type { JobDossier } from '../../shared/contract/counter/index.ts';
 import { lastedFigure, lastedWords } from '../common/clock/time-text.ts';
 import { useMyClock, useWorkKinds, workKindLabel } from '../common/clock/use-clock.ts';
 import { deskQuery } from '../common/desk.ts';

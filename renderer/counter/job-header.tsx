@@ -8,7 +8,7 @@ import {
   type TablerIcon,
 } from '@tabler/icons-react';
 import { Link, useLocation } from 'react-router';
-import type { JobDossier } from '../../shared/contract/counter.ts';
+import type { JobDossier } from '../../shared/contract/counter/index.ts';
 import { JOB_STATE_LABELS } from '../../shared/work/counter/job-state.ts';
 import { StateBadge } from '../common/badges.tsx';
 import { useFormat } from '../common/format.ts';

@@ -2,7 +2,7 @@ import { Anchor, Button, Group, List, Modal, Stack, Text, Textarea } from '@mant
 import type { SyntheticEvent } from 'react';
 import { Link } from 'react-router';
 import { z } from 'zod';
-import type { JobDossier } from '../../shared/contract/counter.ts';
+import type { JobDossier } from '../../shared/contract/counter/index.ts';
 import { JOB_STATE_LABELS, type JobState } from '../../shared/work/counter/job-state.ts';
 import { deskQuery } from '../common/desk.ts';
 import { RefusalAlert, refusalOf } from '../common/refusal.tsx';

@@ -2,7 +2,7 @@ import { Button, Menu } from '@mantine/core';
 import { IconArrowBarToRight, IconChevronDown } from '@tabler/icons-react';
 import { useState } from 'react';
 import { Link } from 'react-router';
-import type { JobDossier } from '../../shared/contract/counter.ts';
+import type { JobDossier } from '../../shared/contract/counter/index.ts';
 import {
   JOB_STATE_LABELS,
   type JobState,

@@ -1,6 +1,5 @@
 import { bench } from './bench/index.ts';
-import { counter } from './counter.ts';
-import { amendments } from './counter-amendments.ts';
+import { counter } from './counter/index.ts';
 import { office } from './office.ts';
 import { parts } from './parts/index.ts';
 import { specbook } from './specbook.ts';
@@ -8,7 +7,7 @@ import { till } from './till/index.ts';
 
 /** The whole contract, a room a key. Every action of a screen is one call of it. */
 export const contract = {
-  counter: { ...counter, ...amendments },
+  counter,
   bench,
   specbook,
   parts,

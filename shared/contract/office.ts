@@ -3,7 +3,7 @@ import { sameTaxTwice } from '../money/index.ts';
 import { LINE_KINDS, STAFF_ROLES } from '../work/vocabulary.ts';
 import { backUps } from './back-ups.ts';
 import { OWNER_WANTED, opens, reads, writes } from './base.ts';
-import { PaperCard } from './counter.ts';
+import { PaperCard } from './counter/index.ts';
 import { CalendarDate, Instant, Minor, maybeText, text } from './fields.ts';
 import { JobCode, JobId, PaperId, StaffId } from './ids.ts';
 

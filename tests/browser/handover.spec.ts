@@ -1,4 +1,4 @@
-import type { JobDossier } from '../../shared/contract/counter.ts';
+import type { JobDossier } from '../../shared/contract/counter/index.ts';
 import { type Desk, deskAt, ownerOf } from './desk-client.ts';
 import { noFaultsInEitherTheme } from './faultless.ts';
 import { expect, test } from './fixtures.ts';

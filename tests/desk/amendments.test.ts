@@ -2,7 +2,7 @@ import { eq } from 'drizzle-orm';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { issuedPaper } from '../../db/schema/index.ts';
 import { fingerprintOf } from '../../electron/paper/index.ts';
-import type { JobDossier } from '../../shared/contract/counter.ts';
+import type { JobDossier } from '../../shared/contract/counter/index.ts';
 import type { JobId } from '../../shared/contract/ids.ts';
 import { openTestShop, plainIntake, type TestShop, typed } from './shop.ts';
 

@@ -11,7 +11,7 @@ import { type DeskClient, deskClient } from '../../electron/command/demo-shop/cl
 import { undisturbed } from '../../electron/desk/index.ts';
 import { drawPaper } from '../../electron/paper/index.ts';
 import type { BenchSheet, Reading } from '../../shared/contract/bench/index.ts';
-import type { JobDossier } from '../../shared/contract/counter.ts';
+import type { JobDossier } from '../../shared/contract/counter/index.ts';
 import { unitLabel } from '../../shared/trade/index.ts';
 import { handoverCautions, LOCAL_LAW } from '../../shared/work/cautions.ts';
 import { CORE_FEATURES } from '../../shared/work/features.ts';

@@ -11,7 +11,7 @@ import { fillDemoShop } from '../../electron/command/fill-demo-shop.ts';
 import { type DeskContext, undisturbed } from '../../electron/desk/index.ts';
 import { drawPaper } from '../../electron/paper/index.ts';
 import type { BenchSheet } from '../../shared/contract/bench/index.ts';
-import type { JobCard } from '../../shared/contract/counter.ts';
+import type { JobCard } from '../../shared/contract/counter/index.ts';
 import { JOB_STATES } from '../../shared/work/counter/job-state.ts';
 import { CORE_FEATURES, measuredFeaturesOf } from '../../shared/work/features.ts';
 import { APPROVAL_WAYS, PAYMENT_METHODS, STANDINGS } from '../../shared/work/vocabulary.ts';

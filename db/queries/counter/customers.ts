@@ -1,5 +1,5 @@
 import { asc, eq, sql } from 'drizzle-orm';
-import type { Customer } from '../../../shared/contract/counter.ts';
+import type { Customer } from '../../../shared/contract/counter/index.ts';
 import { CustomerId } from '../../../shared/contract/ids.ts';
 import { prepared } from '../../prepared.ts';
 import { customer } from '../../schema/index.ts';

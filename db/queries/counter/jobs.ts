@@ -12,7 +12,7 @@ import {
   type SQL,
   sql,
 } from 'drizzle-orm';
-import type { JobCard, JobDossier } from '../../../shared/contract/counter.ts';
+import type { JobCard, JobDossier } from '../../../shared/contract/counter/index.ts';
 import type { Signature } from '../../../shared/contract/fields.ts';
 import { CustomerId, JobId, jobCode } from '../../../shared/contract/ids.ts';
 import {

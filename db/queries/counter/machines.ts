@@ -1,5 +1,5 @@
 import { and, asc, eq, type SQL, sql } from 'drizzle-orm';
-import type { Machine } from '../../../shared/contract/counter.ts';
+import type { Machine } from '../../../shared/contract/counter/index.ts';
 import {
   CustomerId,
   EngineId,

@@ -1,6 +1,6 @@
 import { asc, desc, eq, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
-import type { MovedPromise } from '../../../shared/contract/counter.ts';
+import type { MovedPromise } from '../../../shared/contract/counter/index.ts';
 import { PromiseId } from '../../../shared/contract/ids.ts';
 import { job, jobPromise, promiseTold, staff } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';

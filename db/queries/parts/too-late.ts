@@ -1,5 +1,5 @@
 import { eq, gt, sql } from 'drizzle-orm';
-import type { JobCard } from '../../../shared/contract/counter.ts';
+import type { JobCard } from '../../../shared/contract/counter/index.ts';
 import { comesTooLate } from '../../../shared/work/counter/promise.ts';
 import { purchaseOrder, purchaseOrderLine, stockMovement } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';

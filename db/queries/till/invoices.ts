@@ -1,5 +1,5 @@
 import { asc, eq } from 'drizzle-orm';
-import type { PaperCard } from '../../../shared/contract/counter.ts';
+import type { PaperCard } from '../../../shared/contract/counter/index.ts';
 import { CreditNoteId, InvoiceId } from '../../../shared/contract/ids.ts';
 import {
   type CreditNote,

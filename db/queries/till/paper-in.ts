@@ -1,4 +1,4 @@
-import type { PaperCard } from '../../../shared/contract/counter.ts';
+import type { PaperCard } from '../../../shared/contract/counter/index.ts';
 
 /** The paper that a row names; it was issued in the transaction that wrote the row. */
 export function paperIn(papers: readonly PaperCard[], id: string): PaperCard {

@@ -3,7 +3,7 @@ import { movesOf } from '../../../db/queries/counter/jobs.ts';
 import { testRunsOf } from '../../../db/queries/test-runs.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import type { Build, HoldPointOnSheet, Reading } from '../../../shared/contract/bench/index.ts';
-import type { JobDossier } from '../../../shared/contract/counter.ts';
+import type { JobDossier } from '../../../shared/contract/counter/index.ts';
 import {
   doneBefore,
   type HoldPoint,

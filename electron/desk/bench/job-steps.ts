@@ -4,7 +4,7 @@ import { jobBuildOf, latestBuildSheet, modelOfSheet } from '../../../db/queries/
 import { jobBuild } from '../../../db/schema/index.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import type { BuildSheet } from '../../../shared/contract/bench/index.ts';
-import type { JobDossier } from '../../../shared/contract/counter.ts';
+import type { JobDossier } from '../../../shared/contract/counter/index.ts';
 import type { BuildStep } from '../../../shared/work/bench/build-steps.ts';
 import { belongsTo, defaultBuild, EVERY_BUILD } from '../../../shared/work/bench/default-build.ts';
 import type { Cycle } from '../../../shared/work/vocabulary.ts';

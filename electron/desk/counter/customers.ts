@@ -5,7 +5,7 @@ import { jobsOfCustomer } from '../../../db/queries/counter/jobs.ts';
 import { findMachines } from '../../../db/queries/counter/machines.ts';
 import { searchTextOf } from '../../../db/queries/search-text.ts';
 import { customer as customerTable } from '../../../db/schema/index.ts';
-import type { Customer } from '../../../shared/contract/counter.ts';
+import type { Customer } from '../../../shared/contract/counter/index.ts';
 import { internationalPhone } from '../../../shared/work/counter/phone.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';

@@ -1,7 +1,7 @@
 import { movedSince, openJobs, takenInSince } from '../../../db/queries/counter/jobs.ts';
 import { shopOf } from '../../../db/queries/office.ts';
 import { partsTooLate } from '../../../db/queries/parts/too-late.ts';
-import type { JobCard } from '../../../shared/contract/counter.ts';
+import type { JobCard } from '../../../shared/contract/counter/index.ts';
 import { addDays, dateIn, weekBegins } from '../../../shared/work/calendar.ts';
 import { isOwed, WAITS_ON } from '../../../shared/work/counter/job-state.ts';
 import { os } from '../implementer.ts';

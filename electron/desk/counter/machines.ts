@@ -9,7 +9,7 @@ import {
 import { searchTextOf } from '../../../db/queries/search-text.ts';
 import { engineModelById } from '../../../db/queries/specbook.ts';
 import { engine as engineTable, machine as machineTable } from '../../../db/schema/index.ts';
-import type { Customer, Machine } from '../../../shared/contract/counter.ts';
+import type { Customer, Machine } from '../../../shared/contract/counter/index.ts';
 import { foldNumber } from '../../../shared/work/fold.ts';
 import { MACHINE_KIND_LABELS } from '../../../shared/work/vocabulary.ts';
 import { changedFacts } from '../changed-facts.ts';

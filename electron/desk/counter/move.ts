@@ -1,7 +1,7 @@
 import { eq } from 'drizzle-orm';
 import { dossierOf } from '../../../db/queries/counter/jobs.ts';
 import { jobMove, job as jobTable } from '../../../db/schema/index.ts';
-import type { JobDossier } from '../../../shared/contract/counter.ts';
+import type { JobDossier } from '../../../shared/contract/counter/index.ts';
 import { canMove, type JobState, MOVES_BY_ACTION } from '../../../shared/work/counter/job-state.ts';
 import { openPointsOf } from '../bench/build-state.ts';
 import { takeStepsOnBench } from '../bench/job-steps.ts';

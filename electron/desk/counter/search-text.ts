@@ -2,7 +2,7 @@ import { eq } from 'drizzle-orm';
 import { dossierOf } from '../../../db/queries/counter/jobs.ts';
 import { searchTextOf } from '../../../db/queries/search-text.ts';
 import { job as jobTable } from '../../../db/schema/index.ts';
-import type { Customer, Machine } from '../../../shared/contract/counter.ts';
+import type { Customer, Machine } from '../../../shared/contract/counter/index.ts';
 import { jobCode } from '../../../shared/contract/ids.ts';
 import { MACHINE_KIND_LABELS } from '../../../shared/work/vocabulary.ts';
 import { found } from '../refuse.ts';

@@ -3,7 +3,7 @@ import { findJobs, findJobsOfPaper } from '../../../db/queries/counter/jobs.ts';
 import { findMachines } from '../../../db/queries/counter/machines.ts';
 import { findParts } from '../../../db/queries/parts/part.ts';
 import { findEngineModelNames } from '../../../db/queries/specbook.ts';
-import type { SearchHit } from '../../../shared/contract/counter.ts';
+import type { SearchHit } from '../../../shared/contract/counter/index.ts';
 import { JOB_STATE_LABELS } from '../../../shared/work/counter/job-state.ts';
 import { CYCLE_LABELS, MACHINE_KIND_LABELS } from '../../../shared/work/vocabulary.ts';
 import { os } from '../implementer.ts';

@@ -1,4 +1,4 @@
-import type { Customer, JobDossier } from '../../../shared/contract/counter.ts';
+import type { Customer, JobDossier } from '../../../shared/contract/counter/index.ts';
 import { MACHINE_KIND_LABELS } from '../../../shared/work/vocabulary.ts';
 import type { JobPaper, PaperHead, Party, Signature } from '../../paper/content.ts';
 import type { Writing } from '../writing.ts';

@@ -1,5 +1,5 @@
 import { latestPaper } from '../../../db/queries/office.ts';
-import type { JobDossier, PaperCard } from '../../../shared/contract/counter.ts';
+import type { JobDossier, PaperCard } from '../../../shared/contract/counter/index.ts';
 import type { ClaimTicket, PaperHead, Signature, Tag } from '../../paper/content.ts';
 import { canonicalJson } from '../../paper/fingerprint.ts';
 import type { Writing } from '../writing.ts';

@@ -1,6 +1,6 @@
 import { intakeSignatureOf } from '../../../db/queries/counter/jobs.ts';
 import type { ReadStore } from '../../../db/store.ts';
-import type { JobDossier } from '../../../shared/contract/counter.ts';
+import type { JobDossier } from '../../../shared/contract/counter/index.ts';
 import { INTAKE_CAUTIONS, TAG_CAUTIONS } from '../../../shared/work/cautions.ts';
 import { REACH_BY_LABELS, SYMPTOM_LABELS } from '../../../shared/work/vocabulary.ts';
 import type { ApprovalLine, ClaimTicket, Signature, Tag, TakenIn } from '../../paper/content.ts';

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { paperCard } from '../../../db/queries/office.ts';
 import { issuedPaper } from '../../../db/schema/index.ts';
-import type { PaperCard } from '../../../shared/contract/counter.ts';
+import type { PaperCard } from '../../../shared/contract/counter/index.ts';
 import type { PaperContent } from '../../paper/content.ts';
 import { canonicalJson, fingerprintOf } from '../../paper/fingerprint.ts';
 import { paperFileName, paperTitle } from '../../paper/index.ts';

@@ -1,6 +1,6 @@
 import { photosOf } from '../../../db/queries/build.ts';
 import type { ReadStore } from '../../../db/store.ts';
-import type { JobDossier } from '../../../shared/contract/counter.ts';
+import type { JobDossier } from '../../../shared/contract/counter/index.ts';
 import { CHECK_LABELS, CHECKS } from '../../../shared/work/bench/diagnosis.ts';
 import { FEATURE_LABELS, FEATURES } from '../../../shared/work/features.ts';
 import type { PhotoLine } from '../../paper/content.ts';

@@ -7,7 +7,7 @@ import {
   IconUser,
   type TablerIcon,
 } from '@tabler/icons-react';
-import type { SearchHit } from '../../../shared/contract/counter.ts';
+import type { SearchHit } from '../../../shared/contract/counter/index.ts';
 import { fold } from '../../../shared/work/fold.ts';
 import { GO_KEYS } from '../keyboard.ts';
 

@@ -10,7 +10,7 @@ import {
   TextInput,
 } from '@mantine/core';
 import { type SyntheticEvent, useState } from 'react';
-import type { JobDossier, PaperCard } from '../../../shared/contract/counter.ts';
+import type { JobDossier, PaperCard } from '../../../shared/contract/counter/index.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { fieldErrors, RefusalAlert } from '../../common/refusal.tsx';
 import { SignatureField } from '../../common/signature-field.tsx';

@@ -9,7 +9,7 @@ import {
   TextInput,
 } from '@mantine/core';
 import { type SyntheticEvent, useState } from 'react';
-import type { Machine, PaperCard } from '../../../shared/contract/counter.ts';
+import type { Machine, PaperCard } from '../../../shared/contract/counter/index.ts';
 import { MACHINE_KIND_LABELS, MACHINE_KINDS } from '../../../shared/work/vocabulary.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { fieldErrors, RefusalAlert } from '../../common/refusal.tsx';

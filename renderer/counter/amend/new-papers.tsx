@@ -1,6 +1,6 @@
 import { Button, Group, Stack, Text } from '@mantine/core';
 import { useEffect, useRef } from 'react';
-import type { PaperCard } from '../../../shared/contract/counter.ts';
+import type { PaperCard } from '../../../shared/contract/counter/index.ts';
 import { PaperButton } from '../../common/paper-button.tsx';
 
 interface NewPapersProps {

@@ -1,5 +1,5 @@
 import { Anchor } from '@mantine/core';
-import type { Customer } from '../../../shared/contract/counter.ts';
+import type { Customer } from '../../../shared/contract/counter/index.ts';
 import { REACH_BY_LABELS } from '../../../shared/work/vocabulary.ts';
 import { useFormat } from '../../common/format.ts';
 import classes from './customers.module.css';

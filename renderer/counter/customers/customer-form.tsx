@@ -1,6 +1,6 @@
 import { Button, Group, SegmentedControl, Stack, Textarea, TextInput } from '@mantine/core';
 import type { FormEvent } from 'react';
-import type { Customer } from '../../../shared/contract/counter.ts';
+import type { Customer } from '../../../shared/contract/counter/index.ts';
 import { REACH_BY, REACH_BY_LABELS } from '../../../shared/work/vocabulary.ts';
 import { fieldErrors, RefusalAlert } from '../../common/refusal.tsx';
 

@@ -1,7 +1,7 @@
 import { Table } from '@mantine/core';
 import type { KeyboardEvent, Ref } from 'react';
 import { Link } from 'react-router';
-import type { Customer } from '../../../shared/contract/counter.ts';
+import type { Customer } from '../../../shared/contract/counter/index.ts';
 import { REACH_BY_LABELS } from '../../../shared/work/vocabulary.ts';
 import { Sheet } from '../../common/sheet.tsx';
 import rowClasses from '../jobs/jobs.module.css';

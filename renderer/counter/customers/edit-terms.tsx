@@ -10,7 +10,7 @@ import {
   TextInput,
 } from '@mantine/core';
 import type { SyntheticEvent } from 'react';
-import type { Customer } from '../../../shared/contract/counter.ts';
+import type { Customer } from '../../../shared/contract/counter/index.ts';
 import type { CustomerTerms } from '../../../shared/contract/till/index.ts';
 import { DateField } from '../../common/date-field.tsx';
 import { deskQuery } from '../../common/desk.ts';

@@ -2,7 +2,7 @@ import { Anchor, Button, Group, Text, VisuallyHidden } from '@mantine/core';
 import { IconPencil } from '@tabler/icons-react';
 import { useState } from 'react';
 import { Link } from 'react-router';
-import type { Machine } from '../../../shared/contract/counter.ts';
+import type { Machine } from '../../../shared/contract/counter/index.ts';
 import { MACHINE_KIND_LABELS } from '../../../shared/work/vocabulary.ts';
 import { AmendMachine } from '../amend/amend-machine.tsx';
 import classes from './customers.module.css';

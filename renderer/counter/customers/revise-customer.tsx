@@ -1,5 +1,5 @@
 import { Modal } from '@mantine/core';
-import type { Customer } from '../../../shared/contract/counter.ts';
+import type { Customer } from '../../../shared/contract/counter/index.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { useBy } from '../../common/station.tsx';
 import { useDraft } from '../../common/use-draft.ts';

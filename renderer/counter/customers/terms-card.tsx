@@ -2,7 +2,7 @@ import { ActionIcon } from '@mantine/core';
 import { useDisclosure } from '@mantine/hooks';
 import { IconEdit } from '@tabler/icons-react';
 import { useQuery } from '@tanstack/react-query';
-import type { Customer } from '../../../shared/contract/counter.ts';
+import type { Customer } from '../../../shared/contract/counter/index.ts';
 import type { CustomerTerms } from '../../../shared/contract/till/index.ts';
 import { exemptionOn } from '../../../shared/money/index.ts';
 import { Card } from '../../common/card.tsx';

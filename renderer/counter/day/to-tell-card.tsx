@@ -1,7 +1,7 @@
 import { Text } from '@mantine/core';
 import { IconPhoneOutgoing } from '@tabler/icons-react';
 import { Link } from 'react-router';
-import type { JobCard } from '../../../shared/contract/counter.ts';
+import type { JobCard } from '../../../shared/contract/counter/index.ts';
 import { useArrowRows } from '../../common/arrow-rows.ts';
 import { Card } from '../../common/card.tsx';
 import { Promised } from '../../common/promised.tsx';

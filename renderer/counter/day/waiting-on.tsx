@@ -1,7 +1,7 @@
 import { Anchor, Text } from '@mantine/core';
 import { IconTool, IconTruckDelivery, IconUser, type TablerIcon } from '@tabler/icons-react';
 import { Link } from 'react-router';
-import type { JobCard } from '../../../shared/contract/counter.ts';
+import type { JobCard } from '../../../shared/contract/counter/index.ts';
 import { JOB_STATE_LABELS, type WaitsOn } from '../../../shared/work/counter/job-state.ts';
 import { useArrowRows } from '../../common/arrow-rows.ts';
 import { Card } from '../../common/card.tsx';

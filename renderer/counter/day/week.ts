@@ -1,5 +1,5 @@
 import { Temporal } from 'temporal-polyfill';
-import type { JobCard } from '../../../shared/contract/counter.ts';
+import type { JobCard } from '../../../shared/contract/counter/index.ts';
 import type { Day } from './types.ts';
 
 /** How many days the strip shows: today and seven ahead, as far as the desk's 'soon' reaches. */

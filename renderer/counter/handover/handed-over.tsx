@@ -2,7 +2,7 @@ import { Button, Group, Stack, Text, Title } from '@mantine/core';
 import { IconFingerprint, IconPrinter } from '@tabler/icons-react';
 import { useMutation } from '@tanstack/react-query';
 import { useEffect, useRef } from 'react';
-import type { JobDossier } from '../../../shared/contract/counter.ts';
+import type { JobDossier } from '../../../shared/contract/counter/index.ts';
 import type { PaperId } from '../../../shared/contract/ids.ts';
 import { useFormat } from '../../common/format.ts';
 import { PaperButton } from '../../common/paper-button.tsx';

@@ -2,7 +2,7 @@ import { Button, Group, Kbd, Stack, Text, Textarea, TextInput } from '@mantine/c
 import { IconCircleCheck, IconClipboardText, IconKey } from '@tabler/icons-react';
 import { useEffect, useRef } from 'react';
 import type { BenchSheet } from '../../../shared/contract/bench/index.ts';
-import type { JobDossier } from '../../../shared/contract/counter.ts';
+import type { JobDossier } from '../../../shared/contract/counter/index.ts';
 import type { Account } from '../../../shared/contract/till/index.ts';
 import { handoverCautions, LOCAL_LAW, RUNNING_IN_ADVICE } from '../../../shared/work/cautions.ts';
 import { Card } from '../../common/card.tsx';

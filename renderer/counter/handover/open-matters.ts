@@ -1,5 +1,5 @@
 import type { BenchSheet } from '../../../shared/contract/bench/index.ts';
-import type { JobDossier } from '../../../shared/contract/counter.ts';
+import type { JobDossier } from '../../../shared/contract/counter/index.ts';
 import type { Account } from '../../../shared/contract/till/index.ts';
 import { JOB_STATE_LABELS } from '../../../shared/work/counter/job-state.ts';
 

@@ -1,6 +1,6 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { type RefObject, useLayoutEffect, useRef, useState } from 'react';
-import type { JobDossier } from '../../../shared/contract/counter.ts';
+import type { JobDossier } from '../../../shared/contract/counter/index.ts';
 import type { Account } from '../../../shared/contract/till/index.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { refusalOf } from '../../common/refusal.tsx';

@@ -1,7 +1,7 @@
 import { Button } from '@mantine/core';
 import { useDisclosure } from '@mantine/hooks';
 import { IconPencil } from '@tabler/icons-react';
-import type { JobDossier } from '../../../shared/contract/counter.ts';
+import type { JobDossier } from '../../../shared/contract/counter/index.ts';
 import { SYMPTOM_LABELS } from '../../../shared/work/vocabulary.ts';
 import { Card } from '../../common/card.tsx';
 import { useFormat } from '../../common/format.ts';

@@ -1,5 +1,5 @@
 import { Text, Timeline } from '@mantine/core';
-import type { JobDossier } from '../../../shared/contract/counter.ts';
+import type { JobDossier } from '../../../shared/contract/counter/index.ts';
 import { JOB_STATE_LABELS } from '../../../shared/work/counter/job-state.ts';
 import { Card } from '../../common/card.tsx';
 import { useFormat } from '../../common/format.ts';

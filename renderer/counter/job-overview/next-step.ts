@@ -1,4 +1,4 @@
-import type { JobDossier } from '../../../shared/contract/counter.ts';
+import type { JobDossier } from '../../../shared/contract/counter/index.ts';
 
 export interface NextStep {
   /** What has to happen, in a sentence. */

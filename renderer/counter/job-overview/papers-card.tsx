@@ -1,5 +1,5 @@
 import { Text } from '@mantine/core';
-import type { JobDossier } from '../../../shared/contract/counter.ts';
+import type { JobDossier } from '../../../shared/contract/counter/index.ts';
 import { Card } from '../../common/card.tsx';
 import { ClearanceSheetButton } from '../../common/clearance-sheet-button.tsx';
 import { useFormat } from '../../common/format.ts';

@@ -2,7 +2,7 @@ import { Anchor, Button, Group, Stack, Text } from '@mantine/core';
 import { useDisclosure } from '@mantine/hooks';
 import { IconPencil } from '@tabler/icons-react';
 import { Link } from 'react-router';
-import type { JobDossier } from '../../../shared/contract/counter.ts';
+import type { JobDossier } from '../../../shared/contract/counter/index.ts';
 import { MACHINE_KIND_LABELS, REACH_BY_LABELS } from '../../../shared/work/vocabulary.ts';
 import { Card } from '../../common/card.tsx';
 import { AmendMachine } from '../amend/amend-machine.tsx';

@@ -1,7 +1,7 @@
 import { Table } from '@mantine/core';
 import type { KeyboardEvent, ReactNode, Ref } from 'react';
 import { Link } from 'react-router';
-import type { JobCard } from '../../../shared/contract/counter.ts';
+import type { JobCard } from '../../../shared/contract/counter/index.ts';
 import { StateBadge } from '../../common/badges.tsx';
 import { useFormat } from '../../common/format.ts';
 import { Promised } from '../../common/promised.tsx';

@@ -1,6 +1,6 @@
 import { Button, Group, Modal, Radio, Stack, Text, Textarea } from '@mantine/core';
 import { type SyntheticEvent, useState } from 'react';
-import type { JobDossier, PaperCard } from '../../../shared/contract/counter.ts';
+import type { JobDossier, PaperCard } from '../../../shared/contract/counter/index.ts';
 import {
   APPROVAL_WAY_LABELS,
   APPROVAL_WAYS,

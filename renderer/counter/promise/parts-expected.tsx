@@ -2,7 +2,7 @@ import { Alert, Anchor, Text } from '@mantine/core';
 import { IconTruckDelivery } from '@tabler/icons-react';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from 'react-router';
-import type { JobDossier } from '../../../shared/contract/counter.ts';
+import type { JobDossier } from '../../../shared/contract/counter/index.ts';
 import { isOwed } from '../../../shared/work/counter/job-state.ts';
 import { comesTooLate } from '../../../shared/work/counter/promise.ts';
 import { deskQuery } from '../../common/desk.ts';

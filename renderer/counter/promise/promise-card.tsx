@@ -1,7 +1,7 @@
 import { Alert, Button, Group, Stack, Text } from '@mantine/core';
 import { useDisclosure } from '@mantine/hooks';
 import { IconCalendarRepeat, IconPhoneOutgoing } from '@tabler/icons-react';
-import type { JobDossier, MovedPromise } from '../../../shared/contract/counter.ts';
+import type { JobDossier, MovedPromise } from '../../../shared/contract/counter/index.ts';
 import { APPROVAL_WAY_LABELS } from '../../../shared/work/vocabulary.ts';
 import { Card } from '../../common/card.tsx';
 import { useFormat } from '../../common/format.ts';

@@ -1,5 +1,5 @@
 import { Button, Group, Stack, Text, TextInput } from '@mantine/core';
-import type { Customer } from '../../../shared/contract/counter.ts';
+import type { Customer } from '../../../shared/contract/counter/index.ts';
 import { readContact } from './contact.ts';
 import type { DraftPart } from './draft.ts';
 import { KnownCustomerHint } from './known-customer-hint.tsx';

@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { Customer, Machine } from '../../../shared/contract/counter.ts';
+import type { Customer, Machine } from '../../../shared/contract/counter/index.ts';
 import type { SignatureInput } from '../../../shared/contract/fields.ts';
 import type { EngineModelId } from '../../../shared/contract/ids.ts';
 import type { MachineKind, ReachBy } from '../../../shared/work/vocabulary.ts';

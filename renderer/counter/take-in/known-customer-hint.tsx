@@ -1,7 +1,7 @@
 import { Button, Group, Kbd, Text } from '@mantine/core';
 import { useHotkeys } from '@mantine/hooks';
 import { IconUserQuestion } from '@tabler/icons-react';
-import type { Customer } from '../../../shared/contract/counter.ts';
+import type { Customer } from '../../../shared/contract/counter/index.ts';
 
 interface KnownCustomerHintProps {
   customer: Customer;

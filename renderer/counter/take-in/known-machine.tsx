@@ -1,7 +1,7 @@
 import { Alert, Button, Checkbox, Group, Input, Stack, Text } from '@mantine/core';
 import { IconAlertTriangle, IconBook2, IconUserCheck } from '@tabler/icons-react';
 import { Link } from 'react-router';
-import type { Machine } from '../../../shared/contract/counter.ts';
+import type { Machine } from '../../../shared/contract/counter/index.ts';
 import type { TakeInDraft } from './draft.ts';
 import { engineInWords, machineInWords } from './machine-in-words.ts';
 

@@ -1,6 +1,6 @@
 import { useDebouncedValue } from '@mantine/hooks';
 import { keepPreviousData, useQuery } from '@tanstack/react-query';
-import type { Customer, Machine } from '../../../shared/contract/counter.ts';
+import type { Customer, Machine } from '../../../shared/contract/counter/index.ts';
 import type { CustomerId } from '../../../shared/contract/ids.ts';
 import type { EngineModel } from '../../../shared/contract/specbook.ts';
 import { fold, foldNumber } from '../../../shared/work/fold.ts';

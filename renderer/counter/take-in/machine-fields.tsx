@@ -1,7 +1,7 @@
 import { Stack, TextInput } from '@mantine/core';
 import { useQueryClient } from '@tanstack/react-query';
 import { type KeyboardEvent, useRef } from 'react';
-import type { Machine } from '../../../shared/contract/counter.ts';
+import type { Machine } from '../../../shared/contract/counter/index.ts';
 import { foldNumber } from '../../../shared/work/fold.ts';
 import { deskQuery } from '../../common/desk.ts';
 import type { DraftPart } from './draft.ts';

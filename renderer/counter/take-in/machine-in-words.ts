@@ -1,4 +1,4 @@
-import type { Machine } from '../../../shared/contract/counter.ts';
+import type { Machine } from '../../../shared/contract/counter/index.ts';
 import { MACHINE_KIND_LABELS } from '../../../shared/work/vocabulary.ts';
 
 type Named = Pick<Machine, 'kind' | 'make' | 'model'>;

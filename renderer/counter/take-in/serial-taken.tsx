@@ -2,7 +2,7 @@ import { Alert, Button } from '@mantine/core';
 import { IconEngine } from '@tabler/icons-react';
 import { useMutation } from '@tanstack/react-query';
 import { z } from 'zod';
-import type { Machine } from '../../../shared/contract/counter.ts';
+import type { Machine } from '../../../shared/contract/counter/index.ts';
 import { MachineId } from '../../../shared/contract/ids.ts';
 import { foldNumber } from '../../../shared/work/fold.ts';
 import { desk } from '../../common/desk.ts';

@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { TakeIn } from '../../../shared/contract/counter.ts';
+import type { TakeIn } from '../../../shared/contract/counter/index.ts';
 import type { StaffId } from '../../../shared/contract/ids.ts';
 import { decimal } from '../../common/measure/decimal.ts';
 import { readContact } from './contact.ts';

@@ -1,6 +1,6 @@
 import { useMutation } from '@tanstack/react-query';
 import { useLayoutEffect, useRef } from 'react';
-import type { Customer, Machine } from '../../../shared/contract/counter.ts';
+import type { Customer, Machine } from '../../../shared/contract/counter/index.ts';
 import { desk } from '../../common/desk.ts';
 import { emptyDraft, type TakeInDraft } from './draft.ts';
 

@@ -1,4 +1,4 @@
-import type { JobDossier } from '../../../shared/contract/counter.ts';
+import type { JobDossier } from '../../../shared/contract/counter/index.ts';
 import type {
   Account,
   BillAhead,

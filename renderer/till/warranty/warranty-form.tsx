@@ -1,7 +1,7 @@
 import { Button, Group, Modal, Select, Stack, Text, TextInput } from '@mantine/core';
 import { IconShieldCheck } from '@tabler/icons-react';
 import { type SyntheticEvent, useEffect, useRef, useState } from 'react';
-import type { JobCard } from '../../../shared/contract/counter.ts';
+import type { JobCard } from '../../../shared/contract/counter/index.ts';
 import { JobId } from '../../../shared/contract/ids.ts';
 import type { Account } from '../../../shared/contract/till/index.ts';
 import { deskQuery } from '../../common/desk.ts';

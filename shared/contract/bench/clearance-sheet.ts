@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { writes } from '../base.ts';
-import { PaperCard } from '../counter.ts';
+import { PaperCard } from '../counter/index.ts';
 import { JobId, StaffId } from '../ids.ts';
 
 /** The clearance sheet: what was measured so far, as a paper of its own. */

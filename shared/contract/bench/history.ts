@@ -4,7 +4,7 @@ import { JOB_STATES } from '../../work/counter/job-state.ts';
 import { FEATURES } from '../../work/features.ts';
 import { PHASES } from '../../work/vocabulary.ts';
 import { reads } from '../base.ts';
-import { Machine } from '../counter.ts';
+import { Machine } from '../counter/index.ts';
 import { CalendarDate, Instant } from '../fields.ts';
 import { EngineId, JobCode, JobId } from '../ids.ts';
 import { EngineModel } from '../specbook.ts';

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { ORDER_STATES } from '../../work/parts/order-state.ts';
 import { reads, writes } from '../base.ts';
-import { PaperCard } from '../counter.ts';
+import { PaperCard } from '../counter/index.ts';
 import { CalendarDate, Instant, Minor, maybeText, text } from '../fields.ts';
 import {
   JobId,

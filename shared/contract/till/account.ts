@@ -5,7 +5,7 @@ import {
   PAYMENT_KINDS,
   PAYMENT_METHODS,
 } from '../../work/vocabulary.ts';
-import { PaperCard } from '../counter.ts';
+import { PaperCard } from '../counter/index.ts';
 import { CalendarDate, Instant } from '../fields.ts';
 import {
   CreditNoteId,

@@ -3,7 +3,7 @@ import { AGE_BASES, AGES } from '../../money/books/ageing.ts';
 import { REPORTS } from '../../work/reports.ts';
 import { PAYMENT_KINDS, PAYMENT_METHODS } from '../../work/vocabulary.ts';
 import { reads, writes } from '../base.ts';
-import { PaperCard } from '../counter.ts';
+import { PaperCard } from '../counter/index.ts';
 import { CalendarDate, Instant, Minor, maybeText } from '../fields.ts';
 import { CustomerId, InvoiceId, JobCode, StaffId } from '../ids.ts';
 

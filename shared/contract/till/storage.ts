@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { reads } from '../base.ts';
-import { JobCard } from '../counter.ts';
+import { JobCard } from '../counter/index.ts';
 import { CalendarDate } from '../fields.ts';
 import { JobId } from '../ids.ts';
 import { LineInput } from './lines.ts';

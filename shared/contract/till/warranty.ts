@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { reads } from '../base.ts';
-import { JobCard } from '../counter.ts';
+import { JobCard } from '../counter/index.ts';
 import { Instant } from '../fields.ts';
 import { JobCode, JobId } from '../ids.ts';
 

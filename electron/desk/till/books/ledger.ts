@@ -5,7 +5,7 @@ import {
   type Whose,
 } from '../../../../db/queries/till/books/booked.ts';
 import type { ReadStore } from '../../../../db/store.ts';
-import type { Customer } from '../../../../shared/contract/counter.ts';
+import type { Customer } from '../../../../shared/contract/counter/index.ts';
 import type { CustomerLedger, LedgerEntry } from '../../../../shared/contract/till/index.ts';
 import { ageing } from '../../../../shared/money/books/index.ts';
 import { addDays, dateIn } from '../../../../shared/work/calendar.ts';

@@ -1,18 +1,12 @@
 import { z } from 'zod';
-import { APPROVAL_WAYS } from '../work/vocabulary.ts';
-import { writes } from './base.ts';
-import {
-  enginePlate,
-  intakeFields,
-  JobDossier,
-  Machine,
-  machineFields,
-  PaperCard,
-  PROMISED_IN_THE_PAST,
-  SERIAL_TAKEN,
-} from './counter.ts';
-import { CalendarDate, SignatureInput, text } from './fields.ts';
-import { JobId, MachineId, PromiseId, StaffId } from './ids.ts';
+import { APPROVAL_WAYS } from '../../work/vocabulary.ts';
+import { writes } from '../base.ts';
+import { CalendarDate, SignatureInput, text } from '../fields.ts';
+import { JobId, MachineId, PromiseId, StaffId } from '../ids.ts';
+import { intakeFields, PROMISED_IN_THE_PAST } from './intake.ts';
+import { JobDossier, PaperCard } from './job.ts';
+import { enginePlate, Machine, machineFields } from './machine.ts';
+import { SERIAL_TAKEN } from './records.ts';
 
 /**
  * What is mended or promised anew after intake. What is mended is given whole, as it should stand; papers
