@@ -1,9 +1,10 @@
-import { Button, Checkbox, Group, Modal, Select, Stack, Text, TextInput } from '@mantine/core';
+import { Checkbox, Modal, Select, Stack, Text, TextInput } from '@mantine/core';
 import { type SyntheticEvent, useState } from 'react';
 import type { Staff } from '../../shared/contract/office.ts';
 import { STAFF_ROLE_LABELS, STAFF_ROLES } from '../../shared/work/vocabulary.ts';
 import { deskQuery } from '../common/desk.ts';
 import { fieldErrors, RefusalAlert } from '../common/refusal.tsx';
+import { SaveOrCancel } from '../common/save-or-cancel.tsx';
 import { useBy } from '../common/station.tsx';
 import { useWrite } from '../common/use-write.ts';
 
@@ -54,14 +55,7 @@ export function AmendStaff({ person, onClose }: AmendStaffProps) {
             Papers that were issued keep the name that stands on them.
           </Text>
           <RefusalAlert error={amend.error} brief />
-          <Group justify="flex-end" gap="xs">
-            <Button variant="default" onClick={onClose}>
-              Cancel
-            </Button>
-            <Button type="submit" loading={amend.isPending}>
-              Save
-            </Button>
-          </Group>
+          <SaveOrCancel saving={amend.isPending} onCancel={onClose} />
         </Stack>
       </form>
     </Modal>

@@ -13,6 +13,7 @@ import { type SyntheticEvent, useState } from 'react';
 import type { JobDossier, PaperCard } from '../../../shared/contract/counter/index.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { fieldErrors, RefusalAlert } from '../../common/refusal.tsx';
+import { SaveOrCancel } from '../../common/save-or-cancel.tsx';
 import { SignatureField } from '../../common/signature-field.tsx';
 import { useBy } from '../../common/station.tsx';
 import { useDraft } from '../../common/use-draft.ts';
@@ -114,18 +115,11 @@ export function AmendIntake({ job, onClose }: AmendIntakeProps) {
               </Stack>
             </SimpleGrid>
             <RefusalAlert error={amend.error} brief />
-            <Group justify="flex-end" gap="xs">
-              <Button variant="default" onClick={close}>
-                Cancel
-              </Button>
-              <Button
-                type="submit"
-                loading={amend.isPending}
-                disabled={facts === null || draft.reason.trim() === ''}
-              >
-                Save
-              </Button>
-            </Group>
+            <SaveOrCancel
+              saving={amend.isPending}
+              disabled={facts === null || draft.reason.trim() === ''}
+              onCancel={close}
+            />
           </Stack>
         </form>
       )}

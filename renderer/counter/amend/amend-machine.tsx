@@ -1,18 +1,10 @@
-import {
-  Button,
-  Fieldset,
-  Group,
-  Modal,
-  Select,
-  SimpleGrid,
-  Stack,
-  TextInput,
-} from '@mantine/core';
+import { Fieldset, Modal, Select, SimpleGrid, Stack, TextInput } from '@mantine/core';
 import { type SyntheticEvent, useState } from 'react';
 import type { Machine, PaperCard } from '../../../shared/contract/counter/index.ts';
 import { MACHINE_KIND_LABELS, MACHINE_KINDS } from '../../../shared/work/vocabulary.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { fieldErrors, RefusalAlert } from '../../common/refusal.tsx';
+import { SaveOrCancel } from '../../common/save-or-cancel.tsx';
 import { useBy } from '../../common/station.tsx';
 import { useDraft } from '../../common/use-draft.ts';
 import { useWrite } from '../../common/use-write.ts';
@@ -117,14 +109,7 @@ export function AmendMachine({ machine, onClose }: AmendMachineProps) {
               </SimpleGrid>
             </Fieldset>
             <RefusalAlert error={amend.error} brief />
-            <Group justify="flex-end" gap="xs">
-              <Button variant="default" onClick={close}>
-                Cancel
-              </Button>
-              <Button type="submit" loading={amend.isPending}>
-                Save
-              </Button>
-            </Group>
+            <SaveOrCancel saving={amend.isPending} onCancel={close} />
           </Stack>
         </form>
       )}
