@@ -1,7 +1,7 @@
 import { Anchor, Group, Stack, Text } from '@mantine/core';
-import { IconCircleCheck, IconCircleDashed } from '@tabler/icons-react';
 import { Link } from 'react-router';
 import { Card } from '../../common/card.tsx';
+import { SettledMark } from '../../common/settled-mark.tsx';
 import { useShop } from '../../common/shop.tsx';
 import { useStation } from '../../common/station.tsx';
 import { beforeFirst } from './before-first.ts';
@@ -17,21 +17,7 @@ export function BeforeFirst() {
       <Stack component="ul" gap="xs" p={0} m={0} style={{ listStyle: 'none' }}>
         {matters.map(({ says, settled, to, label }) => (
           <Group component="li" key={label} gap="xs" wrap="nowrap" mih={32}>
-            {settled ? (
-              <IconCircleCheck
-                aria-label="Settled:"
-                size={22}
-                color="var(--mantine-color-green-text)"
-                style={{ flexShrink: 0 }}
-              />
-            ) : (
-              <IconCircleDashed
-                aria-label="Open:"
-                size={22}
-                color="var(--mantine-color-orange-text)"
-                style={{ flexShrink: 0 }}
-              />
-            )}
+            <SettledMark settled={settled} />
             <Text flex={1} fw={settled ? 400 : 600}>
               {says}
             </Text>

@@ -1,7 +1,8 @@
 import { Button, Group, List, Stack, Text } from '@mantine/core';
-import { IconArrowRight, IconCircleCheck, IconCircleDashed } from '@tabler/icons-react';
+import { IconArrowRight } from '@tabler/icons-react';
 import type { ReactNode } from 'react';
 import { Link } from 'react-router';
+import { SettledMark } from '../../common/settled-mark.tsx';
 import type { Matter } from './open-matters.ts';
 
 const PLACES: Record<Matter['page'], string> = {
@@ -21,21 +22,7 @@ export function MattersList({ matters, actions }: MattersListProps) {
     <Stack component="ul" gap="xs" p={0} m={0} style={{ listStyle: 'none' }}>
       {matters.map((matter) => (
         <Group component="li" key={matter.key} gap="xs" align="flex-start" wrap="nowrap" mih={34}>
-          {matter.settled ? (
-            <IconCircleCheck
-              aria-label="Settled:"
-              size={22}
-              color="var(--mantine-color-green-text)"
-              style={{ flexShrink: 0 }}
-            />
-          ) : (
-            <IconCircleDashed
-              aria-label="Open:"
-              size={22}
-              color="var(--mantine-color-orange-text)"
-              style={{ flexShrink: 0 }}
-            />
-          )}
+          <SettledMark settled={matter.settled} />
           <div style={{ flex: 1 }}>
             <Text fw={matter.settled ? 400 : 600}>{matter.says}</Text>
             {matter.open.length > 0 && (
