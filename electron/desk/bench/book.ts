@@ -37,5 +37,13 @@ export function bookOf(store: ReadStore, jobId: string) {
     engineModelId === null
       ? { model: null, specifications: [] }
       : found(bookEntry(store, engineModelId), 'engine model');
-  return { job, model, specifications, shape: shapeOf(model, specifications) };
+  const pressure = specifications.find(({ feature }) => feature === 'compression');
+  return {
+    job,
+    model,
+    specifications,
+    shape: shapeOf(model, specifications),
+    /** What the book says of cranking pressure, kPa; null where it says nothing. */
+    compression: pressure ? { low: pressure.lowBase, high: pressure.highBase } : null,
+  };
 }

@@ -12,13 +12,12 @@ import { bookOf } from './book.ts';
 import { asProposal } from './proposals.ts';
 
 function diagnosisOf(store: ReadStore, jobId: string): Diagnosis {
-  const { job, specifications, shape } = bookOf(store, jobId);
-  const compression = specifications.find(({ feature }) => feature === 'compression');
+  const { job, shape, compression } = bookOf(store, jobId);
   const { standing, superseded } = findingsOf(store, jobId);
   return {
     jobId: job.id,
     cylinders: shape.cylinders,
-    compression: compression ? { low: compression.lowBase, high: compression.highBase } : null,
+    compression,
     closed: job.state === 'handed-over',
     findings: standing,
     superseded,
@@ -33,13 +32,13 @@ export const diagnosis = os.bench.diagnosis.handler(({ input, context }) =>
 export const noteFinding = os.bench.noteFinding.handler(({ input, context, errors, path }) =>
   write(context, path, input.by, ({ store, staff, at, newId, note }) => {
     const { jobId, check, found, words, work, supersedes } = input;
-    const { closed, cylinders, findings } = diagnosisOf(store, jobId);
-    if (closed) throw errors.JOB_CLOSED();
-    const { figures, faults } = readFigures(check, input.figures, cylinders);
+    const { job, shape } = bookOf(store, jobId);
+    if (job.state === 'handed-over') throw errors.JOB_CLOSED();
+    const { figures, faults } = readFigures(check, input.figures, shape.cylinders);
     const wrong = Object.entries(faults);
     if (wrong.length > 0)
       throw badInput(wrong.map(([index, message]) => ({ path: `figures.${index}.text`, message })));
-    const standing = findings.filter((each) => each.check === check);
+    const standing = findingsOf(store, jobId).standing.filter((each) => each.check === check);
     const named = standing.some(({ id }) => id === supersedes);
     const first = supersedes === null && (check === 'other' || standing.length === 0);
     if (!named && !first) throw errors.SUPERSEDED_ALREADY();

@@ -13,12 +13,11 @@ import { write } from '../writing.ts';
 import { bookOf } from './book.ts';
 
 function runsOf(store: ReadStore, jobId: string): TestRuns {
-  const { job, specifications, shape } = bookOf(store, jobId);
-  const compression = specifications.find(({ feature }) => feature === 'compression');
+  const { job, specifications, shape, compression } = bookOf(store, jobId);
   return {
     jobId: job.id,
     cylinders: shape.cylinders,
-    compression: compression ? { low: compression.lowBase, high: compression.highBase } : null,
+    compression,
     speeds: specifications.flatMap((each) => {
       const feature = RUN_FEATURES.find((run) => run === each.feature);
       return feature === undefined ? [] : [{ ...each, feature }];
