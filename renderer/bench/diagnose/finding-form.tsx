@@ -15,6 +15,7 @@ import { fieldErrors, RefusalAlert } from '../../common/refusal.tsx';
 import { useBy } from '../../common/station.tsx';
 import { useDraft } from '../../common/use-draft.ts';
 import { useWrite } from '../../common/use-write.ts';
+import choices from '../decide/decide.module.css';
 import classes from './diagnose.module.css';
 import { FigureFields } from './figure-fields.tsx';
 import {
@@ -87,7 +88,7 @@ export function FindingForm({ diagnosis, check, corrects, onNoted, onLeave }: Fi
         >
           <div className={classes.found}>
             {FOUND.map((found) => (
-              <Radio.Card key={found} value={found} className={classes.foundChoice}>
+              <Radio.Card key={found} value={found} className={choices.choice}>
                 {FOUND_LABELS[found]}
               </Radio.Card>
             ))}
