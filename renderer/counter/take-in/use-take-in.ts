@@ -1,4 +1,4 @@
-import { type RefObject, useLayoutEffect, useRef, useState } from 'react';
+import { type RefObject, useEffect, useLayoutEffect, useRef, useState } from 'react';
 import { z } from 'zod';
 import { JobCode } from '../../../shared/contract/ids.ts';
 import { deskQuery } from '../../common/desk.ts';
@@ -82,14 +82,18 @@ export function useTakeIn({ draft, setDraft, plates, form, onTaken }: TakeInOpti
           }));
         if (field !== undefined) showFaults({ [field]: message });
         else if (code === 'SERIAL_TAKEN') showFaults({ serial: 'Known already: see below.' });
-        else {
-          showFaults(faultsOf(issues));
-          // The field was left when it was sent: without the focus in the form no key would try again.
-          if (issues.length === 0) setTimeout(() => focusTakeIn(form.current));
-        }
+        else showFaults(faultsOf(issues));
       },
     }),
   );
+
+  // The field was left when it was sent: without the focus in the form no key would try again. The button
+  // can have it only once it is drawn as no longer busy.
+  const { error } = write;
+  useEffect(() => {
+    const isToldAsWhole = shownAt(error) === 'whole' && refusalOf(error).issues.length === 0;
+    if (isToldAsWhole) focusTakeIn(form.current);
+  }, [error, form]);
 
   const change = (part: Partial<TakeInDraft>) => {
     const touched = Object.keys(part) as TakeInField[];
@@ -133,8 +137,8 @@ export function useTakeIn({ draft, setDraft, plates, form, onTaken }: TakeInOpti
     faults,
     signatureLapsed,
     busy: write.isPending,
-    error: write.error,
-    shown: shownAt(write.error),
+    error,
+    shown: shownAt(error),
     reset: () => {
       write.reset();
       setFaults({});
