@@ -1,9 +1,11 @@
+import { sql } from 'drizzle-orm';
 import { index, integer, real, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
 import type { Signature } from '../../shared/contract/fields.ts';
+import type { PassableMatter } from '../../shared/work/counter/handover-matters.ts';
 import type { IntakeFacts } from '../../shared/work/counter/intake-facts.ts';
 import type { JobState } from '../../shared/work/counter/job-state.ts';
 import type { ApprovalWay, MachineKind, ReachBy, Symptom } from '../../shared/work/vocabulary.ts';
-import { date, id, instant, json, minor } from './columns.ts';
+import { date, flag, id, instant, json, minor } from './columns.ts';
 import { issuedPaper, staff } from './office.ts';
 import { engineModel } from './specbook.ts';
 
@@ -103,6 +105,8 @@ export const job = sqliteTable(
       .references(() => staff.id),
     intakeSignature: json<Signature>('intake_signature').notNull(),
     workDone: text('work_done').notNull(),
+    /** Where to look for parts that are billed and not issued; how many of which, the bill and the ledger say. */
+    partsToIssue: flag('parts_to_issue').notNull().default(false),
     searchText: text('search_text').notNull(),
   },
   (table) => [
@@ -110,6 +114,7 @@ export const job = sqliteTable(
     index('job_customer').on(table.customerId),
     index('job_machine').on(table.machineId),
     index('job_state').on(table.state, table.promisedFor),
+    index('job_parts_to_issue').on(table.id).where(sql`${table.partsToIssue} = 1`),
   ],
 );
 
@@ -187,4 +192,25 @@ export const intakeAmendment = sqliteTable(
     at: instant('at').notNull(),
   },
   (table) => [index('intake_amendment_job').on(table.jobId)],
+);
+
+/** Append-only: what was not settled when a machine went out, and why it went out nevertheless. */
+export const handoverMatter = sqliteTable(
+  'handover_matter',
+  {
+    id: id(),
+    jobId: text('job_id')
+      .notNull()
+      .references(() => job.id),
+    matter: text('matter').$type<PassableMatter>().notNull(),
+    /** As whoever handed over read it. */
+    says: text('says').notNull(),
+    items: json<string[]>('items').notNull(),
+    reason: text('reason').notNull(),
+    by: text('by')
+      .notNull()
+      .references(() => staff.id),
+    at: instant('at').notNull(),
+  },
+  (table) => [index('handover_matter_job').on(table.jobId)],
 );

@@ -60,6 +60,27 @@ export const stockMovement = sqliteTable(
   ],
 );
 
+/** Append-only: parts that are billed on a job and did not come off the shelf, and why. Thousandths. */
+export const partFromElsewhere = sqliteTable(
+  'part_from_elsewhere',
+  {
+    id: id(),
+    jobId: text('job_id')
+      .notNull()
+      .references(() => job.id),
+    partId: text('part_id')
+      .notNull()
+      .references(() => part.id),
+    quantity: integer('quantity').notNull(),
+    reason: text('reason').notNull(),
+    by: text('by')
+      .notNull()
+      .references(() => staff.id),
+    at: instant('at').notNull(),
+  },
+  (table) => [index('part_from_elsewhere_job').on(table.jobId)],
+);
+
 /** Append-only: old parts that came in against a core charge and went back to a supplier. Thousandths. */
 export const coreMovement = sqliteTable(
   'core_movement',

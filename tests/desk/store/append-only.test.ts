@@ -48,6 +48,8 @@ const RECORDS = [
   'intake_amendment',
   'expected_change',
   'customer_statement',
+  'handover_matter',
+  'part_from_elsewhere',
 ];
 
 describe('records are never edited or removed', () => {

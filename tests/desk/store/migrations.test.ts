@@ -286,6 +286,40 @@ describe('each migration, with data', () => {
     });
   });
 
+  test('billed_parts looks at the jobs that are billed and still here, and at no other', () => {
+    const gone = WITH_A_READING.split('INSERT INTO job ')[1]
+      ?.split(';')[0]
+      ?.replace("('j', 1", "('gone', 2")
+      .replace("'taken-in'", "'handed-over'");
+    migrate(12, (db) =>
+      db.exec(
+        `${ADA};${WITH_A_READING};${A_BILL_PAID};INSERT INTO job ${gone};
+          INSERT INTO invoice (id, number, job_id, lines, totals, total, currency, note, paper_id, by, at)
+            VALUES ('i2', 2, 'gone', '[]', '{}', 5000, 'USD', '', 'p', 's1', 'now')`,
+      ),
+    );
+    direct((db) => {
+      expect(db.prepare('SELECT id, parts_to_issue FROM job ORDER BY id').raw().all()).toEqual([
+        ['gone', 0],
+        ['j', 1],
+      ]);
+      const [step] = db
+        .prepare<[], { detail: string }>(
+          'EXPLAIN QUERY PLAN SELECT id FROM job WHERE parts_to_issue = 1',
+        )
+        .all();
+      expect(step?.detail).toContain('job_parts_to_issue');
+      db.exec(
+        `INSERT INTO handover_matter (id, job_id, matter, says, items, reason, by, at)
+          VALUES ('h', 'j', 'unpriced', '', '[]', 'As agreed', 's1', 'now');
+        INSERT INTO part_from_elsewhere (id, job_id, part_id, quantity, reason, by, at)
+          VALUES ('f', 'j', 'pt', 1000, 'The customer brought it', 's1', 'now')`,
+      );
+      for (const table of ['handover_matter', 'part_from_elsewhere'])
+        expect(() => db.exec(`UPDATE ${table} SET reason = ''`)).toThrow(`append-only: ${table}`);
+    });
+  });
+
   afterAll(() => {
     expect([...tested].sort()).toEqual(known.map(({ tag }) => tag).sort());
   });
