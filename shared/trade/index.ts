@@ -29,6 +29,7 @@ export {
 } from './fastener.ts';
 export { type FuelMix, fuelMix } from './fuel-mix.ts';
 export { type JudgeInput, type Judgement, judge, type Verdict } from './judge.ts';
+export { plainCharacters } from './keyboard.ts';
 export { normalBelow, normalBetween } from './normal-distribution.ts';
 export { parseReading, type Reading } from './parse-reading.ts';
 export { propagate } from './propagate.ts';
