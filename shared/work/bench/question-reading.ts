@@ -46,7 +46,7 @@ export interface ReadingQuestion {
  * From which odds a reading is asked about. A question costs a glance and a key; a slip that goes by costs a
  * part, or somebody's trust in the paper. Common practice, no source.
  */
-export const ODDS_TO_ASK = 0.55;
+export const ODDS_TO_ASK = 0.5;
 
 /**
  * Whether a reading is likelier a slip than what the gauge showed (Bayes' rule). How likely a true value is
