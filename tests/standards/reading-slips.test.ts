@@ -42,13 +42,14 @@ const FOUND: Record<keyof typeof WRONG_READINGS, number> = {
   'inches and millimetres': 9,
   'thousandths of an inch': 9,
   'one torque unit for another': 7,
-  'one pressure unit for another': 6,
+  'one pressure unit for another': 8,
   'ohms and kilohms': 4,
   'two digits transposed': 10,
   'a digit left out': 7,
-  'a digit doubled': 5,
+  'a digit doubled': 6,
   'a micrometer’s sleeve half a turn off': 9,
   'a frame of another size': 4,
+  'various, no gauge named': 11,
   'only the deviation': 5,
 };
 

@@ -11,7 +11,7 @@ import { FEATURE_UNITS, type Feature } from '../features.ts';
 import { type Candidate, candidatesFor, type ReadingSlipKind } from './slips/candidates.ts';
 import { HABITS } from './slips/feature-habits.ts';
 import { SLIP_FREQUENCIES } from './slips/frequencies.ts';
-import { foreignStepChance, stepChance } from './slips/gauge-steps.ts';
+import { foreignStepChance, type GaugeStep, stepChance, usualStep } from './slips/gauge-steps.ts';
 import { type TrueValues, trueValuesOf } from './slips/true-values.ts';
 
 export type { ReadingSlipKind } from './slips/candidates.ts';
@@ -72,7 +72,12 @@ export function questionReading(asked: ReadingToQuestion): ReadingQuestion | nul
       ? HABITS[asked.feature].resolution
       : convert(resolution, reading.unit, baseOf(reading.unit));
   const values = trueValuesOf(asked, step);
-  const at = { values, resolution, step, typedIn: reading.unit };
+  const at = {
+    values,
+    gauge: gaugeStep(reading.unit, resolution, asked),
+    step,
+    typedIn: reading.unit,
+  };
   const candidates = candidatesFor(
     { reading, unitTyped: parsedOtherwise(asked), resolution },
     values,
@@ -119,16 +124,26 @@ function chanceOf(
   { value, unit }: { value: number; unit: Unit },
   {
     values,
-    resolution,
+    gauge,
     step,
     typedIn,
-  }: { values: TrueValues; resolution: number | null; step: number; typedIn: Unit },
+  }: { values: TrueValues; gauge: GaugeStep | null; step: number; typedIn: Unit },
 ): number {
   const density = values.density(convert(value, unit, baseOf(unit)));
   if (unit !== typedIn) return density * foreignStepChance(value, unit, step);
   // Near zero a step of the gauge is wider than what lies there.
   const width = Math.min(step, Math.abs(convert(value, unit, baseOf(unit))) || step);
-  return density * width * stepChance(value, resolution);
+  return density * width * (gauge === null ? 1 : stepChance(value, gauge));
+}
+
+function gaugeStep(
+  unit: Unit,
+  resolution: number | null,
+  { feature }: ReadingToQuestion,
+): GaugeStep | null {
+  if (resolution !== null) return { size: resolution, known: true };
+  const size = usualStep(unit, FEATURE_UNITS[feature], HABITS[feature].resolution);
+  return size === null ? null : { size, known: false };
 }
 
 /** Seven powers of ten, each as likely: what a figure is that has nothing to do with the feature. */

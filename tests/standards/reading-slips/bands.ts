@@ -65,6 +65,13 @@ export const BANDS = {
   coil: band('coil-resistance', 'kΩ', [2.6, 3.4, null], 0.01),
   coilOhm: band('coil-resistance', 'Ω', [2_600, 3_400, null], 10),
   stator: band('coil-resistance', 'Ω', [0.8, 1.2, null], 0.1),
+  noGaugeLash: band('valve-lash-intake', 'mm', [0.13, 0.18, null], null),
+  noGaugeThou: band('valve-lash-intake', 'thou', [4, 8, null], null),
+  noGaugeRing: band('ring-end-gap', 'mm', [0.2, 0.6, null], null),
+  noGaugeHead: band('head-bolt-torque', 'lbf·ft', [15, 19, null], null),
+  noGaugeRod: band('rod-bolt-torque', 'lbf·ft', [8, 10, null], null),
+  noGaugeFlywheel: band('flywheel-nut-torque', 'lbf·in', [600, 720, null], null),
+  noGaugePressure: band('compression', 'psi', [80, 120, null], null),
   unknownBore: band('bore', 'mm', [null, null, null], 0.001),
 } as const satisfies Record<string, FieldBand>;
 

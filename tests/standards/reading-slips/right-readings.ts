@@ -155,5 +155,14 @@ export const RIGHT_READINGS: Partial<Record<BandName, RightReadings>> = {
     inside: '0.8 0.9 1 1.1 1.2',
     outside: '0.7 0.6 0.5 0.4 0.3 0.2 0.1 1.3 1.4 1.6 2 2.5 3.2',
   },
+  noGaugeLash: {
+    inside: '0.13 0.15 0.152 0.18',
+    outside: '0 0.02 0.03 0.05 0.08 0.1 0.2 0.25 0.3 0.4 0.5',
+  },
+  noGaugeThou: { inside: '4 5 6 8', outside: '1 2 3 9 10 12 15 20' },
+  noGaugeRing: { inside: '0.2 0.3 0.45 0.6', outside: '0.1 0.15 0.7 0.8 0.9 1.1 1.4 1.8' },
+  noGaugeHead: { inside: '15 16.9 17 19', outside: '14 13 12 10 20 21 22 24' },
+  noGaugeRod: { inside: '8 9 10', outside: '7.5 7 6 11 12 13' },
+  noGaugePressure: { inside: '80 95 100 120', outside: '75 70 60 45 30 18 10 5 0 130' },
   unknownBore: { inside: '68.012 67 45.5 89.03 60.325 76.2', outside: '' },
 };

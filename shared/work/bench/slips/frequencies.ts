@@ -12,7 +12,7 @@ export const SLIP_FREQUENCIES = {
   /** A mark between thousands that was read as a decimal one. */
   thousands: 0.02,
   unit: 0.012,
-  unitAlthoughTyped: 0.003,
+  unitAlthoughTyped: 0.006,
   transposed: 0.006,
   leadingDropped: 0.004,
   dropped: 0.002,
@@ -24,7 +24,10 @@ export const SLIP_FREQUENCIES = {
   unexplained: 0.002,
 } as const;
 
-/** How readily the figure of a unit gets into the field of another of its dimension. */
+/**
+ * How readily the figure of a unit gets into the field of another of its dimension. Pressure gauges have two
+ * scales on one dial, and meters change from ohms to kilohms by themselves.
+ */
 export const UNIT_MIXED_UP: Partial<Record<Unit, number>> = {
   mm: 0.5,
   in: 0.5,
@@ -35,9 +38,9 @@ export const UNIT_MIXED_UP: Partial<Record<Unit, number>> = {
   lbf·in: 0.5,
   kgf·m: 0.2,
   kgf·cm: 0.1,
-  kPa: 0.5,
-  psi: 0.6,
-  bar: 0.5,
+  kPa: 1.2,
+  psi: 1.5,
+  bar: 1,
   inHg: 0.01,
   Ω: 0.8,
   kΩ: 0.8,

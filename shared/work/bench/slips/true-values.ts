@@ -144,7 +144,7 @@ function aroundBand(
   const low = limits.low - cell / 2;
   const high = limits.high + cell / 2;
   const width = high - low;
-  const soft = width * 0.2;
+  const soft = width * 0.15;
   const middle = (low + high) / 2;
   const toWear = sideTail(habits, { low, high }, wearLimit);
   const failed = Math.max(0, 1 - good - worn - other);
