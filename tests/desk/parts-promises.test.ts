@@ -58,13 +58,18 @@ test('issuing uses the promise up, an unused part goes back at its cost and is n
   expect(await sums(part)).toEqual([2_000, 0, 0, 1_400]);
 });
 
-test('a bill lets go of what was not used', async () => {
+test('a bill keeps what it names promised, and lets go of what it leaves out', async () => {
   const { desk, by, shelve, jobFor } = shop;
   const part = await shelve('P-5', 2_000);
-  const jobId = await jobFor([[part, 2_000]]);
-  expect(await promisedTo(part)).toBe(2_000);
-  await desk.till.issueInvoice({ by, jobId });
-  expect(await promisedTo(part)).toBe(0);
+  const other = await shelve('P-5b', 1_000);
+  const jobId = await jobFor([
+    [part, 2_000],
+    [other, 1_000],
+  ]);
+  expect([await promisedTo(part), await promisedTo(other)]).toEqual([2_000, 1_000]);
+  const line = { kind: 'part' as const, description: 'Part', partId: part, unitPrice: 100 };
+  await desk.till.issueInvoice({ by, jobId, lines: [{ ...line, quantity: 1_000 }] });
+  expect([await promisedTo(part), await promisedTo(other)]).toEqual([1_000, 0]);
 });
 
 test('a shelf that is found to hold fewer takes promises back from the last', async () => {

@@ -161,6 +161,10 @@ export const movedSince = (store: ReadStore, to: JobState, instant: string): num
     .where(and(eq(jobMove.to, to), gte(jobMove.at, instant)))
     .get()?.n ?? 0;
 
+/** Where billed parts may not have left the shelf. The condition is that of the index, to the letter. */
+export const jobsWithPartsToIssue = (store: ReadStore): JobCard[] =>
+  cards(store, sql`${job.partsToIssue} = 1`, -1);
+
 export const jobRowById = (store: ReadStore, id: string) =>
   store.select().from(job).where(eq(job.id, id)).get();
 

@@ -7,16 +7,18 @@ import {
   type OnOrder,
 } from '../../../shared/work/bench/expected-parts.ts';
 import { canMove, type JobState } from '../../../shared/work/counter/job-state.ts';
+import { openNeed } from '../../../shared/work/parts/part-needs.ts';
 import { available } from '../../../shared/work/parts/stock-ledger.ts';
 import { jobMove, purchaseOrder, purchaseOrderLine, stockMovement } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { jobRowById } from '../counter/jobs.ts';
 import { chainOf, currentOf } from './chain.ts';
 import { expectedDay } from './expected.ts';
+import { fromElsewhere } from './from-elsewhere.ts';
 import { type HeldByJob, heldByJob, heldOfParts } from './job-movements.ts';
 import { piecesOf } from './kits.ts';
 import { partNames } from './names.ts';
-import { jobsNeeding, needsOfJob } from './needs.ts';
+import { type JobNeeds, jobNeeds, jobsNeeding } from './needs.ts';
 import { issuedTo, shelfOf } from './shelf.ts';
 
 const sum = (numbers: readonly number[]): number => numbers.reduce((a, b) => a + b, 0);
@@ -42,16 +44,30 @@ export const owedOf = (store: ReadStore, partIds: readonly string[]): OnOrder[] 
 const freeOf = (store: ReadStore, chain: readonly string[]): number =>
   sum(chain.map((partId) => Math.max(0, available(shelfOf(store, partId)))));
 
+/** What still has to leave the shelf for a job, of parts that took each other's place. */
+const stillOpen = (
+  { needed, billed }: JobNeeds,
+  chain: readonly string[],
+  own: readonly HeldByJob[],
+): number =>
+  openNeed({
+    needed: sum(chain.map((partId) => needed.get(partId) ?? 0)),
+    issued: sum(own.map(({ issued }) => issued)),
+    returned: sum(own.map(({ returned }) => returned)),
+    billed,
+  });
+
 /** What each job that needs one of these parts still misses of them, the one approved first at the head. */
 export function missingOf(store: ReadStore, chain: readonly string[]) {
   const held = Map.groupBy(heldOfParts(store, chain), ({ jobId }) => jobId);
   let free = freeOf(store, chain);
   return jobsNeeding(store, chain)
-    .map(({ jobId, needed }) => {
+    .filter(({ gone }) => !gone)
+    .map((need) => {
+      const { jobId } = need;
       const own = held.get(jobId) ?? [];
-      const wanted = sum(chain.map((partId) => needed.get(partId) ?? 0));
-      const has = sum(own.map(({ issued, promised }) => issued + promised));
-      const lacking = Math.max(0, wanted - has);
+      const promised = sum(own.map((each) => each.promised));
+      const lacking = Math.max(0, stillOpen(need, chain, own) - promised);
       const missing = Math.max(0, lacking - free);
       free -= lacking - missing;
       return { jobId, missing };
@@ -65,8 +81,17 @@ function jobPart(
   store: ReadStore,
   jobId: string,
   chain: readonly string[],
-  { needed, held }: { needed: ReadonlyMap<string, number>; held: readonly HeldByJob[] },
+  {
+    need,
+    held,
+    elsewhere,
+  }: {
+    need: JobNeeds;
+    held: readonly HeldByJob[];
+    elsewhere: ReadonlyMap<string, number>;
+  },
 ): JobPart[] {
+  const { needed } = need;
   const own = held.filter(({ partId }) => chain.includes(partId));
   const id = chain.find((each) => needed.has(each)) ?? own[0]?.partId;
   const names = partNames(store, chain);
@@ -87,6 +112,8 @@ function jobPart(
       promised,
       issued,
       returned: sum(own.map((each) => each.returned)),
+      open: stillOpen(need, chain, own),
+      elsewhere: sum(chain.map((each) => elsewhere.get(each) ?? 0)),
       missing,
       ...(expected ?? NOT_EXPECTED),
       withJob: withJob(part.id),
@@ -105,10 +132,15 @@ function jobPart(
 }
 
 /** The parts of a job, those that its lines name first. */
-function partsOf(store: ReadStore, jobId: string): JobPart[] {
-  const facts = { needed: needsOfJob(store, jobId), held: heldByJob(store, jobId) };
+function partsOf(store: ReadStore, jobId: string, need: JobNeeds): JobPart[] {
+  const facts = {
+    need,
+    held: heldByJob(store, jobId),
+    elsewhere: fromElsewhere(store, [jobId]).get(jobId) ?? new Map<string, number>(),
+  };
   const shown = [
-    ...facts.needed.keys(),
+    ...[...need.needed].filter(([, quantity]) => quantity > 0).map(([partId]) => partId),
+    ...facts.elsewhere.keys(),
     ...facts.held
       .filter(({ promised, issued }) => promised !== 0 || issued !== 0)
       .map(({ partId }) => partId),
@@ -149,11 +181,13 @@ function mayMoveTo(
 export function jobPartsOf(store: ReadStore, jobId: string): JobParts | undefined {
   const row = jobRowById(store, jobId);
   if (row === undefined) return undefined;
-  const parts = partsOf(store, jobId);
+  const need = jobNeeds(store, jobId);
+  const parts = partsOf(store, jobId, need);
   return {
     jobId: JobId.parse(row.id),
     jobCode: jobCode(row.number),
     state: row.state,
+    billed: need.billed,
     parts,
     missing: parts.filter(({ missing }) => missing > 0).length,
     expectedOn: slowest(parts),

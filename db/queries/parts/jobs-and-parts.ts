@@ -31,8 +31,7 @@ export function jobsAndParts(store: ReadStore): JobPartsCard[] {
             .filter(({ missing }) => missing > 0)
             .map(({ part }) => `${part.description} (${part.number})`),
           expectedOn: job.expectedOn,
-          toIssue: job.parts.filter(({ needed, issued, missing }) => needed - issued > missing)
-            .length,
+          toIssue: job.parts.filter(({ open, missing }) => open > missing).length,
         },
       ];
     })

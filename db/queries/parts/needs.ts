@@ -1,9 +1,8 @@
-import { and, asc, eq, inArray, isNotNull, notInArray, or, type SQL, sql } from 'drizzle-orm';
-import type { JobState } from '../../../shared/work/counter/job-state.ts';
-import { approvedParts, neededParts } from '../../../shared/work/parts/part-needs.ts';
+import { and, asc, eq, inArray, isNotNull, ne, or, type SQL, sql } from 'drizzle-orm';
+import { JOB_STATES, type JobState } from '../../../shared/work/counter/job-state.ts';
+import { approvedParts, billedParts, neededParts } from '../../../shared/work/parts/part-needs.ts';
 import {
   approval,
-  creditNote,
   estimate,
   invoice,
   job,
@@ -11,29 +10,30 @@ import {
   stockMovement,
 } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
+import { fromElsewhere } from './from-elsewhere.ts';
+import { heldOfParts } from './job-movements.ts';
+import { standingBills } from './standing-bills.ts';
 
-/** What open jobs need of which parts. A job that is stopped, billed or handed over needs none any more. */
+/**
+ * What jobs need of which parts: what is billed, or what is approved as long as nothing is. A stopped job needs
+ * what it was billed and no more. One that went home claims nothing any more, and keeps what is promised to it
+ * until that is issued, or found to have come from elsewhere.
+ */
 
-const NEEDS_NOTHING: JobState[] = ['stopped', 'handed-over'];
+const AT_WORK = JOB_STATES.filter((state) => state !== 'stopped' && state !== 'handed-over');
+const HERE: JobState[] = [...AT_WORK, 'stopped'];
 
 export interface JobNeeds {
   jobId: string;
   /** By part, thousandths; what was issued is not taken off. */
   needed: Map<string, number>;
+  /** It is what the bill names, and not what was approved. */
+  billed: boolean;
+  /** The machine went home: what is not there is not waited for. */
+  gone: boolean;
 }
 
-/** The bill of the work stands; one that was credited whole makes way for another. */
-const billed = sql`EXISTS (
-  SELECT 1 FROM ${invoice} WHERE ${invoice.jobId} = ${job.id} AND ${invoice.sort} <> 'storage' AND (
-    ${invoice.total} = 0 OR ${invoice.total} > (
-      SELECT coalesce(sum(${creditNote.total}), 0) FROM ${creditNote} WHERE ${creditNote.invoiceId} = ${invoice.id}
-    )
-  )
-)`;
-
-const isOpen = and(notInArray(job.state, NEEDS_NOTHING), sql`NOT ${billed}`);
-
-/** The newest approval of each open job with the estimate that it is of, the job approved first at the head. */
+/** The newest approval of each job at work with the estimate that it is of, the job approved first at the head. */
 const approvedWork = (store: ReadStore, where: SQL | undefined) =>
   store
     .select({
@@ -52,13 +52,21 @@ const approvedWork = (store: ReadStore, where: SQL | undefined) =>
       )`,
     )
     .innerJoin(estimate, eq(estimate.id, approval.estimateId))
-    .where(and(isOpen, where))
+    .where(and(inArray(job.state, AT_WORK), where))
     .orderBy(asc(approval.at), asc(approval.id))
-    .all();
+    .all()
+    .map(({ jobId, option, declined, options, lines }) => ({
+      jobId,
+      parts: approvedParts({
+        lines: options.find(({ key }) => key === option)?.lines ?? lines,
+        declined,
+      }),
+    }));
 
 /** What was ordered for one job alone and not closed short, by job and part. */
-const specialOrders = (store: ReadStore, where: SQL | undefined) =>
-  store
+function specialOrders(store: ReadStore, where: SQL | undefined): Map<string, Map<string, number>> {
+  const special = new Map<string, Map<string, number>>();
+  const rows = store
     .select({
       jobId: job.id,
       partId: purchaseOrderLine.partId,
@@ -70,54 +78,107 @@ const specialOrders = (store: ReadStore, where: SQL | undefined) =>
     })
     .from(purchaseOrderLine)
     .innerJoin(job, eq(job.id, purchaseOrderLine.jobId))
-    .where(and(isOpen, isNotNull(purchaseOrderLine.jobId), where))
+    .where(and(inArray(job.state, AT_WORK), isNotNull(purchaseOrderLine.jobId), where))
     .orderBy(asc(purchaseOrderLine.id))
-    .all()
-    .filter(({ quantity }) => quantity > 0);
-
-function needs(
-  store: ReadStore,
-  { works, specials }: { works: SQL | undefined; specials: SQL | undefined },
-): JobNeeds[] {
-  const approved = approvedWork(store, works).map(({ jobId, option, declined, ...of }) => ({
-    jobId,
-    parts: approvedParts({
-      lines: of.options.find(({ key }) => key === option)?.lines ?? of.lines,
-      declined,
-    }),
-  }));
-  const special = new Map<string, Map<string, number>>();
-  for (const { jobId, partId, quantity } of specialOrders(store, specials)) {
+    .all();
+  for (const { jobId, partId, quantity } of rows) {
+    if (quantity <= 0) continue;
     const parts = special.get(jobId) ?? new Map<string, number>();
     special.set(jobId, parts.set(partId, quantity + (parts.get(partId) ?? 0)));
   }
-  const jobs = new Set([...approved.map(({ jobId }) => jobId), ...special.keys()]);
-  return [...jobs].map((jobId) => ({
-    jobId,
-    needed: neededParts(
-      approved.find((one) => one.jobId === jobId)?.parts ?? new Map(),
-      special.get(jobId) ?? new Map(),
-    ),
-  }));
+  return special;
 }
 
-/** What one job needs; nothing when it is closed or nobody approved anything. */
-export const needsOfJob = (store: ReadStore, jobId: string): Map<string, number> =>
-  needs(store, { works: eq(job.id, jobId), specials: eq(job.id, jobId) }).at(0)?.needed ??
-  new Map();
+interface Among {
+  works: SQL | undefined;
+  specials: SQL | undefined;
+  bills: SQL | undefined;
+}
 
-/** What every open job needs, the one approved first at the head. */
-export const openNeeds = (store: ReadStore): JobNeeds[] =>
-  needs(store, { works: undefined, specials: undefined });
+function needs(store: ReadStore, { works, specials, bills }: Among): JobNeeds[] {
+  const billed = standingBills(store, and(ne(invoice.sort, 'storage'), bills));
+  const elsewhere = fromElsewhere(store, [...billed.keys()]);
+  const approved = approvedWork(store, works);
+  const special = specialOrders(store, specials);
+  const toBill = withoutBill(store, [...approved.map(({ jobId }) => jobId), ...special.keys()]);
+  return [
+    ...[...billed].map(([jobId, { state, bills: own }]) => ({
+      jobId,
+      needed: less(billedParts(own), elsewhere.get(jobId)),
+      billed: true,
+      gone: state === 'handed-over',
+    })),
+    ...[...toBill].map((jobId) => ({
+      jobId,
+      needed: neededParts(
+        approved.find((one) => one.jobId === jobId)?.parts ?? new Map(),
+        special.get(jobId) ?? new Map(),
+      ),
+      billed: false,
+      gone: false,
+    })),
+  ];
+}
 
-/** The open jobs that need one of some parts, the one approved first at the head. */
-export const jobsNeeding = (store: ReadStore, partIds: readonly string[]): JobNeeds[] =>
+/** Of some jobs those without a bill that stands, in their order. */
+function withoutBill(store: ReadStore, jobIds: readonly string[]): Set<string> {
+  const jobs = new Set(jobIds);
+  if (jobs.size === 0) return jobs;
+  const own = and(ne(invoice.sort, 'storage'), inArray(invoice.jobId, [...jobs]));
+  const billed = standingBills(store, own);
+  return new Set([...jobs].filter((jobId) => !billed.has(jobId)));
+}
+
+const less = (
+  billed: Map<string, number>,
+  elsewhere: ReadonlyMap<string, number> = new Map(),
+): Map<string, number> =>
+  new Map(
+    [...billed].map(([partId, quantity]) => [
+      partId,
+      Math.max(0, quantity - (elsewhere.get(partId) ?? 0)),
+    ]),
+  );
+
+const NOTHING: Omit<JobNeeds, 'jobId'> = { needed: new Map(), billed: false, gone: false };
+
+/** What one job needs, also after it went home; nothing as long as nobody approved anything. */
+export const jobNeeds = (store: ReadStore, jobId: string): JobNeeds =>
   needs(store, {
-    // Lines are JSON: those without the id in them anywhere are not worth reading.
-    works: or(
-      ...partIds.map(
-        (id) => sql`(instr(${estimate.options}, ${id}) OR instr(${estimate.lines}, ${id}))`,
+    works: eq(job.id, jobId),
+    specials: eq(job.id, jobId),
+    bills: eq(job.id, jobId),
+  }).at(0) ?? { jobId, ...NOTHING };
+
+export const needsOfJob = (store: ReadStore, jobId: string): Map<string, number> =>
+  jobNeeds(store, jobId).needed;
+
+/** What every job that is here needs: those that are billed, then the others, the one approved first at the head. */
+export const openNeeds = (store: ReadStore): JobNeeds[] =>
+  needs(store, { works: undefined, specials: undefined, bills: inArray(job.state, HERE) });
+
+/** JSON lines: those without the id in them anywhere are not worth reading. */
+const namesOne = (partIds: readonly string[], ...columns: Parameters<typeof sql>[1][]) =>
+  or(...columns.flatMap((column) => partIds.map((id) => sql`instr(${column}, ${id})`)));
+
+/**
+ * The jobs that need one of some parts: those that are billed, then the others, the one approved first at the
+ * head. Of those that went home only the ones that still have some of it promised.
+ */
+export function jobsNeeding(store: ReadStore, partIds: readonly string[]): JobNeeds[] {
+  const promised = heldOfParts(store, partIds).filter((held) => held.promised > 0);
+  return needs(store, {
+    works: namesOne(partIds, estimate.options, estimate.lines),
+    specials: inArray(purchaseOrderLine.partId, [...partIds]),
+    bills: and(
+      namesOne(partIds, invoice.lines),
+      or(
+        inArray(job.state, HERE),
+        inArray(
+          job.id,
+          promised.map(({ jobId }) => jobId),
+        ),
       ),
     ),
-    specials: inArray(purchaseOrderLine.partId, [...partIds]),
   });
+}

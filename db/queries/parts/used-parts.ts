@@ -47,17 +47,25 @@ const piecesIn = (store: ReadStore, kitId: string) =>
  * part that came back whole isn't there.
  */
 export function usedParts(store: ReadStore, jobId: string): { part: Part; quantity: number }[] {
-  const used = partsUsed({
-    issued: new Map(issuedByPart(store, jobId).map(({ partId, quantity }) => [partId, quantity])),
-    opened: openedFor(store, jobId).map((kit) => ({ ...kit, pieces: piecesIn(store, kit.kitId) })),
-    named: new Set(needsOfJob(store, jobId).keys()),
-    chainOf: (partId) => chainOf(store, partId),
-  });
+  const used = usedOf(store, jobId, new Set(needsOfJob(store, jobId).keys()));
   return [...used].flatMap(([partId, quantity]) => {
     const part = partById(store, partId);
     return part === undefined ? [] : [{ part, quantity }];
   });
 }
+
+/** The same by id, for the parts that some lines name. */
+export const usedOf = (
+  store: ReadStore,
+  jobId: string,
+  named: ReadonlySet<string>,
+): Map<string, number> =>
+  partsUsed({
+    issued: new Map(issuedByPart(store, jobId).map(({ partId, quantity }) => [partId, quantity])),
+    opened: openedFor(store, jobId).map((kit) => ({ ...kit, pieces: piecesIn(store, kit.kitId) })),
+    named,
+    chainOf: (partId) => chainOf(store, partId),
+  });
 
 /** The part of the job's lines that a part stands in for; itself when it stands in for none. */
 export function standsInFor(store: ReadStore, jobId: string, part: Part): Part {

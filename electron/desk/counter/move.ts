@@ -19,7 +19,7 @@ export function moveTo(writing: Writing, jobId: string, to: JobState, note = '')
     .where(eq(jobTable.id, jobId))
     .run();
   store.insert(jobMove).values({ id: newId(), jobId, to, at, by: staff.id, note }).run();
-  // A job that stops or goes home lets go of the parts that were promised to it.
+  // A job that stops lets go of the parts that were promised to it, but for what it was billed.
   settleJob(writing, jobId);
 }
 

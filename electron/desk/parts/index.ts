@@ -1,3 +1,4 @@
+import { billedParts } from './billed-parts.ts';
 import { cores } from './cores.ts';
 import { stockCounts } from './counts.ts';
 import { setFits } from './fits.ts';
@@ -28,6 +29,7 @@ export const parts = {
   ...partPhotos,
   ...standing,
   ...jobsParts,
+  ...billedParts,
   ...suppliers,
   ...orders,
   ...receiving,

@@ -1,4 +1,5 @@
 import { jobRowById } from '../../../db/queries/counter/jobs.ts';
+import { notIssued } from '../../../db/queries/parts/billed-parts.ts';
 import { chainOf, currentOf } from '../../../db/queries/parts/chain.ts';
 import { jobPartsOf } from '../../../db/queries/parts/job-parts.ts';
 import { jobsAndParts as jobsAndPartsOf } from '../../../db/queries/parts/jobs-and-parts.ts';
@@ -42,12 +43,18 @@ function there(store: ReadStore, part: Part, quantity: number): Part {
   return current !== undefined && current.onHand >= quantity ? current : part;
 }
 
+/** A machine that went home gets only what its bill names and the shelf has not given. */
+function isOwed(store: ReadStore, jobId: string, partId: string, quantity: number): boolean {
+  const chain = chainOf(store, partId);
+  const owed = notIssued(store, jobId).filter(({ part }) => chain.includes(part.id));
+  return owed.reduce((sum, each) => sum + each.quantity, 0) >= quantity;
+}
+
 const issue = os.parts.issue.handler(({ input, context, errors, path }) =>
   write(context, path, input.by, (writing) => {
     const { store, note } = writing;
     const { jobId, number, quantity, reason, belowNothing } = input;
     const job = found(jobRowById(store, jobId), 'job');
-    if (job.state === 'handed-over') throw errors.JOB_CLOSED();
     const hits = partsByNumber(store, number);
     if (hits.length === 0) throw errors.NUMBER_UNKNOWN();
     const hit = meant(store, jobId, hits);
@@ -55,6 +62,8 @@ const issue = os.parts.issue.handler(({ input, context, errors, path }) =>
       throw errors.NUMBER_OF_SEVERAL({
         data: { parts: hits.flatMap(({ part }) => partName(store, part.id) ?? []) },
       });
+    if (job.state === 'handed-over' && !isOwed(store, jobId, hit.part.id, quantity))
+      throw errors.JOB_CLOSED();
     const part = there(store, hit.part, quantity);
     issueToJob(writing, { part, jobId, quantity, reason, belowNothing }, errors);
     note({ part: part.id, number: part.number, scanned: number, quantity, job: jobId, reason });

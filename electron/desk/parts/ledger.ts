@@ -1,6 +1,7 @@
 import type { StockEvent } from '../../../shared/work/parts/stock-ledger.ts';
 import type { Writing } from '../writing.ts';
 import { type Entered, enter, type StockEntry } from './ledger-entry.ts';
+import { markPartsToIssue } from './parts-to-issue.ts';
 import { settlePromises } from './promises.ts';
 
 /** Promises are nobody's to enter: they follow from what jobs need and what is there. */
@@ -8,6 +9,8 @@ type FollowsFromNeeds = Extract<StockEvent, { kind: 'reserved' | 'released' }>;
 
 /** What a job needs of a part is less by what it gets of it. */
 const SERVES_A_JOB: readonly StockEvent['kind'][] = ['issued', 'kit-opened'];
+
+const CHANGES_WHAT_A_JOB_HAS: readonly StockEvent['kind'][] = [...SERVES_A_JOB, 'returned'];
 
 /** Less is there, still enough for every promise, and a job that got some used up just that promise. */
 function leavesPromises({ kind, jobId = null }: StockEntry, { effect, after }: Entered): boolean {
@@ -30,5 +33,7 @@ export function enterMovement(
   const first = entry.kind === 'received' ? (entry.jobId ?? null) : null;
   if (entered.effect.quantity !== 0 && !leavesPromises(entry, entered))
     settlePromises(writing, entry.partId, first);
+  if (entry.jobId && CHANGES_WHAT_A_JOB_HAS.includes(entry.kind))
+    markPartsToIssue(writing, entry.jobId);
   return entered;
 }

@@ -1,11 +1,13 @@
 import { nextNumber } from '../../../db/numbers.ts';
 import { jobRowById } from '../../../db/queries/counter/jobs.ts';
-import { needsOfJob } from '../../../db/queries/parts/needs.ts';
+import { chainOf } from '../../../db/queries/parts/chain.ts';
+import { jobNeeds } from '../../../db/queries/parts/needs.ts';
 import { orderById, orderNumber } from '../../../db/queries/parts/orders.ts';
 import { partById } from '../../../db/queries/parts/part.ts';
 import { offerOf } from '../../../db/queries/parts/supplier-numbers.ts';
 import { supplierById } from '../../../db/queries/parts/suppliers.ts';
 import { purchaseOrder, purchaseOrderLine } from '../../../db/schema/index.ts';
+import type { ReadStore } from '../../../db/store.ts';
 import { jobCode } from '../../../shared/contract/ids.ts';
 import type { Supplier } from '../../../shared/contract/parts/index.ts';
 import { formatQuantity } from '../../../shared/money/index.ts';
@@ -130,17 +132,23 @@ export const placeOrder = os.parts.placeOrder.handler(({ input, context, errors,
           reason: `Order ${number}`,
         });
       });
-      const jobs = new Set(input.lines.flatMap(({ jobId }) => jobId ?? []));
-      for (const jobId of jobs) {
-        // What was ordered for a job is a need of it; only of a closed one it is none.
-        if (needsOfJob(store, jobId).size === 0)
+      for (const { jobId, partId } of input.lines) {
+        // What was ordered for a job is a need of it; only of a closed one, and of a bill without it, it is none.
+        if (jobId !== null && !waitsFor(store, jobId, partId))
           throw errors.JOB_NEEDS_NOTHING({
             data: { jobCode: jobCode(found(jobRowById(store, jobId), 'job').number) },
           });
-        settleJob(writing, jobId);
       }
+      const jobs = new Set(input.lines.flatMap(({ jobId }) => jobId ?? []));
+      for (const jobId of jobs) settleJob(writing, jobId);
     });
     note({ order: id, number, supplier: supplier.name, lines: lines.length, paper: paper.id });
     return found(orderById(store, id, today), 'order');
   }),
 );
+
+/** Whether a job that is here needs a part, or one that took its place or whose place it took. */
+function waitsFor(store: ReadStore, jobId: string, partId: string): boolean {
+  const { needed, gone } = jobNeeds(store, jobId);
+  return !gone && chainOf(store, partId).some((each) => (needed.get(each) ?? 0) > 0);
+}

@@ -5,6 +5,7 @@ import {
   movedOfParts,
 } from '../../../db/queries/parts/job-movements.ts';
 import { jobsNeeding, needsOfJob } from '../../../db/queries/parts/needs.ts';
+import { openNeed } from '../../../shared/work/parts/part-needs.ts';
 import { type Claim, promiseChanges } from '../../../shared/work/parts/part-promises.ts';
 import type { Writing } from '../writing.ts';
 import { enter } from './ledger-entry.ts';
@@ -25,14 +26,21 @@ function claimsOn(
     ...held.filter(({ promised }) => promised !== 0).map(({ jobId }) => jobId),
   ]);
   return [...jobs].map((jobId) => {
-    const needed = needs.find((each) => each.jobId === jobId)?.needed ?? new Map<string, number>();
+    const need = needs.find((each) => each.jobId === jobId);
+    const needed = need?.needed ?? new Map<string, number>();
     const named = chain.filter((partId) => needed.has(partId));
     const own = held.filter((each) => each.jobId === jobId);
-    const wanted = sum(named.map((partId) => needed.get(partId) ?? 0));
+    const open = openNeed({
+      needed: sum(named.map((partId) => needed.get(partId) ?? 0)),
+      issued: sum(own.map(({ issued }) => issued)),
+      returned: sum(own.map(({ returned }) => returned)),
+      billed: need?.billed ?? false,
+    });
     return {
       jobId,
       named,
-      open: Math.max(0, wanted - sum(own.map(({ issued }) => issued))),
+      // A machine that went home keeps what is promised to it, and gets nothing more.
+      open: need?.gone ? Math.min(open, sum(own.map(({ promised }) => promised))) : open,
       promised: new Map(own.map(({ partId, promised }) => [partId, promised])),
     };
   });
@@ -65,7 +73,7 @@ export function settlePromises(
     );
 }
 
-/** After a job was approved anew, stopped or billed: its promises follow, and what it lets go goes to others. */
+/** After a job was approved anew, stopped, billed or credited: its promises follow, and what it lets go goes to others. */
 export function settleJob(writing: Writing, jobId: string): void {
   const { store } = writing;
   const parts = new Set([

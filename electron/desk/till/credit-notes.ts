@@ -14,6 +14,8 @@ import { os } from '../implementer.ts';
 import { paperHead } from '../papers/head.ts';
 import { issue } from '../papers/issue.ts';
 import { paperLines, paperTotals } from '../papers/money.ts';
+import { markPartsToIssue } from '../parts/parts-to-issue.ts';
+import { settleJob } from '../parts/promises.ts';
 import { badInput, found } from '../refuse.ts';
 import { write } from '../writing.ts';
 import { settleBills } from './settle-bills.ts';
@@ -86,6 +88,9 @@ export const creditInvoice = os.till.creditInvoice.handler(({ input, context, er
       })
       .run();
     settleBills(writing, jobId);
+    // What is billed no more is needed no more.
+    settleJob(writing, jobId);
+    markPartsToIssue(writing, jobId);
     note({
       job: jobId,
       creditNote: readable,

@@ -19,6 +19,8 @@ import { paperHead, termLines } from '../papers/head.ts';
 import { intakeApproval } from '../papers/intake.ts';
 import { issue } from '../papers/issue.ts';
 import { approvalLines, paperLines, paperTotals, paymentLines } from '../papers/money.ts';
+import { issueWhatIsBilled } from '../parts/billed-parts.ts';
+import { markPartsToIssue } from '../parts/parts-to-issue.ts';
 import { settleJob } from '../parts/promises.ts';
 import { found } from '../refuse.ts';
 import { type Writing, write } from '../writing.ts';
@@ -114,13 +116,16 @@ export const issueInvoice = os.till.issueInvoice.handler(({ input, context, erro
       .run();
     // What the customer paid before stands against the bill from now on.
     settleBills(writing, jobId);
+    const issued = input.issueParts ? issueWhatIsBilled(writing, jobId, null) : [];
     settleJob(writing, jobId);
+    markPartsToIssue(writing, jobId);
     note({
       job: jobId,
       invoice: invoiceNumber(number),
       sort,
       total: totals.total,
       fingerprint: paper.fingerprint,
+      ...(issued.length > 0 && { issued: issued.join(', ') }),
       ...(beyond !== null && { beyondCreditLimit: beyond.over }),
     });
     return found(accountOf(store, jobId), 'job');

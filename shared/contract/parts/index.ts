@@ -1,3 +1,4 @@
+import { billedParts } from './billed-parts.ts';
 import { cores } from './cores.ts';
 import { counts } from './counts.ts';
 import { fits } from './fits.ts';
@@ -17,6 +18,7 @@ import { standing } from './standing.ts';
 import { suggestions } from './suggestions.ts';
 import { suppliers } from './suppliers.ts';
 
+export * from './billed-parts.ts';
 export * from './cores.ts';
 export * from './counts.ts';
 export * from './fits.ts';
@@ -48,6 +50,7 @@ export const parts = {
   ...partPhotos,
   ...standing,
   ...jobParts,
+  ...billedParts,
   ...suppliers,
   ...suggestions,
   ...receiving,

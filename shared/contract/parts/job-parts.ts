@@ -12,12 +12,16 @@ import { MORE_THAN_ISSUED, NOT_ON_THE_SHELF, PROMISED_ELSEWHERE } from './refusa
 
 export const JobPart = z.object({
   part: PartName.extend({ bin: z.string() }),
-  /** By the approved lines, or ordered for this job alone; zero for what nobody asked for. */
+  /** Billed; or as long as there is no bill approved, or ordered for this job alone. Zero for what nobody asked for. */
   needed: z.int(),
   promised: z.int(),
   /** All that went to the job, of this part or one in its place; what came back included. */
   issued: z.int(),
   returned: z.int(),
+  /** Still to leave the shelf for it: needed, less what was issued; of what is billed, less what is with it. */
+  open: z.int(),
+  /** Billed and not off the shelf here, by what somebody wrote; thousandths, taken off what is needed. */
+  elsewhere: z.int(),
   /** Needed, and neither issued nor there. */
   missing: z.int(),
   /** Of what is missing: on order for it, and the day by which the last of that should be there. */
@@ -42,6 +46,8 @@ export const JobParts = z.object({
   jobId: JobId,
   jobCode: z.string(),
   state: z.enum(JOB_STATES),
+  /** There is a bill of the work: what is needed is what it names. */
+  billed: z.boolean(),
   parts: z.array(JobPart),
   /** How many of the parts are missing. */
   missing: z.int(),
@@ -91,7 +97,8 @@ export const jobParts = {
       },
       JOB_CLOSED: {
         status: 409,
-        message: 'The job was handed over. Issue parts to a job that is open.',
+        message:
+          'The job was handed over: only what it was billed for and not given can be issued to it. Issue other parts to a job that is open.',
       },
       NOT_ON_THE_SHELF,
       PROMISED_ELSEWHERE,

@@ -56,6 +56,8 @@ export const invoices = {
         reason: maybeText(500),
         /** The customer's credit limit is let pass. */
         beyondCredit: z.boolean().default(false),
+        /** What is billed and still on the shelf leaves it with the invoice, as far as it is there for this job. */
+        issueParts: z.boolean().default(false),
         note: maybeText(2000),
       }),
     )
