@@ -46,6 +46,8 @@ const DONE: Record<string, string> = {
   'parts.openKit': 'Opened a kit',
   'parts.addPhoto': 'Added a photo of a part',
   'parts.issue': 'Issued a part to a job',
+  'parts.issueBilled': 'Issued the parts of a bill',
+  'parts.fromElsewhere': 'Noted that a billed part is not from stock',
   'parts.takeBack': 'Took an unused part back',
   'parts.moveByParts': 'Moved a job because of its parts',
   'parts.readPriceFile': 'Began to read a supplier’s price file',

@@ -1,4 +1,4 @@
-import { Badge, Table, Text } from '@mantine/core';
+import { Badge, Stack, Table, Text } from '@mantine/core';
 import { IconCircleCheck, IconHourglass, IconPackageExport } from '@tabler/icons-react';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from 'react-router';
@@ -8,6 +8,7 @@ import { deskQuery } from '../common/desk.ts';
 import { useFormat } from '../common/format.ts';
 import { Empty, Page, QueryView } from '../common/page.tsx';
 import { Sheet } from '../common/sheet.tsx';
+import { BilledCard } from './billed/billed-card.tsx';
 import classes from './parts-table.module.css';
 
 /** Jobs that need parts: what can go on, what waits and for what, what lies ready. */
@@ -18,35 +19,38 @@ export function JobsAndPartsPage() {
       title="Jobs and their parts"
       description="Jobs that wait though everything is there come first, then by the day on which the slowest part is expected."
     >
-      <QueryView query={query}>
-        {(jobs) =>
-          jobs.length === 0 ? (
-            <Empty
-              title="No job waits for the stores"
-              hint="Jobs whose approved parts are missing, or lie ready to be issued, are listed here."
-            />
-          ) : (
-            <Sheet>
-              <Table className={classes.parts}>
-                <Table.Thead>
-                  <Table.Tr>
-                    <Table.Th>Job</Table.Th>
-                    <Table.Th>For</Table.Th>
-                    <Table.Th>State</Table.Th>
-                    <Table.Th>Parts</Table.Th>
-                    <Table.Th>Expected</Table.Th>
-                  </Table.Tr>
-                </Table.Thead>
-                <Table.Tbody>
-                  {jobs.map((job) => (
-                    <JobRow key={job.jobId} job={job} />
-                  ))}
-                </Table.Tbody>
-              </Table>
-            </Sheet>
-          )
-        }
-      </QueryView>
+      <Stack gap="md">
+        <BilledCard />
+        <QueryView query={query}>
+          {(jobs) =>
+            jobs.length === 0 ? (
+              <Empty
+                title="No job waits for the stores"
+                hint="Jobs whose approved parts are missing, or lie ready to be issued, are listed here."
+              />
+            ) : (
+              <Sheet>
+                <Table className={classes.parts}>
+                  <Table.Thead>
+                    <Table.Tr>
+                      <Table.Th>Job</Table.Th>
+                      <Table.Th>For</Table.Th>
+                      <Table.Th>State</Table.Th>
+                      <Table.Th>Parts</Table.Th>
+                      <Table.Th>Expected</Table.Th>
+                    </Table.Tr>
+                  </Table.Thead>
+                  <Table.Tbody>
+                    {jobs.map((job) => (
+                      <JobRow key={job.jobId} job={job} />
+                    ))}
+                  </Table.Tbody>
+                </Table>
+              </Sheet>
+            )
+          }
+        </QueryView>
+      </Stack>
     </Page>
   );
 }

@@ -1,5 +1,5 @@
 import { and, desc, eq, ne } from 'drizzle-orm';
-import type { JobWithBilledParts } from '../../../shared/contract/parts/index.ts';
+import type { BilledPart, JobWithBilledParts } from '../../../shared/contract/parts/index.ts';
 import {
   type BillDifference,
   billedAgainstIssued,
@@ -38,13 +38,8 @@ function difference(
   });
 }
 
-export interface ToIssue {
-  part: PartInBin;
-  /** Billed, neither issued nor from elsewhere. */
-  quantity: number;
-  /** As much of that as the shelf holds for this job. */
-  onShelf: number;
-  /** Of which parts: the one that is billed, and then those in its place. */
+export interface ToIssue extends BilledPart {
+  /** What the shelf can give: of which parts: the one that is billed, and then those in its place. */
   takes: { partId: string; quantity: number }[];
 }
 

@@ -12,6 +12,7 @@ import { available } from '../../../shared/work/parts/stock-ledger.ts';
 import { jobMove, purchaseOrder, purchaseOrderLine, stockMovement } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { jobRowById } from '../counter/jobs.ts';
+import { notBilled, notIssued } from './billed-parts.ts';
 import { chainOf, currentOf } from './chain.ts';
 import { expectedDay } from './expected.ts';
 import { fromElsewhere } from './from-elsewhere.ts';
@@ -189,6 +190,8 @@ export function jobPartsOf(store: ReadStore, jobId: string): JobParts | undefine
     state: row.state,
     billed: need.billed,
     parts,
+    notIssued: notIssued(store, jobId),
+    notBilled: notBilled(store, jobId),
     missing: parts.filter(({ missing }) => missing > 0).length,
     expectedOn: slowest(parts),
     mayMoveTo: mayMoveTo(store, row, parts),

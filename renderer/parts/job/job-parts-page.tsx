@@ -13,6 +13,7 @@ import { RefusalAlert } from '../../common/refusal.tsx';
 import { useMoney } from '../../common/shop.tsx';
 import { useBy } from '../../common/station.tsx';
 import { useWrite } from '../../common/use-write.ts';
+import { BilledPartsList } from '../billed/billed-parts-list.tsx';
 import { IssueForm } from './issue-form.tsx';
 import { JobPartsTable } from './job-parts-table.tsx';
 
@@ -27,6 +28,11 @@ export function JobPartsPage() {
         {(job) => (
           <Stack gap="md">
             <WhereItStands job={job} />
+            {job.notIssued.length > 0 && (
+              <Card title="Billed, not issued">
+                <BilledPartsList jobId={jobId} parts={job.notIssued} />
+              </Card>
+            )}
             {state !== 'handed-over' && (
               <Card title="Issue to this job">
                 <IssueForm job={job} />
@@ -45,7 +51,7 @@ export function JobPartsPage() {
             >
               {job.parts.length === 0 ? (
                 <Empty
-                  title="This job needs no parts yet"
+                  title={job.billed ? 'No parts are billed' : 'This job needs no parts yet'}
                   hint="Once the customer approves an estimate with parts on it, they are promised here as far as the shelf holds them."
                   action={
                     <Anchor component={Link} to={`/job/${job.jobCode}/till`}>

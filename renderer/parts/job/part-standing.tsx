@@ -3,6 +3,7 @@ import {
   IconCircleCheck,
   IconCircleX,
   IconPackageExport,
+  IconPackageOff,
   IconTruckDelivery,
 } from '@tabler/icons-react';
 import { Link } from 'react-router';
@@ -12,7 +13,7 @@ import { useFormat } from '../../common/format.ts';
 /** How one part of a job stands: a word, a shape and a colour. */
 export function PartStanding({ line }: { line: JobPart }) {
   const { date } = useFormat();
-  const { missing, onOrder, expectedOn, needed, issued, isKit, part } = line;
+  const { missing, promised, onOrder, expectedOn, open, elsewhere, issued, isKit, part } = line;
   if (missing > 0 && onOrder >= missing)
     return (
       <>
@@ -41,7 +42,7 @@ export function PartStanding({ line }: { line: JobPart }) {
         )}
       </>
     );
-  if (needed > issued)
+  if (open > 0)
     return (
       <>
         <Badge
@@ -49,7 +50,7 @@ export function PartStanding({ line }: { line: JobPart }) {
           color="blue"
           leftSection={<IconPackageExport size={15} aria-hidden />}
         >
-          Ready to issue
+          {missing === 0 && promised < open ? 'Not issued' : 'Ready to issue'}
         </Badge>
         {isKit && (
           <Text size="xs" component={Link} to={`/part/${part.id}`} td="underline">
@@ -57,6 +58,12 @@ export function PartStanding({ line }: { line: JobPart }) {
           </Text>
         )}
       </>
+    );
+  if (elsewhere > 0 && issued === 0)
+    return (
+      <Badge variant="light" color="gray" leftSection={<IconPackageOff size={15} aria-hidden />}>
+        Not from stock
+      </Badge>
     );
   return (
     <Badge variant="light" color="green" leftSection={<IconCircleCheck size={15} aria-hidden />}>

@@ -2,6 +2,7 @@ import type {
   Account,
   BillTerms,
   Discount,
+  Line,
   LineInput,
   Totals,
 } from '../../../shared/contract/till/index.ts';
@@ -14,6 +15,7 @@ import { workToBill } from '../../../shared/work/till/work-to-bill.ts';
 
 /** A bill before it is issued. */
 interface BillToIssue {
+  lines: Pick<Line, 'kind' | 'partId' | 'quantity'>[];
   totals: Totals;
   differences: BillDifference[];
 }
@@ -28,6 +30,7 @@ export function billAsEstimated(account: Account, terms: BillTerms) {
     revision: estimate.revision,
     option: estimate.options.length > 1 ? option.label : '',
     declined: approval?.declined ?? [],
+    lines: drawn.lines,
     totals: drawn.totals,
     differences: approval === null ? [] : billDifferences(lines, drawn.lines),
   };
@@ -42,6 +45,7 @@ export function billAsTyped(
   const work = workToBill(account);
   const drawn = drawUp({ lines, discount }, terms);
   return {
+    lines: drawn.lines,
     totals: drawn.totals,
     differences: work?.approval ? billDifferences(work.lines, drawn.lines) : [],
   };

@@ -10,11 +10,19 @@ import { useWrite } from '../../common/use-write.ts';
 import { billAsEstimated, billAsTyped } from './bill-to-issue.ts';
 import { Differences } from './differences.tsx';
 import type { InvoiceCardProps } from './invoice-card.tsx';
+import { IssueParts } from './issue-parts.tsx';
 import { IssueRefusal } from './issue-refusal.tsx';
+import { useBilledOnShelf } from './use-billed-on-shelf.ts';
 
 type BilledLines = 'written' | 'typed';
 
-const UNTOUCHED: { billed: BilledLines; note: string } = { billed: 'typed', note: '' };
+interface Kept {
+  billed: BilledLines;
+  note: string;
+  issueParts: boolean;
+}
+
+const UNTOUCHED: Kept = { billed: 'typed', note: '', issueParts: true };
 
 /** The bill before it is issued: what is billed, how that differs from what was approved, and a note. */
 export function IssueForm({ account, draft, terms, onIssued, onAskAgain }: InvoiceCardProps) {
@@ -33,12 +41,16 @@ export function IssueForm({ account, draft, terms, onIssued, onAskAgain }: Invoi
     }),
   );
   const estimated = billAsEstimated(account, terms);
-  if (estimated === null) return null;
   const { ready, discount } = draft;
   const typed =
-    draft.changed && ready !== null
+    estimated !== null && draft.changed && ready !== null
       ? billAsTyped(account, { lines: ready, discount }, terms)
       : null;
+  const onShelf = useBilledOnShelf(
+    account.jobId,
+    (typed !== null && kept.billed === 'typed' ? typed : estimated)?.lines ?? [],
+  );
+  if (estimated === null) return null;
   const billed: BilledLines = typed === null ? 'written' : kept.billed;
   const bill = billed === 'typed' && typed !== null ? typed : estimated;
   const { total } = bill.totals;
@@ -54,6 +66,7 @@ export function IssueForm({ account, draft, terms, onIssued, onAskAgain }: Invoi
       discount: billed === 'typed' ? discount : null,
       note: kept.note,
       beyondCredit,
+      issueParts: kept.issueParts && onShelf.length > 0,
     });
 
   return (
@@ -96,6 +109,11 @@ export function IssueForm({ account, draft, terms, onIssued, onAskAgain }: Invoi
           const note = event.currentTarget.value;
           setKept((before) => ({ ...before, note }));
         }}
+      />
+      <IssueParts
+        parts={onShelf}
+        checked={kept.issueParts}
+        onChange={(issueParts) => setKept((before) => ({ ...before, issueParts }))}
       />
       {over > 0 && !overRefused && (
         <Text size="sm" fw={500}>

@@ -4,6 +4,7 @@ import { reads, writes } from '../base.ts';
 import { CalendarDate, maybeText, text } from '../fields.ts';
 import { JobId, PartId, StaffId } from '../ids.ts';
 import { OVER_APPROVAL } from '../till/refusals.ts';
+import { BilledPart } from './billed-parts.ts';
 import { Thousandths } from './movements.ts';
 import { PartName } from './numbers.ts';
 import { MORE_THAN_ISSUED, NOT_ON_THE_SHELF, PROMISED_ELSEWHERE } from './refusals.ts';
@@ -49,6 +50,10 @@ export const JobParts = z.object({
   /** There is a bill of the work: what is needed is what it names. */
   billed: z.boolean(),
   parts: z.array(JobPart),
+  /** Of the bill, what has not left the shelf and does not come from elsewhere. */
+  notIssued: z.array(BilledPart),
+  /** Issued, and not on the bill; thousandths. */
+  notBilled: z.array(z.object({ part: PartName, quantity: z.int() })),
   /** How many of the parts are missing. */
   missing: z.int(),
   /** The day by which the slowest missing part should be there; null when one is not on order or has no date. */
