@@ -144,7 +144,7 @@ export const WRONG_READINGS: Record<string, readonly WrongReading[]> = {
   'a digit doubled': [
     wrong('bore68', '668.01', '68.01'),
     wrong('bore67', '677.01', '67.01'),
-    wrong('spring', '344.5', '34.5'),
+    wrong('journal25', '244.98', '24.98'),
     wrong('pressurePsi', '1100', '110'),
     wrong('pin30', '299.965', '29.965'),
     wrong('plug', '0.775', '0.75'),
