@@ -93,6 +93,14 @@ describe('a question about a reading', () => {
     });
   });
 
+  it('adds a deviation to the whole size that bounds the band, or to its lower limit', () => {
+    expect(ask(bore, '0.03')).toMatchObject({ kind: 'deviation', likely: 67.03 });
+    expect(ask(bore, '0.03', { low: 66.985, high: 67 })).toMatchObject({ likely: 67.03 });
+    expect(ask(bore, '0.03', { low: 67.25, high: 67.265, wearLimit: null })).toMatchObject({
+      likely: 67.28,
+    });
+  });
+
   it('refuses what is no reading, or measures something else', () => {
     for (const text of ['', 'about right', '0.2-0.3', '17 lbf·ft', '1 2'])
       expect(() => ask(coilGap, text), text).toThrow(RangeError);

@@ -86,10 +86,11 @@ interface Limits {
   readonly high: number;
 }
 
-/** The nominal size that a band is printed from, and its lower limit where that is another figure. */
+/** What a bore gauge is set to: the whole size where one bounds the band or lies in it, else the lower limit. */
 function settingsOf({ low, high }: Limits): number[] {
   const whole = Math.round((low + high) / 2);
-  return whole === low ? [low] : [low, whole];
+  const dust = 1e-9 * high;
+  return [whole >= low - dust && whole <= high + dust ? whole : low];
 }
 
 /** How far the unstated limit of a one-sided band lies from the stated one, as a factor. */
