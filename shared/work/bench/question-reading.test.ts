@@ -128,6 +128,40 @@ describe('a question about a reading', () => {
     );
   });
 
+  it('comes to odds or to none at all, whatever the limits', () => {
+    const limit = fc.option(fc.double({ min: -5, max: 5_000, noNaN: true }), { nil: null });
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...FEATURES),
+        fc.oneof(
+          fc.integer({ min: -10, max: 9_999 }).map((n) => n / 100),
+          fc.nat(99_999),
+        ),
+        fc.tuple(limit, limit, limit),
+        fc.array(fc.double({ min: -1, max: 5_000, noNaN: true }), { maxLength: 3 }),
+        fc.option(fc.constantFrom(0.001, 0.01, 0.5, 10), { nil: null }),
+        (feature, value, [one, other, wearLimit], others, resolution) => {
+          const [low = null, high = null] =
+            one === null || other === null
+              ? [one, other]
+              : [Math.min(one, other), Math.max(one, other)];
+          const question = questionReading({
+            text: String(value),
+            unit: FEATURE_UNITS[feature],
+            feature,
+            low,
+            high,
+            wearLimit,
+            others,
+            resolution,
+          });
+          if (question !== null) expect(question.odds).toBeGreaterThanOrEqual(ODDS_TO_ASK);
+        },
+      ),
+      { numRuns: 1_000 },
+    );
+  });
+
   it('gives odds above what a question costs, and a likely value other than the one typed', () => {
     fc.assert(
       fc.property(

@@ -152,7 +152,7 @@ function aroundBand(
   const parts: [number, Density][] = [
     [good, plateau(low, high, soft)],
     ...toWear.map(([share, density]): [number, Density] => [share, density]),
-    [failed, failedValues(habits, { low: limits.low, high: limits.high }, middle)],
+    [failed, failedValues(habits, { low: limits.low, high }, middle, width)],
     [ODD, anySmallEngine(habits)],
   ];
   const machined = habits.machined;
@@ -175,7 +175,7 @@ function sideTail(
   const down = wears === 'down' ? shares.worn : wears === 'up' ? shares.other : sideShare(shares);
   if (family === 'diameter' || family === 'size') {
     const size = (low + high) / 2;
-    const usual = Math.abs(size) * reach;
+    const usual = Math.max(Math.abs(size) * reach, high - low);
     const stated = wearLimit === null ? 0 : wearLimit > high ? wearLimit - high : low - wearLimit;
     // A limit far off is an allowance or a slip of its own, and says nothing of wear.
     const length = stated > 0 && stated < usual * 20 ? Math.max(usual, stated * 0.6) : usual;
@@ -203,12 +203,17 @@ function sideTail(
 const sideShare = ({ worn, other }: Habits['shares']) => (worn + other) / 2;
 
 /** What is neither good nor worn but broken: seized, collapsed, shorted, dead. */
-function failedValues({ family, reach }: Habits, { low, high }: Limits, middle: number): Density {
+function failedValues(
+  { family, reach }: Habits,
+  { low, high }: Limits,
+  middle: number,
+  width: number,
+): Density {
   switch (family) {
     case 'diameter':
       return peak(middle, middle * 0.004 + 0.01);
     case 'size':
-      return peak(middle, Math.abs(middle) * reach * 3);
+      return peak(middle, Math.max(Math.abs(middle) * reach * 3, width));
     case 'gap':
     case 'flatness':
       return factorTail(high, 1, Math.max(1, reach));
