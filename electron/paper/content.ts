@@ -408,6 +408,8 @@ export interface WorkOrder extends JobPaper, TakenIn {
   /** The day that what is left is due; null for at once. */
   dueOn: string | null;
   invoiceNumber: string;
+  /** What was not settled when the machine went out, and why it went out nevertheless. */
+  passedOver: { says: string; items: string[]; reason: string }[];
   oldParts: string;
   warranty: string;
   advice: string[];

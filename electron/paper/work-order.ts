@@ -34,6 +34,7 @@ export function drawWorkOrder(content: WorkOrder, fingerprint: string): Uint8Arr
       totalsBlock(sheet, content.totals, paymentsAndDue(sheet, content)),
     ]),
     ...approvals(sheet, content.approvals),
+    ...passedOver(sheet, content.passedOver),
     ...beforeSigning([...cautions(sheet, content), ...afterwards(sheet, content)]),
     signing(sheet, content, fingerprint),
   ]);
@@ -107,6 +108,16 @@ function testRun(sheet: Sheet, run: TestRunRecord | null): Block[] {
   ]);
   const heading = run.passed ? 'Test run: passed' : 'Test run: not passed';
   return [section(sheet, heading, [facts(sheet, rows)], { aside })];
+}
+
+/** What both sign for although it was not settled. */
+function passedOver(sheet: Sheet, matters: WorkOrder['passedOver']): Block[] {
+  if (matters.length === 0) return [];
+  const rows = matters.map(({ says, items, reason }): [string, string] => [
+    says,
+    [items.join('; '), `Reason: ${reason}`].join('\n'),
+  ]);
+  return [section(sheet, 'Handed over with', [facts(sheet, rows)])];
 }
 
 function afterwards(sheet: Sheet, content: WorkOrder): Block[] {

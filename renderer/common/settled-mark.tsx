@@ -1,14 +1,17 @@
-import { IconCircleCheck, IconCircleDashed } from '@tabler/icons-react';
+import { IconCircleCheck, IconCircleDashed, IconInfoCircle } from '@tabler/icons-react';
+
+interface SettledMarkProps {
+  settled: boolean;
+  /** Open to nobody, and no reason to be pleased either. */
+  noted?: boolean;
+}
 
 /** Whether a matter of a list is settled: a shape, a colour and a word. */
-export function SettledMark({ settled }: { settled: boolean }) {
-  const Mark = settled ? IconCircleCheck : IconCircleDashed;
-  return (
-    <Mark
-      aria-label={settled ? 'Settled:' : 'Open:'}
-      size={22}
-      color={settled ? 'var(--mantine-color-green-text)' : 'var(--mantine-color-orange-text)'}
-      style={{ flexShrink: 0 }}
-    />
-  );
+export function SettledMark({ settled, noted = false }: SettledMarkProps) {
+  const { Mark, says, color } = settled
+    ? { Mark: IconCircleCheck, says: 'Settled:', color: 'var(--mantine-color-green-text)' }
+    : noted
+      ? { Mark: IconInfoCircle, says: 'Note:', color: 'var(--mantine-color-blue-text)' }
+      : { Mark: IconCircleDashed, says: 'Open:', color: 'var(--mantine-color-orange-text)' };
+  return <Mark aria-label={says} size={22} color={color} style={{ flexShrink: 0 }} />;
 }

@@ -1,7 +1,9 @@
 import type { JobDossier } from '../../shared/contract/counter/index.ts';
+import type { PartId } from '../../shared/contract/ids.ts';
 import { type Desk, deskAt, ownerOf } from './desk-client.ts';
 import { noFaultsInEitherTheme } from './faultless.ts';
 import { expect, test } from './fixtures.ts';
+import { unique } from './frame-shop.ts';
 
 const prepared = test.extend<{ desk: Desk }>({
   desk: async ({ server, session, page }, use) => {
@@ -14,7 +16,7 @@ const prepared = test.extend<{ desk: Desk }>({
 });
 
 /** A job that came in, was estimated, approved and built, with its hold points overridden in writing. */
-async function builtJob(desk: Desk): Promise<JobDossier> {
+async function builtJob(desk: Desk, partId: PartId | null = null): Promise<JobDossier> {
   const by = (await ownerOf(desk)).id;
   const { jobId } = await desk.counter.takeIn({
     by,
@@ -29,7 +31,7 @@ async function builtJob(desk: Desk): Promise<JobDossier> {
     jobId,
     lines: [
       { kind: 'labour', description: 'Engine rebuilt', quantity: 6500, unit: 'h', unitPrice: 6000 },
-      { kind: 'part', description: 'Ring set', quantity: 1000, unitPrice: 4200 },
+      { kind: 'part', description: 'Ring set', partId, quantity: 1000, unitPrice: 4200 },
     ],
   });
   const estimate = account.estimates.at(-1);
@@ -50,8 +52,15 @@ async function builtJob(desk: Desk): Promise<JobDossier> {
 }
 
 prepared('both sign, and the work order says so', async ({ page, desk }) => {
-  const job = await builtJob(desk);
   const by = (await ownerOf(desk)).id;
+  const rings = await desk.parts.add({
+    by,
+    number: unique('RS'),
+    description: 'Ring set',
+    price: 4200,
+  });
+  await desk.parts.move({ by, partId: rings.id, kind: 'received', quantity: 3000 });
+  const job = await builtJob(desk, rings.id);
   await page.goto(`/job/${job.code}/handover`);
 
   const before = page.getByRole('region', { name: 'Before it goes out' });
@@ -73,12 +82,20 @@ prepared('both sign, and the work order says so', async ({ page, desk }) => {
 
   await page.keyboard.press('Control+Enter');
   await expect(page.getByText('Say what was done, in a few sentences.')).toBeVisible();
+  const why = page.getByRole('textbox', { name: 'Why it goes out with this' });
+  await expect(why).toBeFocused();
   await page.getByRole('button', { name: 'Begin with what was billed' }).click();
   await expect(page.getByRole('textbox', { name: 'What was done' })).toHaveValue(
     'Engine rebuilt.\nParts fitted: Ring set.',
   );
   await page.getByRole('textbox', { name: 'Old parts' }).fill('returned');
   await page.getByRole('textbox', { name: 'Next service' }).fill('+6m');
+
+  // Billed, and still on the shelf: it is issued, or the work order says why not.
+  await expect(before.getByText('One part is billed and not issued.')).toBeVisible();
+  await expect(before.getByRole('button', { name: 'Issue 1 part' })).toBeVisible();
+  const reason = 'The mechanic has the box in the van.';
+  await why.fill(reason);
 
   const names = page.getByRole('textbox', { name: 'Name of who signs' });
   await names.first().focus();
@@ -105,6 +122,22 @@ prepared('both sign, and the work order says so', async ({ page, desk }) => {
   const paper = done.papers.find(({ kind }) => kind === 'work-order');
   expect(done).toMatchObject({ state: 'handed-over', stateNote: 'Pays on Friday.' });
   await expect(page.getByText(paper?.fingerprint ?? 'no work order')).toBeVisible();
+  await expect(page.getByText(reason)).toBeVisible();
+
+  // Handed over, it is still on the shelf: the job says so, and so does the list, until it is taken.
+  await page.goto(`/job/${job.code}/parts`);
+  await expect(page.getByRole('row').filter({ hasText: rings.number })).toContainText(
+    'Ready to issue',
+  );
+  await page.goto('/parts/jobs');
+  const billed = page.getByRole('region', { name: 'Billed, not issued' });
+  const row = billed.getByRole('listitem').filter({ hasText: job.code });
+  await expect(row).toContainText(reason);
+  await noFaultsInEitherTheme(page);
+  await row.getByRole('button', { name: 'Issue 1 part' }).click();
+  await expect(row).toHaveCount(0);
+  const { part } = await desk.parts.part({ id: rings.id });
+  expect([part.onHand, part.promised]).toEqual([2000, 0]);
 });
 
 prepared('what still stands in the way is named, with the way to it', async ({ page, desk }) => {
@@ -128,7 +161,10 @@ prepared('what still stands in the way is named, with the way to it', async ({ p
     await page.keyboard.press('Enter');
   }
   await page.keyboard.press('Control+Enter');
-  await expect(page.getByRole('alert')).toContainText('Only a job that is ready, or stopped');
+  const alert = page.getByRole('alert');
+  await expect(alert).toContainText('It is not marked ready yet');
+  await expect(alert).toContainText('hold points are open');
+  await expect(alert).toContainText('There is no invoice yet');
   await page.getByRole('link', { name: 'Go to the till' }).click();
   await expect(page).toHaveURL(`/job/${code}/till`);
   await page.goBack();

@@ -246,24 +246,93 @@ describe('hold points', () => {
     const { desk, by } = shop;
     await readyAndPaid();
     await desk.bench.reopenHoldPoint({ by, jobId, key: 'oil', reason: 'Level was low' });
-    await expect(handOver()).rejects.toMatchObject({ code: 'HOLD_POINT_OPEN', defined: true });
+    await expect(handOver()).rejects.toMatchObject({
+      code: 'NOT_SETTLED',
+      defined: true,
+      data: { open: [{ key: 'hold-points', items: [expect.stringContaining('Oil filled')] }] },
+    });
   });
 });
 
 describe('handover', () => {
-  test('wants the invoice and the money first', async () => {
+  test('says all that is not settled at once', async () => {
     const { desk, by } = shop;
     await approved(12_000);
     await desk.counter.moveJob({ by, jobId, to: 'on-the-bench' });
-    await expect(handOver()).rejects.toMatchObject({ code: 'MOVE_REFUSED', defined: true });
+    const refused = (...keys: string[]) =>
+      expect(handOver()).rejects.toMatchObject({
+        code: 'NOT_SETTLED',
+        defined: true,
+        data: { open: keys.map((key) => ({ key })) },
+      });
+    await refused('state', 'hold-points', 'invoice');
+    await overrideEverything();
+    await refused('state', 'invoice');
+    await desk.counter.moveJob({ by, jobId, to: 'ready' });
+    await desk.till.issueInvoice({ by, jobId });
+    await refused('due');
+  });
+
+  test('goes out with what is not settled only when somebody wrote why, which both sign', async () => {
+    const { desk, by } = shop;
+    const seal = await desk.parts.add({
+      by,
+      number: `HO-${serial}`,
+      description: 'Oil seal',
+      price: 900,
+    });
+    await desk.parts.move({ by, partId: seal.id, kind: 'received', quantity: 1_000 });
+    await approved(12_000);
+    await desk.counter.moveJob({ by, jobId, to: 'on-the-bench' });
     await overrideEverything();
     await desk.counter.moveJob({ by, jobId, to: 'ready' });
-    await expect(handOver()).rejects.toMatchObject({ code: 'NOT_INVOICED', defined: true });
-    await desk.till.issueInvoice({ by, jobId });
+    await desk.till.issueInvoice({
+      by,
+      jobId,
+      lines: [
+        { kind: 'part', description: 'Oil seal', partId: seal.id, quantity: 1_000, unitPrice: 900 },
+      ],
+    });
+    await desk.till.takePayment({ by, jobId, kind: 'payment', method: 'cash', amount: 900 });
     await expect(handOver()).rejects.toMatchObject({
-      code: 'PAYMENT_DUE',
-      defined: true,
-      data: { due: 12_000 },
+      data: { open: [{ key: 'parts-billed', items: [`1 pc HO-${serial} Oil seal`] }] },
+    });
+    const before = shop.contents();
+    const withReason = (reason: string) =>
+      desk.counter.handOver({
+        by,
+        jobId,
+        workDone: 'Seal fitted.',
+        passedOver: [{ matter: 'parts-billed', reason }],
+        customerSignature: typed('Greta Lindqvist'),
+        shopSignature: typed('Ruth Okafor'),
+      });
+    await expect(withReason('later')).rejects.toMatchObject({ code: 'BAD_INPUT' });
+    expect(shop.contents()).toBe(before);
+    const reason = 'She fitted it herself and will bring the box.';
+    const { job, workOrder } = await withReason(reason);
+    expect(job.passedOver).toMatchObject([{ matter: 'parts-billed', reason }]);
+    const { content } = await desk.office.paper({ id: workOrder.id });
+    expect(JSON.parse(content)).toMatchObject({
+      passedOver: [{ items: [`1 pc HO-${serial} Oil seal`], reason }],
+    });
+    // It is billed still, and still on the shelf for it: the list says so, with the reason.
+    expect(await desk.parts.billedNotIssued({})).toMatchObject([
+      {
+        jobId,
+        state: 'handed-over',
+        passedOver: reason,
+        parts: [{ quantity: 1_000, onShelf: 1_000 }],
+      },
+    ]);
+    expect(await desk.parts.jobParts({ jobId })).toMatchObject({
+      billed: true,
+      parts: [{ needed: 1_000, promised: 1_000, open: 1_000, missing: 0 }],
+    });
+    await desk.parts.issue({ by, jobId, number: `HO-${serial}` });
+    expect(await desk.parts.billedNotIssued({})).toEqual([]);
+    await expect(desk.parts.issue({ by, jobId, number: `HO-${serial}` })).rejects.toMatchObject({
+      code: 'JOB_CLOSED',
     });
   });
 

@@ -29,6 +29,7 @@ import {
 import { prepared } from '../../prepared.ts';
 import {
   customer,
+  handoverMatter,
   intakeAmendment,
   issuedPaper,
   job,
@@ -204,6 +205,22 @@ const amendmentsOf = (store: ReadStore, jobId: string): JobDossier['amendments']
     .orderBy(asc(intakeAmendment.id))
     .all();
 
+const passedOverOf = (store: ReadStore, jobId: string): JobDossier['passedOver'] =>
+  store
+    .select({
+      matter: handoverMatter.matter,
+      says: handoverMatter.says,
+      items: handoverMatter.items,
+      reason: handoverMatter.reason,
+      by: staff.name,
+      at: handoverMatter.at,
+    })
+    .from(handoverMatter)
+    .innerJoin(staff, eq(staff.id, handoverMatter.by))
+    .where(eq(handoverMatter.jobId, jobId))
+    .orderBy(asc(handoverMatter.id))
+    .all();
+
 const rowById = prepared((store) =>
   rows(store)
     .where(eq(job.id, sql.placeholder('id')))
@@ -242,6 +259,7 @@ export function dossierOf(store: ReadStore, jobId: string): JobDossier | undefin
     moves: movesOf(store, jobId),
     promises: promisesOf(store, jobId),
     amendments: amendmentsOf(store, jobId),
+    passedOver: passedOverOf(store, jobId),
     papers: papersOf(store, jobId),
   };
 }

@@ -78,12 +78,13 @@ export function notIssued(
   });
 }
 
-/** What went to a job and is not on its bill; nothing as long as no bill stands. */
+/** What went to a job and is not on its bill; nothing as long as no bill stands, unless the job was stopped. */
 export function notBilled(
   store: ReadStore,
   jobId: string,
+  { stopped = false } = {},
 ): { part: PartInBin; quantity: number }[] {
-  const billed = billedOn(store, jobId);
+  const billed = billedOn(store, jobId) ?? (stopped ? new Map<string, number>() : null);
   if (billed === null) return [];
   const open = difference(store, jobId, billed).notBilled;
   return partNames(store, [...open.keys()]).map((part) => ({

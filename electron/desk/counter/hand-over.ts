@@ -8,9 +8,8 @@ import { job as jobTable } from '../../../db/schema/index.ts';
 import type { BenchSheet } from '../../../shared/contract/bench/index.ts';
 import { Totals } from '../../../shared/contract/till/index.ts';
 import { handoverCautions, LOCAL_LAW, RUNNING_IN_ADVICE } from '../../../shared/work/cautions.ts';
-import { canMove } from '../../../shared/work/counter/job-state.ts';
+import { stillOpen } from '../../../shared/work/counter/handover-matters.ts';
 import type { HoldPointLine } from '../../paper/content.ts';
-import { openPointsOf } from '../bench/build-state.ts';
 import { sheetOf } from '../bench/sheet.ts';
 import { os } from '../implementer.ts';
 import { decisionLines } from '../papers/decisions.ts';
@@ -25,6 +24,7 @@ import { settlementLines } from '../papers/settlement.ts';
 import { lastTestRun } from '../papers/test-run.ts';
 import { found } from '../refuse.ts';
 import { write } from '../writing.ts';
+import { keepPassedOver, mattersOf } from './handover-matters.ts';
 import { moveTo } from './move.ts';
 
 const NO_BILL = {
@@ -47,23 +47,23 @@ export const handOver = os.counter.handOver.handler(({ input, context, errors, p
     const { store, shop, at, note } = writing;
     const { jobId, workDone, oldParts, nextServiceOn, owingReason } = input;
     const job = found(dossierOf(store, jobId), 'job');
-    if (!canMove(job.state, 'handed-over'))
+    if (job.state === 'handed-over')
       throw errors.MOVE_REFUSED({ data: { from: job.state, to: 'handed-over' } });
-    const rebuilt = job.state === 'ready';
-    const open = rebuilt ? openPointsOf(store, job) : [];
-    if (open.length > 0)
-      throw errors.HOLD_POINT_OPEN({ data: { open: open.map(({ label }) => label) } });
+    const rebuilt = job.state !== 'stopped';
     const account = found(accountOf(store, jobId), 'job');
     const { invoice, approvals, due } = account;
-    if (rebuilt && invoice === null) throw errors.NOT_INVOICED();
-    // A customer on account has a day to pay by: that is reason enough.
     const dueOn = invoice?.dueOn ?? null;
-    if (due > 0 && dueOn === null && owingReason === '')
-      throw errors.PAYMENT_DUE({ data: { due } });
+    const sheet = sheetOf(store, jobId);
+    const matters = mattersOf(writing, { job, account, sheet });
+    const open = stillOpen(matters, {
+      explained: new Set(input.passedOver.map(({ matter }) => matter)),
+      owing: owingReason !== '',
+    });
+    if (open.length > 0) throw errors.NOT_SETTLED({ data: { open } });
 
+    const passedOver = keepPassedOver(writing, jobId, { matters, reasons: input.passedOver });
     store.update(jobTable).set({ workDone }).where(eq(jobTable.id, jobId)).run();
     moveTo(writing, jobId, 'handed-over', owingReason);
-    const sheet = sheetOf(store, jobId);
     const heldAgainst = readingsOf(store, jobId).flatMap(({ specificationId }) =>
       specificationId === null ? [] : [specificationId],
     );
@@ -88,6 +88,7 @@ export const handOver = os.counter.handOver.handler(({ input, context, errors, p
       due,
       dueOn,
       invoiceNumber: invoice?.number ?? '',
+      passedOver,
       oldParts,
       warranty: shop.warranty,
       advice: rebuilt ? RUNNING_IN_ADVICE : [],
@@ -96,7 +97,13 @@ export const handOver = os.counter.handOver.handler(({ input, context, errors, p
       customerSignature: signed(input.customerSignature, at),
       shopSignature: signed(input.shopSignature, at),
     });
-    note({ job: jobId, workOrder: number, fingerprint: workOrder.fingerprint, due });
+    note({
+      job: jobId,
+      workOrder: number,
+      fingerprint: workOrder.fingerprint,
+      due,
+      ...(passedOver.length > 0 && { passedOver: passedOver.map(({ says }) => says).join(' ') }),
+    });
     return { job: found(dossierOf(store, jobId), 'job'), workOrder };
   }),
 );

@@ -5,6 +5,7 @@ import { amendIntake } from './amend-intake.ts';
 import { customers } from './customers.ts';
 import { day } from './day.ts';
 import { handOver } from './hand-over.ts';
+import { handoverMatters } from './handover-matters.ts';
 import { machines } from './machines.ts';
 import { moveJob } from './move.ts';
 import { promises } from './promises.ts';
@@ -34,5 +35,6 @@ export const counter = {
   moveJob,
   day,
   search,
+  handoverMatters,
   handOver,
 };

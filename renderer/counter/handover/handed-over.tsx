@@ -61,6 +61,23 @@ export function HandedOver({ job }: { job: JobDossier }) {
         </Title>
         <Text style={{ whiteSpace: 'pre-line' }}>{job.workDone}</Text>
       </section>
+      {job.passedOver.length > 0 && (
+        <section aria-labelledby="passed-over">
+          <Title order={3} size="h5" id="passed-over">
+            Handed over with
+          </Title>
+          <ul className={classes.matters}>
+            {job.passedOver.map(({ matter, says, items, reason }) => (
+              <li key={matter}>
+                <Text>
+                  {says} {items.join('; ')}
+                </Text>
+                <Text size="sm">Reason: {reason}</Text>
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
     </Stack>
   );
 }

@@ -1,37 +1,36 @@
 import { Button, Group, Kbd, Stack, Text, Textarea, TextInput } from '@mantine/core';
 import { IconCircleCheck, IconClipboardText, IconKey } from '@tabler/icons-react';
 import { useEffect, useRef } from 'react';
-import type { BenchSheet } from '../../../shared/contract/bench/index.ts';
 import type { JobDossier } from '../../../shared/contract/counter/index.ts';
 import type { Account } from '../../../shared/contract/till/index.ts';
 import { handoverCautions, LOCAL_LAW, RUNNING_IN_ADVICE } from '../../../shared/work/cautions.ts';
+import type { HandoverMatter } from '../../../shared/work/counter/handover-matters.ts';
 import { Card } from '../../common/card.tsx';
 import { DateField } from '../../common/date-field.tsx';
-import { deskQuery } from '../../common/desk.ts';
 import { RefusalAlert } from '../../common/refusal.tsx';
 import { useMoney, useShop } from '../../common/shop.tsx';
-import { useBy, useStation } from '../../common/station.tsx';
-import { useWrite } from '../../common/use-write.ts';
+import { useStation } from '../../common/station.tsx';
 import { CautionNote } from '../take-in/caution-note.tsx';
 import { enterMovesOn } from '../take-in/move-on.ts';
 import { Signing } from '../take-in/signing.tsx';
 import { billedWork } from './billed-work.ts';
 import classes from './handover.module.css';
+import { IssueBilled, MarkReady } from './matter-actions.tsx';
 import { MattersList } from './matters-list.tsx';
-import { openMatters, owedNow } from './open-matters.ts';
+import { NotSettled } from './not-settled.tsx';
+import { owedNow } from './owed-now.ts';
 import { useHandOver } from './use-hand-over.ts';
 
 interface HandoverFormProps {
   job: JobDossier;
-  sheet: BenchSheet;
   account: Account;
+  matters: readonly HandoverMatter[];
 }
 
-export function HandoverForm({ job, sheet, account }: HandoverFormProps) {
+export function HandoverForm({ job, account, matters }: HandoverFormProps) {
   const form = useRef<HTMLFormElement>(null);
   const money = useMoney();
-  const matters = openMatters({ job, sheet, account, money });
-  const handover = useHandOver({ job, account, form });
+  const handover = useHandOver({ job, account, matters, form });
   const { draft, change, faults } = handover;
   const { staff } = useStation();
   const { warranty } = useShop();
@@ -61,8 +60,14 @@ export function HandoverForm({ job, sheet, account }: HandoverFormProps) {
         <Card title="Before it goes out">
           <MattersList
             matters={matters}
+            faults={faults}
+            reasons={draft.reasons}
+            onReason={(matter, reason) =>
+              change({ reasons: { ...draft.reasons, [matter]: reason } })
+            }
             actions={{
               state: job.nextStates.includes('ready') ? <MarkReady job={job} /> : undefined,
+              'parts-billed': <IssueBilled jobId={job.id} />,
             }}
           />
         </Card>
@@ -180,6 +185,7 @@ export function HandoverForm({ job, sheet, account }: HandoverFormProps) {
             </Text>
           )}
         </Card>
+        <NotSettled matters={matters} faults={faults} />
         <RefusalAlert error={handover.error} />
         <Group gap="sm">
           <Button
@@ -196,24 +202,5 @@ export function HandoverForm({ job, sheet, account }: HandoverFormProps) {
         </Group>
       </Stack>
     </form>
-  );
-}
-
-/** The last move of the bench, made from here when only that is missing. */
-function MarkReady({ job }: { job: JobDossier }) {
-  const by = useBy();
-  const move = useWrite(deskQuery.counter.moveJob.mutationOptions());
-  return (
-    <Stack gap="xs" align="flex-end">
-      <Button
-        variant="default"
-        size="compact-sm"
-        loading={move.isPending}
-        onClick={() => move.mutate({ by, jobId: job.id, to: 'ready', note: '' })}
-      >
-        Mark it ready
-      </Button>
-      <RefusalAlert error={move.error} />
-    </Stack>
   );
 }

@@ -8,7 +8,9 @@ import { HandoverForm } from './handover-form.tsx';
 /** The machine goes home: what is still open, what was done, and both signatures under it. */
 export function HandoverPage() {
   const job = useJob();
-  const sheet = useQuery(deskQuery.bench.sheet.queryOptions({ input: { jobId: job.id } }));
+  const matters = useQuery(
+    deskQuery.counter.handoverMatters.queryOptions({ input: { jobId: job.id } }),
+  );
   const account = useQuery(deskQuery.till.account.queryOptions({ input: { jobId: job.id } }));
   if (job.state === 'handed-over')
     return (
@@ -18,10 +20,10 @@ export function HandoverPage() {
     );
   return (
     <Page title="Handover">
-      <QueryView query={sheet}>
+      <QueryView query={matters}>
         {(known) => (
           <QueryView query={account}>
-            {(money) => <HandoverForm key={job.id} job={job} sheet={known} account={money} />}
+            {(money) => <HandoverForm key={job.id} job={job} account={money} matters={known} />}
           </QueryView>
         )}
       </QueryView>

@@ -2,6 +2,7 @@ import { useQueryClient } from '@tanstack/react-query';
 import { type RefObject, useLayoutEffect, useRef, useState } from 'react';
 import type { JobDossier } from '../../../shared/contract/counter/index.ts';
 import type { Account } from '../../../shared/contract/till/index.ts';
+import type { HandoverMatter } from '../../../shared/work/counter/handover-matters.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { refusalOf } from '../../common/refusal.tsx';
 import { useBy } from '../../common/station.tsx';
@@ -12,18 +13,20 @@ import {
   emptyHandover,
   type HandoverDraft,
   type HandoverFaults,
+  reasonsFor,
   stillWanted,
 } from './draft.ts';
-import { owedNow } from './open-matters.ts';
+import { owedNow } from './owed-now.ts';
 
 interface HandOverOptions {
   job: JobDossier;
   account: Account;
+  matters: readonly HandoverMatter[];
   form: RefObject<HTMLFormElement | null>;
 }
 
 /** The draft of a handover, and sending it. */
-export function useHandOver({ job, account, form }: HandOverOptions) {
+export function useHandOver({ job, account, matters, form }: HandOverOptions) {
   const by = useBy();
   const client = useQueryClient();
   const [draft, setDraft, clear] = useDraft(`handover.${job.code}`, emptyHandover);
@@ -33,7 +36,7 @@ export function useHandOver({ job, account, form }: HandOverOptions) {
   const showFaults = (found: HandoverFaults) => {
     setFaults(found);
     const [first] = Object.keys(found);
-    form.current?.querySelector<HTMLElement>(inField(first))?.focus();
+    form.current?.querySelector<HTMLElement>(atFault(first))?.focus();
   };
 
   const write = useWrite(
@@ -44,8 +47,9 @@ export function useHandOver({ job, account, form }: HandOverOptions) {
         clear();
       },
       onError: (error) => {
-        const { code, message, issues } = refusalOf(error);
-        if (code === 'PAYMENT_DUE') return showFaults({ owingReason: message });
+        const { code, issues } = refusalOf(error);
+        // Something came to it meanwhile: the list says what, as soon as it is read again.
+        if (code === 'NOT_SETTLED') return;
         showFaults(
           Object.fromEntries(issues.map(({ path, message: says }) => [path.split('.')[0], says])),
         );
@@ -54,15 +58,24 @@ export function useHandOver({ job, account, form }: HandOverOptions) {
   );
 
   const send = () => {
-    const { customerSignature, shopSignature, ...written } = draft;
-    const wanted = stillWanted(draft, owedNow(account));
+    const { customerSignature, shopSignature, reasons: _reasons, ...written } = draft;
+    const passedOver = reasonsFor(draft, matters);
+    const wanted = stillWanted(draft, matters, owedNow(account));
     const unreadable = [...(form.current?.querySelectorAll('input') ?? [])].find(
       (input) => input.validity.customError,
     );
     if (unreadable !== undefined) unreadable.focus();
     else if (Object.keys(wanted).length > 0 || !customerSignature || !shopSignature)
       showFaults(wanted);
-    else write.mutate({ by, jobId: job.id, ...written, customerSignature, shopSignature });
+    else
+      write.mutate({
+        by,
+        jobId: job.id,
+        ...written,
+        passedOver,
+        customerSignature,
+        shopSignature,
+      });
   };
   const latest = useRef(send);
   useLayoutEffect(() => {
@@ -82,7 +95,11 @@ export function useHandOver({ job, account, form }: HandOverOptions) {
       setLapsed(!signing && (lapsed || signed));
       setDraft(next);
       setFaults((before) =>
-        Object.fromEntries(Object.entries(before).filter(([field]) => !(field in part))),
+        Object.fromEntries(
+          Object.entries(before).filter(
+            ([field]) => !(field in part) && !(field in (part.reasons ?? {})),
+          ),
+        ),
       );
     },
     start: () => {
@@ -91,5 +108,6 @@ export function useHandOver({ job, account, form }: HandOverOptions) {
   };
 }
 
-const inField = (field: string | undefined): string =>
-  `[data-field="${field}"]:is(input, textarea), [data-field="${field}"] :is(input, textarea)`;
+/** The field of a fault, or the press that settles the matter. */
+const atFault = (field: string | undefined): string =>
+  `[data-matter="${field}"] [data-settles], [data-field="${field}"]:is(input, textarea), [data-field="${field}"] :is(input, textarea)`;

@@ -1,32 +1,42 @@
 import { z } from 'zod';
+import {
+  HANDOVER_MATTERS,
+  MATTER_STANDINGS,
+  PASSABLE_MATTERS,
+} from '../../work/counter/handover-matters.ts';
 import { JOB_STATES } from '../../work/counter/job-state.ts';
-import { writes } from '../base.ts';
+import { reads, writes } from '../base.ts';
 import { CalendarDate, maybeText, SignatureInput, text } from '../fields.ts';
 import { JobId, StaffId } from '../ids.ts';
 import { JobDossier, PaperCard } from './job.ts';
-import { HOLD_POINT_OPEN } from './jobs.ts';
 
-/** Handover: both sign, and the work order is kept. */
+/** Handover: what is not settled is settled or explained, both sign, and the work order is kept. */
+
+export const HandoverMatter = z.object({
+  key: z.enum(HANDOVER_MATTERS),
+  standing: z.enum(MATTER_STANDINGS),
+  says: z.string(),
+  /** Single things that it is about, by name. */
+  items: z.array(z.string()),
+});
 
 export const handover = {
+  /** What stands between a machine and its owner, settled or not, in the order in which it is settled. */
+  handoverMatters: reads.input(z.strictObject({ jobId: JobId })).output(z.array(HandoverMatter)),
+
   handOver: writes
     .errors({
       MOVE_REFUSED: {
         status: 409,
-        message:
-          'Only a job that is ready, or stopped, can be handed over. Finish it at the bench first.',
+        message: 'The machine was handed over already. Look at the work order that was signed.',
         data: z.object({ from: z.enum(JOB_STATES), to: z.enum(JOB_STATES) }),
       },
-      HOLD_POINT_OPEN,
-      NOT_INVOICED: {
-        status: 409,
-        message: 'There is no invoice yet. Issue it at the till, then hand over.',
-      },
-      PAYMENT_DUE: {
+      NOT_SETTLED: {
         status: 409,
         message:
-          'The invoice is not paid. Take the payment, or say why the machine goes out owing.',
-        data: z.object({ due: z.int() }),
+          'Not everything is settled yet. Settle what is named, or write why it goes out with it where that is allowed.',
+        /** All of it at once. */
+        data: z.object({ open: z.array(HandoverMatter) }),
       },
     })
     .input(
@@ -39,6 +49,18 @@ export const handover = {
         nextServiceOn: CalendarDate.nullable().default(null),
         /** Why the machine goes out with money owing; empty when nothing is. */
         owingReason: maybeText(500),
+        /** Why it goes out with what is not settled; printed on the work order. */
+        passedOver: z
+          .array(
+            z.strictObject({
+              matter: z.enum(PASSABLE_MATTERS),
+              reason: text(500).pipe(
+                z.string().min(10, 'Give the reason in a sentence; it is printed.'),
+              ),
+            }),
+          )
+          .max(PASSABLE_MATTERS.length, 'Name each matter once.')
+          .default([]),
         customerSignature: SignatureInput,
         shopSignature: SignatureInput,
       }),

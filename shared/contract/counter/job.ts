@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { PASSABLE_MATTERS } from '../../work/counter/handover-matters.ts';
 import { JOB_STATES, WAITS_ON } from '../../work/counter/job-state.ts';
 import {
   APPROVAL_WAYS,
@@ -90,6 +91,17 @@ export const JobDossier = JobCard.extend({
   promises: z.array(MovedPromise),
   /** What was mended of the intake's facts since, the first at the head. */
   amendments: z.array(z.object({ reason: z.string(), by: z.string(), at: Instant })),
+  /** What was not settled when the machine went out, and why it went out nevertheless. */
+  passedOver: z.array(
+    z.object({
+      matter: z.enum(PASSABLE_MATTERS),
+      says: z.string(),
+      items: z.array(z.string()),
+      reason: z.string(),
+      by: z.string(),
+      at: Instant,
+    }),
+  ),
   papers: z.array(PaperCard),
 });
 export type JobDossier = z.infer<typeof JobDossier>;

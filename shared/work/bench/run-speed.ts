@@ -45,6 +45,15 @@ const MEASURED_AS = {
   'top-speed': 'topSpeed',
 } as const satisfies Record<RunFeature, keyof TestRunFindings>;
 
+/** The speeds that the spec book knows and a run has not; all of them when there was no run. */
+export const speedsNotMeasured = (
+  known: readonly string[],
+  findings: Pick<TestRunFindings, 'idleSpeed' | 'topSpeed'> | null,
+): RunFeature[] =>
+  RUN_FEATURES.filter(
+    (feature) => known.includes(feature) && (findings?.[MEASURED_AS[feature]] ?? null) === null,
+  );
+
 /** The speeds that were measured, each with its verdict by the band and the tachometer's uncertainty. */
 export const judgeSpeeds = (
   findings: Pick<TestRunFindings, 'idleSpeed' | 'topSpeed'>,

@@ -546,6 +546,13 @@ export const workOrder = {
   due: 0,
   dueOn: null,
   invoiceNumber: 'I-000137',
+  passedOver: [
+    {
+      says: 'One part is billed and not issued.',
+      items: ['1 pc OS-172-011 Oil seal'],
+      reason: 'The customer brought his own seal, and paid for fitting it.',
+    },
+  ],
   oldParts: 'Piston, rings and gaskets returned to the customer.',
   warranty:
     'Twelve months on the work and parts listed here, not on wear, fuel that has gone off, or running without oil.',
