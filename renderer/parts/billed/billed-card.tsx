@@ -18,7 +18,7 @@ export function BilledCard() {
         jobs.length > 0 && (
           <Card title="Billed, not issued">
             <Text size="sm" c="dimmed">
-              These parts are on an invoice and still in stock. Issue them, or say where they came
+              These parts are on an invoice and were not issued. Issue them, or say where they came
               from.
             </Text>
             <ul className={classes.jobs}>

@@ -12,7 +12,7 @@ import { JobDossier, PaperCard } from './job.ts';
 
 /** Handover: what is not settled is settled or explained, both sign, and the work order is kept. */
 
-export const HandoverMatter = z.object({
+const HandoverMatter = z.object({
   key: z.enum(HANDOVER_MATTERS),
   standing: z.enum(MATTER_STANDINGS),
   says: z.string(),

@@ -18,7 +18,7 @@ export const SearchHit = z.object({
 });
 export type SearchHit = z.infer<typeof SearchHit>;
 
-export const HOLD_POINT_OPEN = {
+const HOLD_POINT_OPEN = {
   status: 409,
   message:
     'Hold points of the build are still open. Pass them at the bench, or override them there with a reason in writing.',
