@@ -1,6 +1,7 @@
 import { defineConfig, devices } from '@playwright/test';
 import { systemChromium } from './tests/browser/chromium.ts';
 import type { ServerOptions } from './tests/browser/fixtures.ts';
+import { TIME_ZONE } from './tests/browser/told-time.ts';
 
 const quietBrowser = [
   '--disable-quic',
@@ -9,6 +10,8 @@ const quietBrowser = [
   '--disable-component-update',
   '--disable-sync',
   '--disable-gpu',
+  // The tests of a worker show one site: one process goes on with what it has compiled of it.
+  '--renderer-process-limit=1',
 ];
 // Chromium's sandbox refuses to work for root, as which containers usually run.
 const asRoot = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
@@ -28,7 +31,7 @@ export default defineConfig<object, ServerOptions>({
     ...devices['Desktop Chrome'],
     viewport: { width: 1280, height: 800 },
     locale: 'en-US',
-    timezoneId: 'America/Chicago',
+    timezoneId: TIME_ZONE,
     // Recording every test takes a quarter of their time: TRACE=1 asks for it when one has to be found out.
     trace: process.env.TRACE ? 'retain-on-failure' : 'off',
     contextOptions: { reducedMotion: 'reduce' },

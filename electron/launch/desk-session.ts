@@ -16,20 +16,20 @@ export type DeskSession = {
   close: () => Promise<void>;
 };
 
+/** `now` is the machine's clock unless another is told. */
+export type DeskOptions = Pick<StoreOptions, 'careless' | 'now'>;
+
 /**
  * Opens the data folder.
  * @throws StoreRefusal when the file is not ours, is newer than this program, or is in use
  */
-export function openDesk(
-  folder: string,
-  version: string,
-  options: Pick<StoreOptions, 'careless'> = {},
-): DeskSession {
-  const store = openStore(folder, options);
+export function openDesk(folder: string, version: string, options: DeskOptions = {}): DeskSession {
+  const now = options.now ?? (() => new Date());
+  const store = openStore(folder, { ...options, now });
   const gate = createCallGate();
   let closing: Promise<void> | undefined;
   return {
-    context: { store, now: () => new Date(), drawPaper, program: { version }, alone: gate.alone },
+    context: { store, now, drawPaper, program: { version }, alone: gate.alone },
     gate,
     close() {
       closing ??= gate.drain().then(async (left) => {
@@ -49,23 +49,28 @@ export function openDesk(
 export async function openDeskFor(
   { folder, demo }: { folder: string; demo: boolean },
   version: string,
+  options: DeskOptions = {},
 ): Promise<DeskSession> {
-  if (demo) await provideDemoShop(folder, version);
-  return withDailyBackUps(openDesk(folder, version));
+  if (demo) await provideDemoShop(folder, version, options);
+  return withDailyBackUps(openDesk(folder, version, options));
 }
 
 /**
  * Fills a store aside and puts it in its place when it is complete: whoever loses patience and
  * stops the program never finds half a shop at the next start.
  */
-async function provideDemoShop(folder: string, version: string): Promise<void> {
+async function provideDemoShop(
+  folder: string,
+  version: string,
+  options: DeskOptions,
+): Promise<void> {
   provideDataFolder(folder);
   clearAway(folder);
   const place = storeFile(folder);
   if (existsSync(place)) return;
   const aside = mkdtempSync(join(folder, `${filling}${process.pid}-`));
   try {
-    const session = openDesk(aside, version, { careless: true });
+    const session = openDesk(aside, version, { ...options, careless: true });
     try {
       await fill(session);
     } finally {

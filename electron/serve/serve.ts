@@ -1,6 +1,6 @@
 import { randomBytes } from 'node:crypto';
 import { join } from 'node:path';
-import { openDeskFor } from '../launch/desk-session.ts';
+import { type DeskOptions, openDeskFor } from '../launch/desk-session.ts';
 import { programRoot, programVersion } from '../launch/root.ts';
 import { hasDesktop, openBrowser } from './browser.ts';
 import { createDeskCalls } from './desk-calls.ts';
@@ -23,8 +23,11 @@ type Serving = {
 };
 
 /** Opens the data folder and serves the desk on loopback until closed. */
-async function startServing({ folder, demo, port }: ServeOptions): Promise<Serving> {
-  const session = await openDeskFor({ folder, demo }, programVersion());
+export async function startServing(
+  { folder, demo, port }: ServeOptions,
+  options: DeskOptions = {},
+): Promise<Serving> {
+  const session = await openDeskFor({ folder, demo }, programVersion(), options);
   const door = createDoor();
   const stationSecret = randomBytes(32).toString('base64url');
   const server = createDeskServer({

@@ -15,7 +15,7 @@ async function confirm(page: Page, why: string): Promise<void> {
 }
 
 test('a back-up is made, kept elsewhere, brought back from the list, and on a new machine', async ({
-  browser,
+  openContext,
   page,
   desk,
   by,
@@ -56,7 +56,7 @@ test('a back-up is made, kept elsewhere, brought back from the list, and on a ne
   const server = await startServer('empty');
   try {
     const session = await sessionCookieFrom(server.address);
-    const context = await browser.newContext({ baseURL: server.origin, storageState: undefined });
+    const context = await openContext({ baseURL: server.origin });
     await context.addCookies([{ ...session, url: server.origin }]);
     const other = await context.newPage();
     await other.goto('/');
@@ -75,7 +75,6 @@ test('a back-up is made, kept elsewhere, brought back from the list, and on a ne
     await confirm(other, 'The laptop died');
     await expect(other.getByRole('navigation', { name: 'Rooms' })).toContainText('Riverbend');
     await expect(other.getByRole('button', { name: 'Ada Ferrow at this station' })).toBeVisible();
-    await context.close();
   } finally {
     await server.stop();
   }

@@ -7,8 +7,8 @@ import { programRoot } from '../../electron/launch/root.ts';
 const storeFile = 'tappet.db';
 const lockedFor = 5 * 60_000;
 
-/** One for each state of the sources and each day, since the shop's story ends today. */
-function cacheFolder(): string {
+/** One for each state of the sources and each moment at which the shop's story ends. */
+function cacheFolder(storyEnds: Date): string {
   const sources = fingerprint(programRoot, [
     'db',
     'shared',
@@ -16,8 +16,8 @@ function cacheFolder(): string {
     'electron/desk',
     'electron/paper',
   ]);
-  const today = new Date().toISOString().slice(0, 10);
-  return join(programRoot, 'dist', `demo-store-${today}-${sources.slice(0, 12)}`);
+  const end = storyEnds.toISOString().replaceAll(/\D/g, '').slice(0, 12);
+  return join(programRoot, 'dist', `demo-store-${end}-${sources.slice(0, 12)}`);
 }
 
 /** True for the one worker that gets to fill; the lock of one that was stopped goes stale. */
@@ -47,12 +47,14 @@ function dropOlder(keep: string): void {
  * Puts a copy of the filled demo shop into a fresh data folder. Filling takes half a minute, so it
  * is done once for all workers and kept for the next run.
  * @param fill fills the invented shop into the folder that it is given
+ * @param storyEnds the time at which it does so
  */
 export async function copyDemoStore(
   folder: string,
   fill: (cache: string) => Promise<void>,
+  storyEnds: Date,
 ): Promise<void> {
-  const cache = cacheFolder();
+  const cache = cacheFolder(storyEnds);
   mkdirSync(cache, { recursive: true });
   const lock = join(cache, 'being-filled');
   while (!existsSync(join(cache, storeFile)) || existsSync(lock)) {

@@ -3,6 +3,7 @@ import { RPCLink } from '@orpc/client/fetch';
 import type { ContractRouterClient } from '@orpc/contract';
 import type { Contract } from '../../shared/contract/index.ts';
 import type { Staff } from '../../shared/contract/office.ts';
+import { TIME_ZONE } from './told-time.ts';
 
 export type Desk = ContractRouterClient<Contract>;
 
@@ -26,7 +27,7 @@ export async function ownerOf(desk: Desk): Promise<Staff> {
     shopName: 'Riverbend Small Engines',
     currency: 'USD',
     locale: 'en-US',
-    timeZone: 'America/Chicago',
+    timeZone: TIME_ZONE,
     country: 'US',
     paperSize: 'Letter',
   });

@@ -1,11 +1,11 @@
 import { expect, test } from './fixtures.ts';
 import { startServer } from './server.ts';
 
-test('the address opens the program once and leaves no key behind', async ({ browser }) => {
+test('the address opens the program once and leaves no key behind', async ({ openContext }) => {
   const server = await startServer('empty');
   try {
     // Without the cookie that the fixture gives to every other test.
-    const context = await browser.newContext({ storageState: undefined });
+    const context = await openContext();
     const page = await context.newPage();
     const refusals: string[] = [];
     page.on('console', (message) => {
@@ -19,13 +19,11 @@ test('the address opens the program once and leaves no key behind', async ({ bro
     expect(await page.evaluate(() => document.cookie)).toBe('');
     expect(refusals).toEqual([]);
 
-    const stranger = await browser.newContext({ storageState: undefined });
+    const stranger = await openContext();
     const other = await stranger.newPage();
     const response = await other.goto(server.address);
     expect(response?.status()).toBe(401);
     await expect(other.getByText('npm start')).toBeVisible();
-    await stranger.close();
-    await context.close();
   } finally {
     await server.stop();
   }

@@ -2,11 +2,11 @@ import { looksRight } from './faultless.ts';
 import { expect, test } from './frame-shop.ts';
 import { sessionCookieFrom, startServer } from './server.ts';
 
-test('a new shop opens with two names, and its day is empty', async ({ browser }) => {
+test('a new shop opens with two names, and its day is empty', async ({ openContext }) => {
   const server = await startServer('empty');
   try {
     const { name, value } = await sessionCookieFrom(server.address);
-    const context = await browser.newContext({
+    const context = await openContext({
       baseURL: server.origin,
       viewport: { width: 1280, height: 800 },
       locale: 'en-GB',
@@ -38,7 +38,6 @@ test('a new shop opens with two names, and its day is empty', async ({ browser }
     await expect(page.getByRole('navigation', { name: 'Rooms' })).toContainText('Žluťák & Sons');
     await expect(page.getByRole('button', { name: 'Ela Žluťáková at this station' })).toBeVisible();
     await looksRight(page);
-    await context.close();
   } finally {
     await server.stop();
   }

@@ -2,6 +2,7 @@ import { expect, type Page } from '@playwright/test';
 import { looksRight } from './faultless.ts';
 import { takeInJob, test } from './taxed-shop.ts';
 import { inTheme } from './themes.ts';
+import { toldNow } from './told-time.ts';
 
 const looksWell = async (page: Page) => {
   await looksRight(page);
@@ -31,7 +32,7 @@ test('time is clocked, asked about when forgotten, corrected, and put on the bil
   expect(running?.jobId).toBe(second.jobId);
   if (running === undefined || done === undefined) return;
   await desk.till.strikeOutHours({ by, entryId: done.id, reason: 'Wrong tag' });
-  const began = new Date();
+  const began = toldNow();
   began.setUTCDate(began.getUTCDate() - 2);
   began.setUTCHours(15, 0, 0, 0);
   const hour = Number(

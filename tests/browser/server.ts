@@ -3,6 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { copyDemoStore } from './demo-store.ts';
+import { toldAhead, toldStart } from './told-time.ts';
 
 const root = resolve(import.meta.dirname, '..', '..');
 
@@ -15,11 +16,11 @@ export type RunningServer = {
   stop: () => Promise<void>;
 };
 
-/** Starts Tappet as `npm start -- --serve` does, on a fresh data folder and a free port. */
+/** Starts Tappet at the told time, on a fresh data folder and a free port. */
 export async function startServer(shop: 'demo' | 'empty'): Promise<RunningServer> {
   const folder = mkdtempSync(join(tmpdir(), 'tappet-browser-'));
-  if (shop === 'demo') await copyDemoStore(folder, fillDemoShopIn);
-  const { address, stop } = await serve(folder);
+  if (shop === 'demo') await copyDemoStore(folder, fillDemoShopIn, new Date(toldStart));
+  const { address, stop } = await serve(folder, toldAhead);
   return {
     origin: new URL(address).origin,
     address,
@@ -31,17 +32,17 @@ export async function startServer(shop: 'demo' | 'empty'): Promise<RunningServer
   };
 }
 
+/** Its story ends where the told time begins: a copy of it serves whoever begins there. */
 async function fillDemoShopIn(folder: string): Promise<void> {
-  const { stop } = await serve(folder, '--demo');
+  const { stop } = await serve(folder, toldStart - Date.now(), '--demo');
   await stop();
 }
 
-async function serve(folder: string, ...flags: string[]) {
-  const start = join(root, 'electron', 'launch', 'start.ts');
-  const child = spawn(process.execPath, [start, '--serve', '--data', folder, ...flags], {
-    cwd: root,
-    stdio: ['ignore', 'pipe', 'pipe'],
-  });
+/** @param ahead of the machine's clock, milliseconds */
+async function serve(folder: string, ahead: number, ...flags: string[]) {
+  const program = join(root, 'tests', 'browser', 'told-server.ts');
+  const args = [program, `--data=${folder}`, `--ahead=${ahead}`, ...flags];
+  const child = spawn(process.execPath, args, { cwd: root, stdio: ['ignore', 'pipe', 'pipe'] });
   return {
     address: await addressFrom(child),
     async stop() {

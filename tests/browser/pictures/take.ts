@@ -6,6 +6,7 @@ import { chromium, type Page } from '@playwright/test';
 import { systemChromium } from '../chromium.ts';
 import { type Desk, deskAt } from '../desk-client.ts';
 import { sessionCookieFrom, startServer } from '../server.ts';
+import { tellTime } from '../told-time.ts';
 
 /** `npm run pictures`: takes the pictures of the README anew, from the invented shop. */
 
@@ -24,8 +25,8 @@ async function openDemo() {
     colorScheme: 'light',
     locale: 'en-US',
   });
-  const { hostname } = new URL(server.origin);
-  await context.addCookies([{ ...session, domain: hostname, path: '/' }]);
+  await tellTime(context);
+  await context.addCookies([{ ...session, url: server.origin }]);
   return { server, desk: deskAt(server.origin, session), browser, page: await context.newPage() };
 }
 
