@@ -6,11 +6,11 @@ const ZONE = 'America/Chicago';
 /** A Wednesday, ten in the morning where the shop is. */
 const clock = () => new StoryClock(new Date('2026-11-25T16:00:00Z'), ZONE, 30);
 
-test('a day that is a Sunday is moved to the Saturday before, today never', () => {
-  expect(clock().date(-3)).toBe('2026-11-21');
+test('keeps the distance between two days, on Sundays and across month ends', () => {
+  expect(clock().date(-3)).toBe('2026-11-22');
   expect(clock().date(-4)).toBe('2026-11-21');
-  const sunday = new StoryClock(new Date('2026-11-22T16:00:00Z'), ZONE, 30);
-  expect(sunday.date(0)).toBe('2026-11-22');
+  expect(clock().date(0)).toBe('2026-11-25');
+  expect(clock().date(6)).toBe('2026-12-01');
 });
 
 test('shows the shop’s wall, across the change of its clocks', () => {

@@ -1,16 +1,11 @@
 import { Temporal } from 'temporal-polyfill';
 import { addDays, dateIn } from '../../../shared/work/calendar.ts';
 
-const SUNDAY = 7;
-const SATURDAY_BEFORE = -1;
-
-/** The shop is shut on Sundays: what would fall on one happened the day before. */
-const workday = (date: string): string =>
-  Temporal.PlainDate.from(date).dayOfWeek === SUNDAY ? addDays(date, SATURDAY_BEFORE) : date;
-
 /**
  * The clock of a story that ends today. It only goes forward: each look at it is a little later than the
- * one before, and it never passes the real clock.
+ * one before, and it never passes the real clock. A day of the story is a day of the calendar, Sundays and
+ * holidays among them: whatever day it is told on, what lies five days apart in the story lies five days
+ * apart in the shop, so that nothing overtakes what comes before it.
  */
 export class StoryClock {
   readonly today: string;
@@ -29,7 +24,7 @@ export class StoryClock {
 
   /** The date so many days from today; negative for the past. */
   date(days: number): string {
-    return days === 0 ? this.today : workday(addDays(this.today, days));
+    return addDays(this.today, days);
   }
 
   /** The instant when the shop's wall shows that time on that day. */

@@ -238,7 +238,7 @@ export function tellJob(shop: OpenShop, known: Known, story: JobStory): Happenin
   return inOrder(planned);
 }
 
-/** A Sunday's work was moved to the Saturday before, where it must not overtake what comes before it. */
+/** In the order in which it is told; what falls on the same minute happens one after the other. */
 function inOrder(planned: (Happening & { order: string })[]): Happening[] {
   let earliest = 0;
   return planned
