@@ -1,5 +1,6 @@
 import { Paper } from '@mantine/core';
 import type { Account } from '../../shared/contract/till/index.ts';
+import { atLeast } from '../../shared/work/till/at-least.ts';
 import { useMoney } from '../common/shop.tsx';
 import { BillBar } from './approval/bill-bar.tsx';
 import type { EstimateDraft } from './estimate/use-estimate-draft.ts';
@@ -22,33 +23,44 @@ export function Standing({ account, draft }: { account: Account; draft: Estimate
       aria-label="How the money stands"
     >
       <dl className={classes.figures}>
-        <Figure label={bill.label} value={money(bill.total)} />
+        <Figure label={bill.label} value={atLeast(money(bill.total), bill.unpriced)} />
         <Figure label="Approved up to" value={money(approvedLimit)} />
         <Figure label={invoice === null ? 'Deposit held' : 'Paid'} value={money(paid)} />
-        <Figure label={dueLabel()} value={money(Math.abs(toPay()))} large />
+        <Figure label={dueLabel()} value={toPayInWords()} large />
       </dl>
-      <BillBar total={bill.total} limit={approvedLimit} />
+      <BillBar total={bill.total} limit={approvedLimit} unpriced={bill.unpriced} />
     </Paper>
   );
 
-  function currentBill(): { label: string; total: number } {
+  function currentBill(): { label: string; total: number; unpriced: number } {
     if (invoice !== null)
-      return { label: `Invoice ${invoice.number}`, total: invoice.totals.total };
+      return { label: `Invoice ${invoice.number}`, total: invoice.totals.total, unpriced: 0 };
     if (!draft.changed && ahead !== undefined && ahead.beyond.length > 0)
-      return { label: 'Heading to', total: ahead.total };
+      return { label: 'Heading to', total: ahead.total, unpriced: ahead.unpriced.length };
     if (latest !== undefined && !draft.changed) {
       const option = ahead?.estimate?.option ?? '';
       return {
         label: `Estimate, revision ${latest.revision}${option === '' ? '' : `, ${option}`}`,
         total: ahead?.estimate?.total ?? latest.totals.total,
+        unpriced: 0,
       };
     }
-    return { label: 'Lines as typed', total: draft.totals.total };
+    return {
+      label: 'Lines as typed',
+      total: draft.totals.total,
+      unpriced: draft.unpriced + draft.uncounted,
+    };
   }
 
   /** Before there is an invoice nothing is due: then it is what would be left after the deposit. */
   function toPay(): number {
     return invoice === null ? bill.total - paid : due;
+  }
+
+  function toPayInWords(): string {
+    return toPay() < 0
+      ? money(-toPay())
+      : atLeast(money(toPay()), invoice === null ? bill.unpriced : 0);
   }
 
   function dueLabel(): string {

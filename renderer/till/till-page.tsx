@@ -112,7 +112,12 @@ function Till({ account, terms }: { account: Account; terms: BillTerms }) {
         </>
       ) : (
         <>
-          <AskCustomer account={account} draft={draft} onTakeApproval={approvalAmount.focus} />
+          <AskCustomer
+            account={account}
+            draft={draft}
+            terms={terms}
+            onTakeApproval={approvalAmount.focus}
+          />
           <EstimateEditor account={account} draft={draft} />
           <SimpleGrid cols={{ base: 1, md: 2 }} spacing="md" style={{ alignItems: 'start' }}>
             {approval}

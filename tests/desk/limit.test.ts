@@ -371,3 +371,50 @@ test('once the invoice is issued there is nothing left to stop', async () => {
     beyond: [],
   });
 });
+
+describe('what the diagnosis found', () => {
+  const note = (kind: 'labour' | 'part', description: string) =>
+    shop.desk.bench.noteFinding({
+      by: shop.by,
+      jobId,
+      check: kind === 'labour' ? 'compression' : 'spark',
+      found: 'wants-work',
+      words: description,
+      work: [{ kind, description }],
+    });
+
+  test('is told in what the bill is heading to, stops no work, and is unknown without a price', async () => {
+    await approved(16_000);
+    await note('labour', 'Reseat both valves');
+    await note('part', 'Ignition coil');
+    const ahead = await shop.desk.till.billAhead({ jobId });
+    expect(ahead.total).toBeGreaterThan(16_000);
+    expect(ahead).toMatchObject({ stopped: false, unpriced: ['Ignition coil'] });
+    expect(ahead.beyond.map(({ because, line }) => [because, line.description])).toEqual([
+      ['found', 'Ignition coil'],
+      ['found', 'Reseat both valves'],
+    ]);
+    // Written into an estimate, it is found no more, but estimated.
+    await shop.desk.till.writeEstimate({ by: shop.by, jobId, lines: [labour] });
+    expect(await shop.desk.till.billAhead({ jobId })).toMatchObject({ beyond: [], unpriced: [] });
+  });
+});
+
+test('what was decided and has no price stands in the way of the handover, billed or not', async () => {
+  const { desk, by } = shop;
+  await approved(100_000);
+  await desk.bench.decide({
+    by,
+    jobId,
+    subject: 'cylinder',
+    cylinder: 1,
+    choice: 'hone',
+    reason: 'Glazed; the size is good.',
+  });
+  const unpriced = async () =>
+    (await desk.counter.handoverMatters({ jobId })).find(({ key }) => key === 'unpriced');
+  expect((await desk.till.billAhead({ jobId })).unpriced).toHaveLength(1);
+  expect(await unpriced()).toMatchObject({ standing: 'to-explain', items: [expect.any(String)] });
+  await desk.till.issueInvoice({ by, jobId });
+  expect(await unpriced()).toMatchObject({ standing: 'to-explain' });
+});

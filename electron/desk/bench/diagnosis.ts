@@ -1,15 +1,13 @@
 import { findingsOf } from '../../../db/queries/findings.ts';
-import { shopOf } from '../../../db/queries/office.ts';
 import { finding as findingTable } from '../../../db/schema/index.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import type { Diagnosis } from '../../../shared/contract/bench/index.ts';
 import { readFigures } from '../../../shared/work/bench/diagnosis-figures.ts';
-import { linesFromFindings } from '../../../shared/work/bench/diagnosis-lines.ts';
 import { os } from '../implementer.ts';
 import { badInput } from '../refuse.ts';
 import { write } from '../writing.ts';
 import { bookOf } from './book.ts';
-import { asProposal } from './proposals.ts';
+import { foundLines } from './proposals.ts';
 
 function diagnosisOf(store: ReadStore, jobId: string): Diagnosis {
   const { job, shape, compression } = bookOf(store, jobId);
@@ -21,7 +19,7 @@ function diagnosisOf(store: ReadStore, jobId: string): Diagnosis {
     closed: job.state === 'handed-over',
     findings: standing,
     superseded,
-    lines: linesFromFindings(standing, shopOf(store).labourRate).map(asProposal),
+    lines: foundLines(store, jobId),
   };
 }
 

@@ -1,3 +1,4 @@
+import { findingsOf } from '../../../db/queries/findings.ts';
 import { shopOf } from '../../../db/queries/office.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import type { Proposal } from '../../../shared/contract/bench/index.ts';
@@ -6,6 +7,7 @@ import {
   proposalsFrom,
 } from '../../../shared/work/bench/deciding/decision-proposals.ts';
 import { USUAL_ALLOWANCE } from '../../../shared/work/bench/deciding/decision-sizes.ts';
+import { linesFromFindings } from '../../../shared/work/bench/diagnosis-lines.ts';
 import { os } from '../implementer.ts';
 import { factsOf } from './decision-facts.ts';
 
@@ -15,7 +17,7 @@ type StockedPart = Pick<
 >;
 
 /** A line with what the shelf says of its part. */
-export const asProposal = ({ part, ...line }: ProposedLine<StockedPart>): Proposal => ({
+const asProposal = ({ part, ...line }: ProposedLine<StockedPart>): Proposal => ({
   ...line,
   partId: part?.id ?? null,
   partNumber: part?.number ?? '',
@@ -43,6 +45,16 @@ export function proposedLines(
   }).map(asProposal);
   return { lines, stops };
 }
+
+/**
+ * The estimate lines that follow from what the diagnosis found.
+ * @param since only from what was found after this instant
+ */
+export const foundLines = (store: ReadStore, jobId: string, since = ''): Proposal[] =>
+  linesFromFindings(
+    findingsOf(store, jobId).standing.filter(({ at }) => at > since),
+    shopOf(store).labourRate,
+  ).map(asProposal);
 
 export const proposals = os.bench.proposals.handler(({ input, context }) => {
   const { lines, stops } = proposedLines(context.store.read, input.jobId);

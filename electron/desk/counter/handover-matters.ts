@@ -21,6 +21,7 @@ import { bookOf } from '../bench/book.ts';
 import { sheetOf } from '../bench/sheet.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
+import { billAheadOf } from '../till/limit/bill-ahead.ts';
 import type { Writing } from '../writing.ts';
 
 interface Known {
@@ -31,7 +32,7 @@ interface Known {
 
 /** What stands between the machine of a job and its owner. */
 export function mattersOf(
-  { store, shop }: { store: ReadStore; shop: Shop },
+  { store, shop, at }: { store: ReadStore; shop: Shop; at: string },
   { job, account, sheet }: Known,
 ): HandoverMatter[] {
   const { invoice, due } = account;
@@ -51,7 +52,7 @@ export function mattersOf(
     speedsMissing: speedsMissing(store, job.id),
     billedNotIssued: notIssued(store, job.id).map(inWords),
     issuedNotBilled: notBilled(store, job.id, { stopped: job.state === 'stopped' }).map(inWords),
-    unpriced: [],
+    unpriced: billAheadOf(store, job.id, new Date(at)).unpriced,
     invoice: invoice?.number ?? null,
     due,
     onAccount: typeof invoice?.dueOn === 'string',
@@ -101,10 +102,11 @@ export function keepPassedOver(
 }
 
 export const handoverMatters = os.counter.handoverMatters.handler(
-  ({ input: { jobId }, context: { store } }) => {
+  ({ input: { jobId }, context: { store, now } }) => {
     const job = found(dossierOf(store.read, jobId), 'job');
     const account = found(accountOf(store.read, jobId), 'job');
     const sheet = sheetOf(store.read, jobId);
-    return mattersOf({ store: store.read, shop: shopOf(store.read) }, { job, account, sheet });
+    const at = now().toISOString();
+    return mattersOf({ store: store.read, shop: shopOf(store.read), at }, { job, account, sheet });
   },
 );

@@ -12,6 +12,7 @@ import { IconCalendarOff, IconThumbUp } from '@tabler/icons-react';
 import { type FormEvent, useId, useRef, useState } from 'react';
 import type { Account, BillTerms, Estimate } from '../../../shared/contract/till/index.ts';
 import { dateIn } from '../../../shared/work/calendar.ts';
+import { withoutPrice } from '../../../shared/work/till/at-least.ts';
 import {
   APPROVAL_WAY_LABELS,
   APPROVAL_WAYS,
@@ -108,6 +109,13 @@ export function ApprovalForm(props: ApprovalFormProps) {
           <Text size="sm">
             Revision {estimate.revision} is what is approved here. Lines typed since then are not in
             it: write them first if the customer hears of them.
+          </Text>
+        )}
+        {ahead !== undefined && ahead.unpriced.length > 0 && (
+          <Text size="sm">
+            {withoutPrice(ahead.unpriced.length)}, and{' '}
+            {ahead.unpriced.length === 1 ? 'comes' : 'come'} to the bill beside what is approved
+            here: {ahead.unpriced.join('; ')}.
           </Text>
         )}
         {past && (

@@ -97,7 +97,11 @@ export function EstimateEditor({ account, draft }: { account: Account; draft: Es
               value={draft.discount}
               onChange={draft.setDiscount}
             />
-            <TotalsList totals={draft.totals} uncounted={draft.uncounted} />
+            <TotalsList
+              totals={draft.totals}
+              unpriced={draft.unpriced}
+              uncounted={draft.uncounted}
+            />
             <MarginNote margin={draft.margin} />
           </div>
         </Group>

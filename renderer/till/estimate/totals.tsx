@@ -1,21 +1,29 @@
 import { Text } from '@mantine/core';
 import type { Totals } from '../../../shared/contract/till/index.ts';
 import { formatRate, roundingSentence } from '../../../shared/money/index.ts';
+import { atLeast, withoutPrice } from '../../../shared/work/till/at-least.ts';
 import { useMoney, useShop } from '../../common/shop.tsx';
 import classes from './totals.module.css';
 
+interface TotalsListProps {
+  totals: Totals;
+  unpriced?: number;
+  uncounted?: number;
+}
+
 /**
  * Subtotal, each tax and the total, figures under each other; the rounding rule below.
- * `uncounted` lines can't be read yet, and are not in the figures.
+ * `unpriced` lines have no price yet and `uncounted` ones can't be read: neither are in the figures, which are
+ * the least that it can be.
  */
-export function TotalsList({ totals, uncounted = 0 }: { totals: Totals; uncounted?: number }) {
+export function TotalsList({ totals, unpriced = 0, uncounted = 0 }: TotalsListProps) {
   const money = useMoney();
   const { locale, rounding, taxBasis } = useShop();
   return (
     <div className={classes.totals}>
       <dl className={classes.list}>
         <dt>Subtotal</dt>
-        <dd>{money(totals.subtotal)}</dd>
+        <dd>{atLeast(money(totals.subtotal), unpriced + uncounted)}</dd>
         {totals.discount > 0 && (
           <>
             <dt>Discount</dt>
@@ -40,11 +48,16 @@ export function TotalsList({ totals, uncounted = 0 }: { totals: Totals; uncounte
           </div>
         ))}
         <dt className={classes.total}>Total</dt>
-        <dd className={classes.total}>{money(totals.total)}</dd>
+        <dd className={classes.total}>{atLeast(money(totals.total), unpriced + uncounted)}</dd>
       </dl>
       {totals.exemptBy !== '' && (
         <Text size="sm" ta="end">
           No tax: certificate {totals.exemptBy}
+        </Text>
+      )}
+      {unpriced > 0 && (
+        <Text size="sm" fw={500} ta="end">
+          {withoutPrice(unpriced)}: the total leaves {unpriced === 1 ? 'it' : 'them'} out.
         </Text>
       )}
       {uncounted > 0 && (

@@ -2,7 +2,8 @@ import { Alert, Anchor, Button, CopyButton, Stack, Text } from '@mantine/core';
 import { IconCopy, IconHandStop, IconListCheck, IconPlus } from '@tabler/icons-react';
 import { useEffect, useRef, useState } from 'react';
 import { useLocation } from 'react-router';
-import type { Account, BillAhead } from '../../../shared/contract/till/index.ts';
+import type { Account, BillAhead, BillTerms } from '../../../shared/contract/till/index.ts';
+import { sumInWords } from '../../../shared/work/till/at-least.ts';
 import { REACH_BY_LABELS } from '../../../shared/work/vocabulary.ts';
 import { useJob } from '../../common/job.tsx';
 import { useMoney, useShop } from '../../common/shop.tsx';
@@ -15,10 +16,12 @@ import { isFirstAsking, stoppedWords, whatToSay } from './limit-words.ts';
 import { OverrideForm } from './override-form.tsx';
 import { useBillAhead } from './use-bill-ahead.ts';
 import { missingBeyond, withBeyond } from './with-beyond.ts';
+import { withTyped } from './with-typed.ts';
 
 interface AskCustomerProps {
   account: Account;
   draft: EstimateDraft;
+  terms: BillTerms;
   onTakeApproval: () => void;
 }
 
@@ -32,13 +35,16 @@ export function AskCustomer(props: AskCustomerProps) {
   return <Ask ahead={ahead} {...props} />;
 }
 
-function Ask({ ahead, account, draft, onTakeApproval }: AskCustomerProps & { ahead: BillAhead }) {
+function Ask(props: AskCustomerProps & { ahead: BillAhead }) {
+  const { account, draft, terms, onTakeApproval } = props;
+  const rules = useMoneyRules();
+  const ahead = withTyped(props.ahead, draft, { rules, terms });
   const money = useMoney();
   const { staff } = useStation();
   const { hash } = useLocation();
   const card = useRef<HTMLDivElement>(null);
   const [overriding, setOverriding] = useState(false);
-  const { stopped, beyond, total } = ahead;
+  const { stopped, beyond, total, unpriced } = ahead;
   const alarming = stopped && !isFirstAsking(ahead);
 
   useEffect(() => {
@@ -54,9 +60,9 @@ function Ask({ ahead, account, draft, onTakeApproval }: AskCustomerProps & { ahe
       variant="light"
       icon={stopped ? <IconHandStop aria-hidden /> : <IconListCheck aria-hidden />}
       title={
-        stopped
+        stopped && (ahead.over > 0 || isFirstAsking(ahead))
           ? stoppedWords(ahead, money)
-          : `With what came since the estimate the bill is heading to ${money(total)}`
+          : `With what came since the estimate the bill is heading to ${sumInWords(money(total), unpriced.length)}`
       }
     >
       {stopped && (

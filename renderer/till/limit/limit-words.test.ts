@@ -24,6 +24,7 @@ const AHEAD: BillAhead = {
   jobId: JobId.parse('01900000-0000-7000-8000-000000000001'),
   jobCode: jobCode(42),
   total: 22_000,
+  unpriced: [],
   approved: 16_000,
   limit: 16_000,
   over: 6_000,
@@ -50,10 +51,17 @@ test('says what it comes to, what is approved, and by how much that is passed', 
 
 test('does not pretend to know a price that is to be set', () => {
   const [first] = AHEAD.beyond;
-  const unknown = { ...AHEAD, beyond: first ? [{ ...first, priceToSet: true }] : [] };
-  expect(stoppedWords(unknown, money)).toContain('$220.00 or more');
+  const unknown = {
+    ...AHEAD,
+    unpriced: ['Piston'],
+    beyond: first ? [{ ...first, priceToSet: true }] : [],
+  };
+  expect(stoppedWords(unknown, money)).toBe(
+    'The bill is heading to at least $220.00, and $160.00 is approved: at least $60.00 too much; 1 line has no price',
+  );
   const said = whatToSay(unknown, { machine: 'tiller', shopName: 'Millbrook' }, money);
   expect(said).toContain('- Piston: price to be set');
+  expect(said).toContain('All of it comes to at least $220.00');
 });
 
 test('reads the options out where the customer has to choose', () => {

@@ -1,4 +1,5 @@
 import type { BillAhead } from '../../../shared/contract/till/index.ts';
+import { atLeast, withoutPrice } from '../../../shared/work/till/at-least.ts';
 
 type Money = (minor: number) => string;
 
@@ -8,8 +9,8 @@ export const isFirstAsking = ({ limit, estimate, beyond }: BillAhead): boolean =
 
 /** What the bill is heading to against what is approved, in a sentence. */
 export function stoppedWords(ahead: BillAhead, money: Money): string {
-  const { total, approved, limit, over, beyond } = ahead;
-  const more = beyond.some(({ priceToSet }) => priceToSet) ? ' or more' : '';
+  const { total, approved, limit, over, unpriced } = ahead;
+  const least = (minor: number) => atLeast(money(minor), unpriced.length);
   if (isFirstAsking(ahead))
     return `The estimate is not approved yet: the bill would come to ${money(total)}`;
   const allowed =
@@ -18,7 +19,8 @@ export function stoppedWords(ahead: BillAhead, money: Money): string {
       : limit === approved
         ? `${money(approved)} is approved`
         : `${money(approved)} is approved and ${money(limit)} let pass`;
-  return `The bill is heading to ${money(total)}${more}, and ${allowed}: ${money(over)} too much`;
+  const missing = unpriced.length === 0 ? '' : `; ${withoutPrice(unpriced.length)}`;
+  return `The bill is heading to ${least(total)}, and ${allowed}: ${least(over)} too much${missing}`;
 }
 
 interface Facts {
@@ -30,7 +32,7 @@ interface Facts {
 
 /** What is read out or written to the customer: why, how much, and what is asked of them. */
 export function whatToSay(
-  { total, approved, beyond }: BillAhead,
+  { total, approved, beyond, unpriced }: BillAhead,
   { machine, shopName, options = [] }: Facts,
   money: Money,
 ): string {
@@ -50,8 +52,8 @@ export function whatToSay(
     `${shopName}, about your ${machine}:`,
     ...(lines.length === 0 ? [] : ['We found more that it needs, before tax:', ...lines]),
     approved === 0
-      ? `All of it comes to ${money(total)}.`
-      : `All of it comes to ${money(total)}; you approved up to ${money(approved)}.`,
+      ? `All of it comes to ${atLeast(money(total), unpriced.length)}.`
+      : `All of it comes to ${atLeast(money(total), unpriced.length)}; you approved up to ${money(approved)}.`,
     'We go on once you say yes. Up to what amount may the bill come?',
   ].join('\n');
 }

@@ -112,6 +112,15 @@ test('a line that can’t be read is left out of the figures and keeps all from 
   expect(drawn).toMatchObject({ ready: null, uncounted: 1, filled: 2, totals: { total: 1_063 } });
 });
 
+test('a line without a price is told apart from one that can’t be read', () => {
+  const lines = [
+    line('part', { unitPrice: '10' }),
+    line('part', { key: 2, unitPrice: '', description: 'Bore to +0.25' }),
+  ];
+  const drawn = drawDraft({ lines, discount: null }, RULES, TERMS);
+  expect(drawn).toMatchObject({ ready: null, unpriced: 1, uncounted: 0, totals: { total: 1_063 } });
+});
+
 test('a bundle’s lines go below those that are filled in', () => {
   const bundle = {
     id: BundleId.parse('019ac5f0-7c1e-7a00-8000-000000000002'),

@@ -143,6 +143,10 @@ export function isBlank(line: DraftLine, rules: MoneyRules): boolean {
   );
 }
 
+/** Whether a price is still to be set; what goes by a rule gets its own. */
+export const hasNoPrice = ({ unitPrice, behind }: DraftLine): boolean =>
+  unitPrice.trim() === '' && !isByRule(behind);
+
 /** Lines of an estimate as they stand in the cells. */
 export const draftOf = (lines: readonly Line[], rules: MoneyRules): DraftLine[] =>
   lines.map((line, index) => ({

@@ -7,6 +7,7 @@ import type {
 import { type BillMargin, billMargin, drawUp } from '../../../shared/money/index.ts';
 import {
   type DraftLine,
+  hasNoPrice,
   isBlank,
   type LineReading,
   type MoneyRules,
@@ -20,7 +21,9 @@ export interface DrawnDraft {
   ready: LineInput[] | null;
   /** What the readable lines come to. */
   totals: Totals;
-  /** Lines that the totals leave out, because quantity or price can't be read. */
+  /** Lines that the totals leave out, because nobody has typed a price yet. */
+  unpriced: number;
+  /** Lines that they leave out because quantity or price can't be read. */
   uncounted: number;
   /** What is typed into, empty lines left out. */
   filled: number;
@@ -38,6 +41,7 @@ export function drawDraft(
 ): DrawnDraft {
   const readings = lines.map((line) => (isBlank(line, rules) ? BLANK : readLine(line, rules)));
   const filled = readings.filter((reading) => reading !== BLANK);
+  const unpriced = lines.filter((line) => !isBlank(line, rules) && hasNoPrice(line)).length;
   const counted = filled.flatMap(({ figures }) => (figures === null ? [] : [figures]));
   const drawn = attempt(() => drawUp({ lines: counted, discount }, terms));
   if (drawn === null) return drawDraft({ lines: [], discount: null }, rules, terms);
@@ -54,7 +58,8 @@ export function drawDraft(
     readings: settled,
     ready: inputs.length > 0 && inputs.length === filled.length ? inputs : null,
     totals: drawn.totals,
-    uncounted: filled.length - counted.length,
+    unpriced,
+    uncounted: filled.length - counted.length - unpriced,
     filled: filled.length,
     margin: billMargin({ lines: drawn.lines, discount }, terms),
   };

@@ -12,8 +12,13 @@ import { ALREADY_INVOICED, JOB_CLOSED } from './refusals.ts';
 export const BillAhead = z.object({
   jobId: JobId,
   jobCode: JobCode,
-  /** What the bill is heading to, taxes included; of an issued invoice its total. */
+  /**
+   * What the bill is heading to, taxes included; of an issued invoice its total. It is the least that it can be
+   * as long as anything is `unpriced`.
+   */
   total: z.int(),
+  /** What has no price yet, by its words: to come to the bill, or decided on and left out of the invoice. */
+  unpriced: z.array(z.string()),
   /** What the customer approved, or the spending limit of intake. */
   approved: z.int(),
   /** What the bill may come to without asking again: with tolerance or by the owner's word. */

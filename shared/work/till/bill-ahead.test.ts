@@ -16,7 +16,7 @@ const hours = (description: string, quantity: number, unit = 'h'): WantedLine =>
   quantity,
   unit,
 });
-const NOTHING = { decided: [], issued: [], clocked: 0, hours: [], coreOf: () => null };
+const NOTHING = { found: [], decided: [], issued: [], clocked: 0, hours: [], coreOf: () => null };
 
 describe('parts', () => {
   test('decided on and then issued count once', () => {

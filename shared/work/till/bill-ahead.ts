@@ -6,10 +6,11 @@ import { type DiscountRule, SECURITY } from '../../money/index.ts';
  */
 
 /** Why something comes to the bill that the estimate doesn't hold. */
-export const BEYOND_BECAUSE = ['decided', 'issued', 'clocked'] as const;
+export const BEYOND_BECAUSE = ['found', 'decided', 'issued', 'clocked'] as const;
 export type BeyondBecause = (typeof BEYOND_BECAUSE)[number];
 
 export const BEYOND_BECAUSE_LABELS: Record<BeyondBecause, string> = {
+  found: 'Found at the diagnosis',
   decided: 'Decided at the bench',
   issued: 'Issued from the shelf',
   clocked: 'Clocked beyond what is estimated',
@@ -25,10 +26,17 @@ export interface WantedLine {
   readonly discount?: DiscountRule | null;
 }
 
+interface ToPrice<Line> {
+  readonly line: Line;
+  readonly priceToSet: boolean;
+}
+
 /** What came to the job since its estimate. */
 export interface SinceEstimate<Line> {
-  /** What follows from decisions taken since; a price that is to be set stands as 0. */
-  readonly decided: readonly { readonly line: Line; readonly priceToSet: boolean }[];
+  /** What the diagnosis found since; a price that is to be set stands as 0, and is not known. */
+  readonly found: readonly ToPrice<Line>[];
+  /** What follows from decisions taken since. */
+  readonly decided: readonly ToPrice<Line>[];
   /** Parts that went to the job, less what came back; one line a part. */
   readonly issued: readonly Line[];
   /** All hours that were clocked on the job. */
@@ -58,7 +66,7 @@ const HOUR = 'h';
  */
 export function beyondEstimate<Line extends WantedLine>(
   estimated: readonly Line[],
-  { decided, issued, clocked, hours, coreOf }: SinceEstimate<Line>,
+  { found, decided, issued, clocked, hours, coreOf }: SinceEstimate<Line>,
 ): Beyond<Line>[] {
   const beyond: Beyond<Line>[] = [];
   const billed = () => [...estimated, ...beyond.map(({ line }) => line)];
@@ -73,6 +81,7 @@ export function beyondEstimate<Line extends WantedLine>(
     const core = coreOf(line);
     if (core !== null) add(core, because);
   };
+  for (const { line, priceToSet } of found) addMissing(line, 'found', priceToSet);
   for (const { line, priceToSet } of decided) addMissing(line, 'decided', priceToSet);
   for (const line of issued) addMissing(line, 'issued');
   for (const line of hoursBeyond(estimated, billed(), { clocked, hours })) add(line, 'clocked');
@@ -119,7 +128,7 @@ export const isSameWork = (a: Named, b: Named): boolean =>
       : a.partId === b.partId;
 
 export interface Agreed {
-  /** What the bill is heading to. */
+  /** What the bill is heading to at least: lines without a price are left out. */
   readonly total: number;
   /** What it may come to without asking again. */
   readonly limit: number;

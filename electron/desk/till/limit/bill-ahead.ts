@@ -8,6 +8,7 @@ import { clockedOn } from '../../../../db/queries/till/clock.ts';
 import { tillRulesOf } from '../../../../db/queries/till/rules.ts';
 import { billTermsOf } from '../../../../db/queries/till/terms.ts';
 import type { ReadStore } from '../../../../db/store.ts';
+import type { Proposal } from '../../../../shared/contract/bench/index.ts';
 import { jobCode } from '../../../../shared/contract/ids.ts';
 import type { Part } from '../../../../shared/contract/parts/index.ts';
 import type { Account, BillAhead, LineInput } from '../../../../shared/contract/till/index.ts';
@@ -22,7 +23,7 @@ import {
 import { hoursOf, spanLasted } from '../../../../shared/work/till/clock.ts';
 import { labourLines, type WorkedTime } from '../../../../shared/work/till/clock-lines.ts';
 import { workToBill } from '../../../../shared/work/till/work-to-bill.ts';
-import { proposedLines } from '../../bench/proposals.ts';
+import { foundLines, proposedLines } from '../../bench/proposals.ts';
 import { found } from '../../refuse.ts';
 import { billOf } from '../bill.ts';
 
@@ -43,9 +44,15 @@ export function billAheadOf(
   const shop = shopOf(store);
   const { invoice, approvedAmount: approved, approvedLimit: limit, spendingLimit } = account;
   const work = workToBill(account);
-  const since = invoice === null ? sinceEstimate(store, account, now, more) : NOTHING;
+  const all = sinceEstimate(store, account, now, more);
+  const since = invoice === null ? all : NOTHING;
   const estimated: readonly LineInput[] = work?.lines ?? [];
   const beyond = beyondEstimate(estimated, since);
+  // What was decided on after the estimate may have been left out of the invoice: then nobody has priced it.
+  const open =
+    invoice === null
+      ? beyond
+      : beyondEstimate<LineInput>(invoice.lines, { ...NOTHING, decided: all.decided });
   const lines = [...estimated, ...beyond.map(({ line }) => line)];
   const terms = billTermsOf(store, shop, jobId, dateIn(shop.timeZone, now));
   const bill =
@@ -58,15 +65,25 @@ export function billAheadOf(
       : billOf(store, terms, { lines: estimated, discount: work.option.discount });
   const estimatedTotal = estimatedBill?.totals.total ?? 0;
   const total = invoice?.totals.total ?? bill?.totals.total ?? 0;
+  // What was found is a proposal: it is told, and stops no work before somebody decides on it.
+  const agreed = beyond.filter(({ because }) => because !== 'found');
+  const heading =
+    agreed.length === beyond.length || bill === null
+      ? total
+      : billOf(store, terms, {
+          lines: [...estimated, ...agreed.map(({ line }) => line)],
+          discount: work?.option.discount ?? null,
+        }).totals.total;
   const asked = work !== null || spendingLimit !== null || since.decided.length > 0;
   return {
     jobId: account.jobId,
     jobCode: jobCode(found(jobRowById(store, jobId), 'job').number),
     total,
+    unpriced: open.filter(({ priceToSet }) => priceToSet).map(({ line }) => line.description),
     approved,
     limit,
     over: overApproval(total, limit),
-    stopped: waitsForApproval({ total, limit, asked, billed: invoice !== null }),
+    stopped: waitsForApproval({ total: heading, limit, asked, billed: invoice !== null }),
     estimate: work && {
       number: work.estimate.number,
       option: work.option.label,
@@ -81,6 +98,7 @@ export function billAheadOf(
 }
 
 const NOTHING: SinceEstimate<LineInput> = {
+  found: [],
   decided: [],
   issued: [],
   clocked: 0,
@@ -110,15 +128,13 @@ function sinceEstimate(
   const { rounding, labourRate } = shopOf(store);
   // An estimate says what the work costs, and an agreed fee what the diagnosis does: hours are then not it.
   const byTheHour = estimates.length === 0 && !found(jobRowById(store, jobId), 'job').diagnosisFee;
+  const toPrice = ({ priceToSet, partNumber: _number, note: _note, ...line }: Proposal) => ({
+    line: { ...bare, ...line },
+    priceToSet,
+  });
   return {
-    decided: decidedSince
-      ? proposedLines(store, jobId, written).lines.map(
-          ({ priceToSet, partNumber: _number, note: _note, ...line }) => ({
-            line: { ...bare, ...line },
-            priceToSet,
-          }),
-        )
-      : [],
+    found: foundLines(store, jobId, written).map(toPrice),
+    decided: decidedSince ? proposedLines(store, jobId, written).lines.map(toPrice) : [],
     issued: issuedWith(usedParts(store, jobId), more).map(partLine),
     clocked: hoursOf(
       times.reduce((sum, { minutes }) => sum + minutes, 0),
