@@ -1,5 +1,6 @@
 import type { DerivedOnSheet } from '../../shared/contract/bench/index.ts';
 import { unitLabel } from '../../shared/trade/index.ts';
+import { withoutWear } from '../../shared/work/bench/deciding/renewed-parts.ts';
 import {
   acceptedBand,
   isWornButGood,
@@ -8,12 +9,12 @@ import {
 } from '../../shared/work/bench/reading-verdict.ts';
 import { printedLimits } from '../common/measure/measure-words.ts';
 
-type Figure = Pick<DerivedOnSheet, 'value' | 'phase' | 'verdict' | 'specification'>;
+type Figure = Pick<DerivedOnSheet, 'value' | 'phase' | 'verdict' | 'specification' | 'renewed'>;
 
 /** What a figure was held against, the wear limit too where that is what decided. */
-export function heldAgainst({ value, phase, verdict, specification }: Figure): string {
+export function heldAgainst({ value, phase, verdict, specification, renewed }: Figure): string {
   if (specification === null) return 'no specification';
-  const limits = limitsAt(specification, 1);
+  const limits = withoutWear(limitsAt(specification, 1), renewed, phase);
   const { low, high } = acceptedBand(limits, phase);
   const byWear = limits.wearLimit !== null && [low, high].includes(limits.wearLimit);
   return [

@@ -56,6 +56,7 @@ const place = (key: string, ...readings: Reading[]): PlaceOnSheet => ({
   wearLimit: null,
   came: null,
   decided: null,
+  renewed: false,
   readings,
   earlier: [],
 });

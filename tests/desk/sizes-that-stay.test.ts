@@ -133,3 +133,32 @@ test('a job that was stopped changed no part', async () => {
   const again = await takenIn(true);
   expect(await boreReading(again, '68.26')).toMatchObject({ verdict: 'outside' });
 });
+
+test('a bore that was machined is held to the new size in both later phases, whatever the wear limit', async () => {
+  const { desk, by } = shop;
+  const jobId = await takenIn(true);
+  await desk.bench.decide({
+    by,
+    jobId,
+    subject: 'cylinder',
+    cylinder: 1,
+    choice: 'next-oversize',
+    step: 0.5,
+    reason: 'Scored again.',
+  });
+  for (const phase of ['after-machining', 'final'] as const) {
+    const reading = {
+      by,
+      jobId,
+      feature: 'bore',
+      place: 'c1-top-along',
+      phase,
+      unit: 'mm',
+    } as const;
+    // 0.035 mm over the new band, and inside what a worn bore may measure.
+    const over = await desk.bench.record({ ...reading, text: '68.555', keepAsTyped: true });
+    expect(over).toMatchObject({ verdict: 'outside', low: 68.5, high: 68.52 });
+    const good = await desk.bench.record({ ...reading, place: 'c1-top-across', text: '68.510' });
+    expect(good.verdict).toBe('within');
+  }
+});

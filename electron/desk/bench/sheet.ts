@@ -10,7 +10,12 @@ import type {
 } from '../../../shared/contract/bench/index.ts';
 import { jobCode } from '../../../shared/contract/ids.ts';
 import type { Specification } from '../../../shared/contract/specbook.ts';
-import { limitsOfPlace, stepInPhase } from '../../../shared/work/bench/deciding/decided-limits.ts';
+import {
+  type JobSizes,
+  limitsOfPlace,
+  stepInPhase,
+} from '../../../shared/work/bench/deciding/decided-limits.ts';
+import { isRenewed, withoutWear } from '../../../shared/work/bench/deciding/renewed-parts.ts';
 import {
   type DerivedValue,
   derivedFrom,
@@ -61,15 +66,18 @@ function standing(readings: readonly Reading[], shape: EngineShape): StandingRea
 const onSheet = (
   derived: DerivedValue,
   specifications: readonly Specification[],
+  standing: JobSizes['standing'],
 ): DerivedOnSheet => {
   const specification = forFeature(specifications, derived.feature);
+  const renewed = isRenewed(derived.feature, derived.cylinder, standing);
   return {
     ...derived,
     label: FEATURE_LABELS[derived.feature],
     specification,
+    renewed,
     verdict: verdictOn(
       derived.value,
-      acceptedBand(limitsAt(specification, 1), derived.phase),
+      acceptedBand(withoutWear(limitsAt(specification, 1), renewed, derived.phase), derived.phase),
       derived.uncertainty,
     ).verdict,
   };
@@ -135,7 +143,7 @@ export function sheetOf(store: ReadStore, jobId: string): BenchSheet {
       stroke: model?.stroke ?? null,
       cylinders: shape.cylinders,
       boreStep: (cylinder, phase) => stepInPhase('bore', cylinder, phase, sizes),
-    }).map((value) => onSheet(value, specifications)),
+    }).map((value) => onSheet(value, specifications, sizes.standing)),
     holdPoints: holdPointsOnSheet(store, job),
     closed: job.state === 'handed-over',
   };

@@ -13,6 +13,7 @@ import {
   type Unit,
   unitLabel,
 } from '../../../shared/trade/index.ts';
+import { withoutWear } from '../../../shared/work/bench/deciding/renewed-parts.ts';
 import { LASH_POSITION_LABELS } from '../../../shared/work/bench/lash-position.ts';
 import { likelyReading } from '../../../shared/work/bench/likely-reading.ts';
 import { asTyped, otherUnit } from '../../../shared/work/bench/reading-in-words.ts';
@@ -77,9 +78,10 @@ function sourceWords({ source, page }: Pick<Specification, 'source' | 'page'>): 
 type Place = FeatureOnSheet['places'][number];
 
 /** What a decision made of the limits, where the reading was held against that. */
-function decidedAt(reading: Reading, { decided, came }: Place): Place['decided'] {
-  const moved = reading.phase === 'as-received' ? came : (decided ?? came);
-  if (moved === null || moved.step === 0) return null;
+function decidedAt(reading: Reading, { decided, came, renewed }: Place): Place['decided'] {
+  const size = reading.phase === 'as-received' ? came : (decided ?? came);
+  if (size === null || size.step === 0) return null;
+  const moved = withoutWear(size, renewed, reading.phase);
   const { low, high } = acceptedBand(moved, reading.phase);
   return reading.low === low && reading.high === high ? moved : null;
 }
@@ -114,7 +116,9 @@ function remarkOf(
   place: FeatureOnSheet['places'][number],
   specification: Specification | undefined,
 ): string {
-  const limits = decidedAt(reading, place) ?? limitsAt(specification ?? null, place.share);
+  const limits =
+    decidedAt(reading, place) ??
+    withoutWear(limitsAt(specification ?? null, place.share), place.renewed, reading.phase);
   const worn =
     reading.verdict === 'within' && isWornButGood(reading.valueBase, limits, reading.phase)
       ? WORN_BUT_GOOD
@@ -194,7 +198,8 @@ const ALWAYS_PRINTED: readonly DerivedOnSheet['feature'][] = [
 function derivedLine(value: DerivedOnSheet, cylinders: number): DerivedLine {
   const { specification, phase, uncertainty } = value;
   const unit = FEATURE_UNITS[value.feature];
-  const held = specification && acceptedBand(limitsAt(specification, 1), phase);
+  const limits = withoutWear(limitsAt(specification, 1), value.renewed, phase);
+  const held = specification && acceptedBand(limits, phase);
   return {
     phase: PHASE_LABELS[phase],
     name:
@@ -206,9 +211,7 @@ function derivedLine(value: DerivedOnSheet, cylinders: number): DerivedLine {
     band: held ? bandWords(specification, 1, held) : '',
     verdict: value.verdict,
     remark:
-      value.verdict === 'within' && isWornButGood(value.value, limitsAt(specification, 1), phase)
-        ? WORN_BUT_GOOD
-        : '',
+      value.verdict === 'within' && isWornButGood(value.value, limits, phase) ? WORN_BUT_GOOD : '',
     source: specification ? sourceWords(specification) : '',
     standing: specification?.standing ?? 'none',
   };

@@ -45,6 +45,8 @@ const PlaceOnSheet = z.object({
   came: MovedLimits.nullable(),
   /** What holds after machining instead, where this job decided on another size. */
   decided: MovedLimits.nullable(),
+  /** This job has it machined or replaced: from then on it is held to the limits of a new part. */
+  renewed: z.boolean(),
   readings: z.array(Reading),
   /** What this engine showed here on earlier jobs, newest first, two at most. */
   earlier: z.array(EarlierReading),
@@ -75,6 +77,8 @@ export const DerivedOnSheet = z.object({
   uncertainty: z.number(),
   verdict: z.enum(VERDICTS),
   specification: Specification.nullable(),
+  /** It follows from parts that this job has machined or replaced, and from no others. */
+  renewed: z.boolean(),
 });
 export type DerivedOnSheet = z.infer<typeof DerivedOnSheet>;
 

@@ -49,7 +49,7 @@ describe('a bore decided oversize', () => {
   });
 
   test('was as it was when it came in', () => {
-    const place = { ...BORE, decided: decidedLimits('bore', 2, BORE, [decision({})]) };
+    const place = limitsOfPlace('bore', 2, BORE, { cameWith: [], standing: [decision({})] });
     expect(limitsInPhase(place, 'as-received').low).toBe(81);
     expect(limitsInPhase(place, 'after-machining').low).toBe(81.25);
     expect(limitsInPhase(place, 'final').high).toBe(81.27);

@@ -3,6 +3,7 @@ import type { Phase } from '../../vocabulary.ts';
 import type { PlaceLimits } from '../reading-verdict.ts';
 import type { Size } from './decision-sizes.ts';
 import type { DecisionChoice, DecisionSubject } from './decisions.ts';
+import { isRenewed, withoutWear } from './renewed-parts.ts';
 
 /**
  * What a part has to measure once it was decided to go over or under nominal: a bore that is machined to the
@@ -117,6 +118,8 @@ export interface LimitsOfPlace extends PlaceLimits {
   /** Where an earlier job gave it another size: that size, which is what low, high, aim and wear limit say. */
   came: DecidedLimits | null;
   decided: DecidedLimits | null;
+  /** Whether this job has it machined or replaced: from then on the limits of a new part hold. */
+  renewed: boolean;
 }
 
 /**
@@ -140,6 +143,7 @@ export function limitsOfPlace(
     wearLimit,
     came,
     decided: decided ?? (back ? { ...book, step: 0 } : null),
+    renewed: isRenewed(feature, cylinder, standing),
   };
 }
 
@@ -170,8 +174,16 @@ function isReplaced(
   );
 }
 
-/** What a reading of a phase is held to: what was decided holds once the part was machined. */
+/**
+ * What a reading of a phase is held to: what was decided holds once the part was machined, and what is new
+ * by then has no wear limit.
+ */
 export const limitsInPhase = <Limits extends PlaceLimits>(
-  place: Limits & { decided: DecidedLimits | null },
+  place: Limits & { decided: DecidedLimits | null; renewed: boolean },
   phase: Phase,
-): PlaceLimits => (phase === 'as-received' || place.decided === null ? place : place.decided);
+): PlaceLimits =>
+  withoutWear(
+    phase === 'as-received' || place.decided === null ? place : place.decided,
+    place.renewed,
+    phase,
+  );
