@@ -120,12 +120,19 @@ test('a bore that an earlier job took oversize is judged as such when the engine
   expect(bore?.places[0]).toMatchObject({ came: { step: 0.25 }, decided: null, low: 68.25 });
 });
 
-test('a job that was stopped changed no part', async () => {
+const otherTakenIn = async (serial: string): Promise<JobId> => {
   const { desk, by } = shop;
   const intake = plainIntake(by);
-  const machine = { ...intake.machine, serial: 'FM-5 0043' };
-  const { jobId } = await desk.counter.takeIn({ ...intake, machine });
+  const { jobId } = await desk.counter.takeIn({
+    ...intake,
+    machine: { ...intake.machine, serial },
+  });
   await desk.bench.chooseEngineModel({ by, jobId, engineModelId });
+  return jobId;
+};
+
+test('a job that was stopped changed no part', async () => {
+  const jobId = await otherTakenIn('FM-5 0043');
   await boreReading(jobId, '68.26');
   await decided(jobId);
   await remember(jobId);
@@ -136,7 +143,7 @@ test('a job that was stopped changed no part', async () => {
 
 test('a bore that was machined is held to the new size in both later phases, whatever the wear limit', async () => {
   const { desk, by } = shop;
-  const jobId = await takenIn(true);
+  const jobId = await otherTakenIn('FM-5 0044');
   await desk.bench.decide({
     by,
     jobId,
@@ -161,4 +168,48 @@ test('a bore that was machined is held to the new size in both later phases, wha
     const good = await desk.bench.record({ ...reading, place: 'c1-top-across', text: '68.510' });
     expect(good.verdict).toBe('within');
   }
+
+  const point = async () =>
+    (await desk.bench.build({ jobId })).steps.find(({ key }) => key === 'final-readings');
+  expect(await point()).toMatchObject({
+    state: 'open',
+    missingWords: [
+      'Cylinder bore: middle, along the crankshaft; middle, across the crankshaft; bottom, along the crankshaft; bottom, across the crankshaft',
+    ],
+  });
+  const pass = () => desk.bench.passHoldPoint({ by, jobId, key: 'final-readings' });
+  await expect(pass()).rejects.toMatchObject({ code: 'READINGS_MISSING' });
+  for (const place of [
+    'c1-middle-along',
+    'c1-middle-across',
+    'c1-bottom-along',
+    'c1-bottom-across',
+  ])
+    await desk.bench.record({
+      by,
+      jobId,
+      feature: 'bore',
+      place,
+      phase: 'final',
+      unit: 'mm',
+      text: '68.511',
+    });
+  await pass();
+  expect(await point()).toMatchObject({ state: 'passed', missing: [] });
+});
+
+test('final readings that are owed keep a machine in the shop, or are passed over with a reason', async () => {
+  const { desk, by } = shop;
+  const jobId = await otherTakenIn('FM-5 0045');
+  await decided(jobId);
+  const matters = async () =>
+    (await desk.counter.handoverMatters({ jobId })).find(({ key }) => key === 'readings-missing');
+  expect(await matters()).toMatchObject({ standing: 'to-explain', items: ['Cylinder bore'] });
+  await desk.bench.overrideHoldPoint({
+    by,
+    jobId,
+    key: 'final-readings',
+    reason: 'The machine shop measured it and sent its own sheet along.',
+  });
+  expect(await matters()).toBeUndefined();
 });

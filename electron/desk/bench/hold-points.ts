@@ -16,8 +16,8 @@ import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
 import { demandApproval } from '../till/limit/bill-ahead.ts';
 import { type Writing, write } from '../writing.ts';
-import { missingAt, runStandingOf } from './build-state.ts';
-import { stepsOfJob, takeSteps } from './job-steps.ts';
+import { buildStepsOf, missingAt, runStandingOf } from './build-state.ts';
+import { takeSteps } from './job-steps.ts';
 import { sheetOf } from './sheet.ts';
 import { tighteningUnderWay } from './torque-group.ts';
 
@@ -30,7 +30,7 @@ interface Refusals {
 function stepOf(writing: Writing, jobId: string, key: string, errors: Refusals): BuildStep {
   const job = found(dossierOf(writing.store, jobId), 'job');
   if (job.state === 'handed-over') throw errors.JOB_CLOSED();
-  const step = stepsOfJob(writing.store, job).steps.find((each) => each.key === key);
+  const step = buildStepsOf(writing.store, job).steps.find((each) => each.key === key);
   if (step === undefined) throw errors.HOLD_POINT_UNKNOWN();
   takeSteps(writing, job);
   return step;

@@ -10,6 +10,8 @@ import type { JobDossier } from '../../../shared/contract/counter/index.ts';
 import type { Shop } from '../../../shared/contract/office.ts';
 import type { Account } from '../../../shared/contract/till/index.ts';
 import { formatMoney, formatQuantity } from '../../../shared/money/index.ts';
+import { missingWords } from '../../../shared/work/bench/hold-points.ts';
+import { FINAL_READINGS_STEP } from '../../../shared/work/bench/owed-readings.ts';
 import { speedsNotMeasured } from '../../../shared/work/bench/run-speed.ts';
 import {
   type HandoverMatter,
@@ -18,6 +20,7 @@ import {
 } from '../../../shared/work/counter/handover-matters.ts';
 import { FEATURE_LABELS } from '../../../shared/work/features.ts';
 import { bookOf } from '../bench/book.ts';
+import { owedOf } from '../bench/build-state.ts';
 import { sheetOf } from '../bench/sheet.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
@@ -47,7 +50,7 @@ export function mattersOf(
   return mattersFrom({
     state: job.state,
     holdPoints: sheet.holdPoints,
-    readingsMissing: [],
+    readingsMissing: readingsMissing(store, job.id, sheet),
     readingsOutside: outside(sheet),
     speedsMissing: speedsMissing(store, job.id),
     billedNotIssued: notIssued(store, job.id).map(inWords),
@@ -59,6 +62,12 @@ export function mattersOf(
     money: (minor) => formatMoney(minor, shop.currency, shop.locale),
   });
 }
+
+/** Final readings that are owed, unless somebody said in writing why they were not taken. */
+const readingsMissing = (store: ReadStore, jobId: string, { holdPoints }: BenchSheet): string[] =>
+  holdPoints.some(({ key, state }) => key === FINAL_READINGS_STEP && state === 'overridden')
+    ? []
+    : owedOf(store, jobId).map(missingWords);
 
 /** Places whose last final reading is outside its limits: whoever signs for them sees them here first. */
 const outside = ({ features }: BenchSheet): string[] =>
