@@ -17,6 +17,7 @@ import type {
 import type { Check, CheckFigure, Found, WorkWanted } from '../../shared/work/bench/diagnosis.ts';
 import type { HoldPointEvent } from '../../shared/work/bench/hold-points.ts';
 import type { KeptTestRun } from '../../shared/work/bench/test-run.ts';
+import type { WorkArea, WorkKind } from '../../shared/work/bench/work/kinds-of-work.ts';
 import type { MeasuredFeature } from '../../shared/work/features.ts';
 import type { GaugeKind, Phase } from '../../shared/work/vocabulary.ts';
 import { date, flag, id, instant, json } from './columns.ts';
@@ -187,6 +188,12 @@ export const jobBuild = sqliteTable('job_build', {
     .references(() => job.id),
   buildSheetId: text('build_sheet_id').references(() => buildSheet.id),
   steps: json<BuildStep[]>('steps').notNull(),
+  /** Null while nobody said: it is held for a rebuild then, so that no step is lost. */
+  work: text('work').$type<WorkKind>(),
+  /** What a repair touches. */
+  touched: json<WorkArea[]>('touched').notNull().default([]),
+  /** Why it became another kind of work after the first step was done. */
+  workReason: text('work_reason').notNull().default(''),
   at: instant('at').notNull(),
 });
 

@@ -105,6 +105,8 @@ export const job = sqliteTable(
       .references(() => staff.id),
     intakeSignature: json<Signature>('intake_signature').notNull(),
     workDone: text('work_done').notNull(),
+    /** Why nobody may run the machine as it stands; empty for one that may be run. */
+    doNotRun: text('do_not_run').notNull().default(''),
     /** Where to look for parts that are billed and not issued; how many of which, the bill and the ledger say. */
     partsToIssue: flag('parts_to_issue').notNull().default(false),
     searchText: text('search_text').notNull(),

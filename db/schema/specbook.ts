@@ -10,7 +10,7 @@ import {
 } from 'drizzle-orm/sqlite-core';
 import type { Fastener, SPECIFICATION_UNITS } from '../../shared/contract/specbook.ts';
 import type { Feature } from '../../shared/work/features.ts';
-import type { Cycle, SourceKind } from '../../shared/work/vocabulary.ts';
+import type { Cycle, SourceKind, ValveLayout } from '../../shared/work/vocabulary.ts';
 import { date, id, instant, json } from './columns.ts';
 import { staff } from './office.ts';
 
@@ -27,6 +27,16 @@ export const engineModel = sqliteTable(
     cylinders: integer('cylinders').notNull(),
     bore: real('bore'),
     stroke: real('stroke'),
+    /** Null for an engine without valves, and where nobody said. */
+    valves: text('valves').$type<ValveLayout>(),
+    /** What the crankcase holds to the mark, ml. */
+    oilAmount: real('oil_amount'),
+    /** As the manual names it, `SAE 30`; of a two-stroke, the oil for its fuel. */
+    oilGrade: text('oil_grade').notNull().default(''),
+    /** Parts of fuel to one part of oil; null for what is lubricated by its sump. */
+    fuelRatio: real('fuel_ratio'),
+    /** Designation of the spark plug. */
+    plug: text('plug').notNull().default(''),
     note: text('note').notNull(),
     /** The family's entry: what this one does not state itself, it takes from there. */
     variantOf: text('variant_of').references((): AnySQLiteColumn => engineModel.id),

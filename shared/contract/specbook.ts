@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { FEATURES } from '../work/features.ts';
-import { CYCLES, SOURCE_KINDS, STANDINGS } from '../work/vocabulary.ts';
+import { CYCLES, SOURCE_KINDS, STANDINGS, VALVE_LAYOUTS } from '../work/vocabulary.ts';
 import { reads, writes } from './base.ts';
 import { CalendarDate, Instant, maybeText, text } from './fields.ts';
 import { EngineModelId, SourceId, SpecificationId, StaffId } from './ids.ts';
@@ -85,6 +85,16 @@ export const EngineModel = z.object({
   displacement: z.number().nullable(),
   bore: z.number().nullable(),
   stroke: z.number().nullable(),
+  /** Where the valves stand; null for an engine without, and where nobody said. */
+  valves: z.enum(VALVE_LAYOUTS).nullable(),
+  /** What the crankcase holds to the mark, ml. */
+  oilAmount: z.number().nullable(),
+  /** As the manual names it; of a two-stroke, the oil for its fuel. */
+  oilGrade: z.string(),
+  /** Parts of fuel to one part of oil; null for what is lubricated by its sump. */
+  fuelRatio: z.number().nullable(),
+  /** Designation of the spark plug. */
+  plug: z.string(),
   note: z.string(),
   /** The family: what this variant does not state itself, dimensions among it, holds from there. */
   variantOf: NamedModel.nullable(),
@@ -150,6 +160,23 @@ export const specbook = {
         /** Nominal bore and stroke in mm. */
         bore: Millimetres.default(null),
         stroke: Millimetres.default(null),
+        valves: z.enum(VALVE_LAYOUTS).nullable().default(null),
+        /** ml, to the mark. */
+        oilAmount: z
+          .number()
+          .min(50, 'Give the oil in millilitres: 600, not 0.6.')
+          .max(10_000, 'No small engine holds more than ten litres. Give it in millilitres.')
+          .nullable()
+          .default(null),
+        oilGrade: maybeText(60),
+        /** Parts of fuel to one of oil. */
+        fuelRatio: z
+          .number()
+          .min(10, 'A mix has ten parts of fuel to one of oil at least. For 50:1 type 50.')
+          .max(200, 'A mix has 200 parts of fuel to one of oil at most. For 50:1 type 50.')
+          .nullable()
+          .default(null),
+        plug: maybeText(40),
         note: maybeText(2000),
         /** The family whose specifications hold where this entry states none of its own. */
         variantOf: EngineModelId.nullable().default(null),

@@ -241,6 +241,10 @@ export const CYCLE_LABELS: Record<Cycle, string> = {
   'two-stroke': 'Two-stroke',
 };
 
+/** Where the valves of a four-stroke stand: above the piston, or in the block beside it. */
+export const VALVE_LAYOUTS = ['overhead', 'side'] as const;
+export type ValveLayout = (typeof VALVE_LAYOUTS)[number];
+
 export const PAPER_KINDS = [
   'claim-ticket',
   'tag',

@@ -38,6 +38,11 @@ function asModel(
     bore,
     stroke,
     note,
+    valves: row.valves ?? family?.valves ?? null,
+    oilAmount: row.oilAmount ?? family?.oilAmount ?? null,
+    oilGrade: row.oilGrade || (family?.oilGrade ?? ''),
+    fuelRatio: row.fuelRatio ?? family?.fuelRatio ?? null,
+    plug: row.plug || (family?.plug ?? ''),
     displacement:
       bore === null || stroke === null ? null : sweptVolume({ bore, stroke, cylinders }),
     variantOf: family === undefined ? null : asNamed(family),

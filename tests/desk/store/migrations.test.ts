@@ -320,6 +320,27 @@ describe('each migration, with data', () => {
     });
   });
 
+  test('work_kinds_and_fillings holds what was begun for what it was, and stops no machine', () => {
+    migrate(13, (db) =>
+      db.exec(
+        `${ADA};${WITH_A_READING};INSERT INTO job_build (job_id, steps, at) VALUES ('j', '[]', 'now')`,
+      ),
+    );
+    direct((db) => {
+      expect(db.prepare('SELECT work, touched, work_reason FROM job_build').all()).toEqual([
+        { work: null, touched: '[]', work_reason: '' },
+      ]);
+      expect(db.prepare('SELECT complaint, do_not_run FROM job').all()).toEqual([
+        { complaint: 'Smokes', do_not_run: '' },
+      ]);
+      expect(
+        db
+          .prepare('SELECT valves, oil_amount, oil_grade, fuel_ratio, plug FROM engine_model')
+          .all(),
+      ).toEqual([{ valves: null, oil_amount: null, oil_grade: '', fuel_ratio: null, plug: '' }]);
+    });
+  });
+
   afterAll(() => {
     expect([...tested].sort()).toEqual(known.map(({ tag }) => tag).sort());
   });
