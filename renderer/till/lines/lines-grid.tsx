@@ -11,9 +11,11 @@ import {
   isBlank,
   type LineReading,
   type MoneyRules,
+  withKind,
   withPart,
 } from './draft-line.ts';
 import { besideCell, focusCell } from './grid-focus.ts';
+import { kindInWords } from './kind-in-words.ts';
 import { LineRow } from './line-row.tsx';
 import classes from './lines-grid.module.css';
 
@@ -42,11 +44,25 @@ export function LinesGrid(props: LinesGridProps) {
   const grid = useRef<HTMLTableElement>(null);
   const goTo = (key: number, cell: Cell) => focusCell(grid.current, key, cell);
 
+  /** Lines whose kind nobody has chosen: it was that of the line above, and follows what is typed. */
+  const fresh = useRef(new Set<DraftLine['key']>());
+
   const change = (changed: DraftLine) =>
-    onChange((now) => now.map((line) => (line.key === changed.key ? changed : line)));
+    onChange((now) => now.map((line) => (line.key === changed.key ? inKind(line, changed) : line)));
+
+  const inKind = (before: DraftLine, changed: DraftLine): DraftLine => {
+    if (!fresh.current.has(changed.key)) return changed;
+    if (before.kind !== changed.kind || changed.partId !== null) {
+      fresh.current.delete(changed.key);
+      return changed;
+    }
+    const kind = kindInWords(changed.description);
+    return kind === null || kind === changed.kind ? changed : withKind(changed, kind, rules);
+  };
 
   const add = () => {
     const line = emptyLine(lines, lines.at(-1)?.kind ?? 'labour', rules);
+    fresh.current.add(line.key);
     flushSync(() => onChange((now) => [...now, line]));
     goTo(line.key, 'description');
   };
