@@ -183,7 +183,13 @@ prepared('what is refused is said at its field, and nothing typed is lost', asyn
   await hands.fill('Name', 'Ελένη Παππά');
   await hands.press('Tab');
   await hands.fill('Telephone and e-mail', 'eleni@nowhere');
-  await page.getByRole('combobox', { name: 'Kind' }).focus();
+  const kind = page.getByRole('combobox', { name: 'Kind' });
+  await kind.focus();
+  await page.keyboard.type('zeppelin');
+  await page.keyboard.press('Enter');
+  await expect(page.getByText('“zeppelin” is no kind on the list.')).toBeVisible();
+  await expect(kind).toBeFocused();
+  await kind.fill('');
   await hands.fill('Kind', 'gen');
   await page.getByRole('textbox', { name: 'Complaint' }).focus();
   await hands.fill('Complaint, in the customer’s words', 'No output.');

@@ -53,7 +53,7 @@ export function JobsTable({
                   <span className={classes.quiet}>{job.customerPhone}</span>
                 </Table.Td>
               )}
-              <Table.Td>
+              <Table.Td className={classes.words}>
                 <span className={classes.machine}>{job.machine}</span>
                 <bdi className={classes.complaint}>{job.complaint}</bdi>
               </Table.Td>

@@ -7,6 +7,7 @@ import type { Suggestion } from './suggesting-input.tsx';
 import { pieces, readSymptoms, symptomsFor } from './symptom-words.ts';
 import classes from './take-in.module.css';
 import { TokenField } from './token-field.tsx';
+import { tooLong } from './too-long.ts';
 
 /** What people usually leave with a machine; anything else is typed. */
 const USUALLY_LEFT = ['key', 'bag', 'blade', 'charger', 'fuel cap', 'wheel', 'chain', 'manual'];
@@ -48,10 +49,9 @@ export function ComplaintFields({ draft, change, faults }: ComplaintFieldsProps)
         autosize
         minRows={2}
         maxRows={6}
-        maxLength={2000}
         value={draft.complaint}
         onChange={(event) => change({ complaint: event.currentTarget.value })}
-        error={faults.complaint}
+        error={tooLong(draft.complaint, 2000) ?? faults.complaint}
       />
       <TokenField
         label="Symptoms"
@@ -60,7 +60,7 @@ export function ComplaintFields({ draft, change, faults }: ComplaintFieldsProps)
         onChange={(symptoms) => change({ symptoms })}
         suggest={suggestSymptoms}
         understood={<UnderstoodSymptoms typed={draft.symptoms} />}
-        placeholder="won, smokes, recoil"
+        placeholder="For example: won’t start, smokes"
         error={faults.symptoms}
       />
       <Textarea
@@ -69,10 +69,9 @@ export function ComplaintFields({ draft, change, faults }: ComplaintFieldsProps)
         autosize
         minRows={1}
         maxRows={5}
-        maxLength={1900}
         value={draft.condition}
         onChange={(event) => change({ condition: event.currentTarget.value })}
-        error={faults.condition}
+        error={tooLong(draft.condition, 1900) ?? faults.condition}
       />
       <TokenField
         label="Left with it"
@@ -81,7 +80,7 @@ export function ComplaintFields({ draft, change, faults }: ComplaintFieldsProps)
         onChange={(leftWith) => change({ leftWith })}
         suggest={suggestLeft}
         understood={<LeftThings typed={draft.leftWith} />}
-        placeholder="key, bag, charger"
+        placeholder="For example: key, bag"
         error={faults.leftWith}
       />
       <div className={classes.wideAndShort}>

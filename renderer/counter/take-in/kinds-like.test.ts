@@ -6,6 +6,8 @@ it.each([
   ['MO', ['mower', 'riding-mower']],
   ['s', ['snow-thrower', 'log-splitter']],
   ['ch', ['chipper', 'chainsaw']],
+  ['lawn', ['mower', 'riding-mower']],
+  ['snowb', ['snow-thrower']],
   ['zz', []],
 ])('%s', (typed, kinds) => {
   expect(kindsLike(KINDS, typed).map(({ value }) => value)).toEqual(kinds);

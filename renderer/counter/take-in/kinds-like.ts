@@ -10,8 +10,31 @@ export const KINDS: { value: MachineKind; label: string }[] = MACHINE_KINDS.map(
   label: MACHINE_KIND_LABELS[value],
 }));
 
-/** First letters of the label come first, then those of its second word: 'mo' is Mower, then Riding mower. */
-export function kindsLike<Item extends { label: string }>(
+/** What people say for a kind beside its own name. */
+const ALSO: Partial<Record<MachineKind, readonly string[]>> = {
+  tiller: ['rotary tiller', 'cultivator', 'rototiller', 'power hoe'],
+  mower: ['lawn mower', 'push mower', 'walk-behind mower', 'grass cutter'],
+  'riding-mower': ['lawn tractor', 'garden tractor', 'ride-on', 'zero-turn'],
+  pump: ['water pump', 'trash pump'],
+  generator: ['genset', 'power plant', 'standby'],
+  'log-splitter': ['wood splitter'],
+  'snow-thrower': ['snow blower', 'snowblower'],
+  'pressure-washer': ['power washer', 'jet washer'],
+  chipper: ['shredder', 'mulcher', 'wood chipper'],
+  chainsaw: ['saw', 'chain saw'],
+  kart: ['go-kart', 'go kart', 'cart', 'minibike'],
+};
+
+/** Letters from which another name is meant: fewer are the beginning of too many. */
+const ENOUGH = 3;
+
+const isSaid = (kind: MachineKind, wanted: string): boolean =>
+  (ALSO[kind] ?? []).some((name) =>
+    [name, ...name.split(/[ -]/)].some((word) => fold(word).startsWith(wanted)),
+  );
+
+/** First letters of the label come first, then those of its second word: 'mo' is Mower, then Riding mower; other names come last. */
+export function kindsLike<Item extends { value: MachineKind; label: string }>(
   kinds: readonly Item[],
   typed: string,
 ): Item[] {
@@ -20,5 +43,10 @@ export function kindsLike<Item extends { label: string }>(
   const within = kinds.filter(
     (kind) => !begins.includes(kind) && fold(kind.label).includes(` ${wanted}`),
   );
-  return [...begins, ...within];
+  const named = [...begins, ...within];
+  const said =
+    wanted.length < ENOUGH
+      ? []
+      : kinds.filter((kind) => !named.includes(kind) && isSaid(kind.value, wanted));
+  return [...named, ...said];
 }
