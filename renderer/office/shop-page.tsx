@@ -7,6 +7,7 @@ import classes from './office.module.css';
 import { CURRENCIES, TIME_ZONES } from './places.ts';
 import { SaveBar } from './save-bar.tsx';
 import { TaxRules } from './tax-rules.tsx';
+import { useHashField } from './use-hash-field.ts';
 import { useShopForm } from './use-shop-form.ts';
 
 const KEYS = [
@@ -43,7 +44,9 @@ type TextKey = 'name' | 'address' | 'phone' | 'email' | 'taxNumber' | 'locale' |
 export function ShopPage() {
   const form = useShopForm('shop', KEYS);
   const { fields, set, errors } = form;
+  useHashField();
   const text = (key: TextKey, label: string) => ({
+    id: key,
     label,
     value: fields[key],
     error: errors[key],
@@ -105,6 +108,7 @@ export function ShopPage() {
             />
             <MoneyInput
               label="Labour, an hour"
+              id="labourRate"
               value={fields.labourRate}
               error={errors.labourRate}
               onChange={(labourRate) => set({ labourRate: labourRate ?? 0 })}

@@ -40,6 +40,7 @@ export function TaxRules({ taxes, errors, onChange }: TaxRulesProps) {
       ))}
       {taxes.length < MOST && (
         <Button
+          id="taxes"
           variant="default"
           mt="xs"
           leftSection={<IconPlus size={18} aria-hidden />}

@@ -1,4 +1,5 @@
 import type { Shop } from '../../../shared/contract/office.ts';
+import { isSample } from '../../../shared/work/office/sample-texts.ts';
 
 export interface Matter {
   says: string;
@@ -26,7 +27,7 @@ export function beforeFirst(shop: Known, staff: number): Matter[] {
       says: reachable
         ? 'Address and telephone stand on every paper.'
         : 'Address or telephone of the shop are missing on every paper.',
-      to: '/office',
+      to: shop.address === '' ? '/office#address' : '/office#phone',
       label: 'Address and telephone',
     },
     {
@@ -36,24 +37,26 @@ export function beforeFirst(shop: Known, staff: number): Matter[] {
         shop.labourRate > 0
           ? 'An hour of labour has its price.'
           : 'An hour of labour has no price yet.',
-      to: '/office',
+      to: '/office#labourRate',
       label: 'Labour, an hour',
     },
     {
       settled: taxes > 0,
       wanted: false,
       says: taxes > 0 ? 'Taxes are set.' : 'No tax is charged on anything.',
-      to: '/office',
+      to: '/office#taxes',
       label: 'Taxes',
     },
     {
-      settled: shop.claimTerms !== '',
+      settled: shop.claimTerms !== '' && !isSample(shop.claimTerms),
       wanted: true,
       says:
         shop.claimTerms === ''
           ? 'The claim ticket, which the customer signs, has no terms.'
-          : 'The claim ticket has terms.',
-      to: '/office/paper-texts',
+          : isSample(shop.claimTerms)
+            ? 'The terms on the claim ticket are still the sample.'
+            : 'The claim ticket has terms.',
+      to: '/office/paper-texts#claimTerms',
       label: 'Words on papers',
     },
     {
