@@ -95,6 +95,33 @@ describe('intake', () => {
     });
   });
 
+  test('a list of open jobs has the late ones at the head, the others by their number', async () => {
+    const { desk, by } = shop;
+    const takeIn = async (name: string, promisedFor: string | null) => {
+      serial += 1;
+      const intake = plainIntake(by);
+      const machine = { ...intake.machine, serial: `FM-5 ${serial}` };
+      const customer = { which: 'new' as const, name: `Late ${name}` };
+      return (await desk.counter.takeIn({ ...intake, customer, machine, promisedFor })).jobId;
+    };
+    const [late, later, none] = [
+      await takeIn('A', '2026-03-20'),
+      await takeIn('B', '2026-03-10'),
+      await takeIn('C', null),
+    ];
+    const listed = async () =>
+      (await desk.counter.jobs({ text: 'late', states: ['taken-in'] })).map(({ id }) => id);
+    expect(await listed()).toEqual([none, later, late]);
+    shop.setClock('2026-03-21T15:00:00.000Z');
+    expect(await listed()).toEqual([later, late, none]);
+    expect((await desk.counter.jobs({ text: 'late' })).map(({ id }) => id)).toEqual([
+      none,
+      later,
+      late,
+    ]);
+    shop.setClock('2026-03-02T20:00:00.000Z');
+  });
+
   test('a machine known by its serial number is not added twice, however it is typed', async () => {
     const intake = plainIntake(shop.by);
     const before = shop.contents();

@@ -7,6 +7,7 @@ import {
   gte,
   inArray,
   like,
+  lt,
   notInArray,
   or,
   type SQL,
@@ -18,6 +19,7 @@ import { CustomerId, JobId, jobCode } from '../../../shared/contract/ids.ts';
 import {
   isOwed,
   type JobState,
+  NO_LONGER_OWED,
   nextStates,
   waitsOn,
 } from '../../../shared/work/counter/job-state.ts';
@@ -93,14 +95,33 @@ const asCard = (row: Row): JobCard => ({
   stateNote: row.job.stateNote,
 });
 
-const cards = (store: ReadStore, where: SQL | undefined, limit: number): JobCard[] =>
-  rows(store).where(where).orderBy(desc(job.number)).limit(limit).all().map(asCard);
+const cards = (
+  store: ReadStore,
+  where: SQL | undefined,
+  limit: number,
+  first: readonly SQL[] = [],
+): JobCard[] =>
+  rows(store)
+    .where(where)
+    .orderBy(...first, desc(job.number))
+    .limit(limit)
+    .all()
+    .map(asCard);
 
+/** Late ones at the head, the one that is late longest first: those whose promised day is past and still owed. */
+const lateFirst = (today: string): SQL[] => {
+  const late = and(lt(job.promisedFor, today), notInArray(job.state, [...NO_LONGER_OWED]));
+  return [sql`iif(${late}, ${job.promisedFor}, '9999-99-99')`];
+};
+
+/**
+ * Jobs that match, the newest first; of some states those that are late come before.
+ * @param today in the shop's time zone; asked only where late ones come first
+ */
 export const findJobs = (
   store: ReadStore,
-  text: string,
-  states: readonly JobState[],
-  limit: number,
+  { text, states, limit }: { text: string; states: readonly JobState[]; limit: number },
+  today = '',
 ): JobCard[] =>
   cards(
     store,
@@ -109,6 +130,8 @@ export const findJobs = (
       states.length === 0 ? undefined : inArray(job.state, [...states]),
     ),
     limit,
+    // All jobs there ever were are not put in another order than their numbers have.
+    states.length === 0 || states.includes('handed-over') ? [] : lateFirst(today),
   );
 
 /** `w-42`, `W 000042`, `e42-1`: letter, number, and of an estimate its revision. */

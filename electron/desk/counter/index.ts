@@ -1,4 +1,6 @@
 import { dossierOf, findJobs, jobIdByNumber } from '../../../db/queries/counter/jobs.ts';
+import { shopOf } from '../../../db/queries/office.ts';
+import { dateIn } from '../../../shared/work/calendar.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
 import { amendIntake } from './amend-intake.ts';
@@ -12,8 +14,8 @@ import { promises } from './promises.ts';
 import { search } from './search.ts';
 import { takeIn } from './take-in.ts';
 
-const jobs = os.counter.jobs.handler(({ input, context }) =>
-  findJobs(context.store.read, input.text, input.states, input.limit),
+const jobs = os.counter.jobs.handler(({ input, context: { store, now } }) =>
+  findJobs(store.read, input, dateIn(shopOf(store.read).timeZone, now())),
 );
 
 const job = os.counter.job.handler(({ input, context: { store } }) => {

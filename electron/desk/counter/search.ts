@@ -15,7 +15,7 @@ const joined = (...facts: string[]): string => facts.filter(Boolean).join(' · '
 
 export const search = os.counter.search.handler(({ input: { text }, context }) => {
   const store = context.store.read;
-  const jobs = findJobs(store, text, [], EACH);
+  const jobs = findJobs(store, { text, states: [], limit: EACH });
   const found = new Set(jobs.map(({ id }) => id));
   const hits: SearchHit[] = [
     ...jobs.map((job) => ({

@@ -69,7 +69,7 @@ export const nextStates = (state: JobState): readonly JobState[] => NEXT[state];
 /** Whether a job may go from one state to another; staying is not a move. */
 export const canMove = (from: JobState, to: JobState): boolean => NEXT[from].includes(to);
 
-const NO_LONGER_OWED: readonly JobState[] = ['ready', 'handed-over', 'stopped'];
+export const NO_LONGER_OWED: readonly JobState[] = ['ready', 'handed-over', 'stopped'];
 
 /** Whether the promised day still binds: a machine that is ready or stopped waits to be fetched. */
 export const isOwed = (state: JobState): boolean => !NO_LONGER_OWED.includes(state);
