@@ -4,6 +4,7 @@ import { type ReactNode, useEffect, useLayoutEffect, useRef, useState } from 're
 import { useNavigationType } from 'react-router';
 import { useJobIfAny } from './job.tsx';
 import classes from './page.module.css';
+import { focusPage } from './page-start.ts';
 import { RefusalAlert, refusalOf } from './refusal.tsx';
 
 interface PageProps {
@@ -53,11 +54,7 @@ function usePageStart(title: string) {
     if (came === 'PUSH') window.scrollTo(0, 0);
   }, [came]);
   useEffect(() => {
-    const active = document.activeElement;
-    const main = heading.current?.closest('main');
-    const dialogOpen = document.querySelector('[role="dialog"]') !== null;
-    if (!dialogOpen && main !== null && main !== undefined && !main.contains(active))
-      heading.current?.focus({ preventScroll: true });
+    if (document.querySelector('[role="dialog"]') === null) focusPage();
   }, []);
   return heading;
 }

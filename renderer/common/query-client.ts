@@ -1,11 +1,25 @@
 import { ORPCError } from '@orpc/client';
-import { MutationCache, QueryCache, QueryClient } from '@tanstack/react-query';
+import { focusManager, MutationCache, QueryCache, QueryClient } from '@tanstack/react-query';
 import { deskQuery } from './desk.ts';
 
 /** A refusal stays the same however often one asks; a lost connection may come back. */
 const mayComeBack = (error: unknown): boolean => !(error instanceof ORPCError);
 
+/** A window that is brought to the front asks at once what was written meanwhile, hidden before or only behind. */
+function askAtFront(): void {
+  focusManager.setEventListener((onFocus) => {
+    const look = () => document.visibilityState === 'visible' && onFocus();
+    window.addEventListener('focus', look);
+    document.addEventListener('visibilitychange', look);
+    return () => {
+      window.removeEventListener('focus', look);
+      document.removeEventListener('visibilitychange', look);
+    };
+  });
+}
+
 export function makeQueryClient(): QueryClient {
+  askAtFront();
   const pulse = deskQuery.office.about.key();
   // When a call finds nobody at the other end, the frame's own question finds out at once.
   const askForPulse = (error: unknown, kind: unknown): void => {

@@ -19,7 +19,7 @@ const WithIssues = z.object({ issues: z.array(Issue) });
 
 const OUTSIDE = {
   CONNECTION_LOST:
-    'Tappet’s store does not answer. See that Tappet is still running on its computer, then try again. What you typed is still here.',
+    'Tappet’s store does not answer. See that Tappet is still running on its computer, then try again. If it was started anew, open the address that it printed; what you typed is kept.',
   NO_KEY:
     'This window has no key to the shop any more. Open the address that Tappet printed when it started.',
   UNEXPECTED:

@@ -66,6 +66,8 @@ test('Enter before the answer is there opens the first of that answer', async ({
   await page.keyboard.type(name);
   await page.keyboard.press('Enter');
   await expect(page).toHaveURL(new RegExp(`/job/${code}$`));
+  // The focus is on the page that was opened, so that Tab goes to its first action.
+  await expect(page.getByRole('heading', { level: 1 })).toBeFocused();
 });
 
 test('a search without an answer says what to try', async ({ page, by }) => {

@@ -19,6 +19,8 @@ type StockedPart = Pick<
 /** A line with what the shelf says of its part. */
 const asProposal = ({ part, ...line }: ProposedLine<StockedPart>): Proposal => ({
   ...line,
+  // An hour of labour that has no rate is not free.
+  priceToSet: line.priceToSet || (line.kind === 'labour' && line.unitPrice === 0),
   partId: part?.id ?? null,
   partNumber: part?.number ?? '',
   unitCost: part?.cost ?? null,

@@ -15,6 +15,7 @@ export function usePulse() {
   const pulse = useQuery(
     deskQuery.office.about.queryOptions({
       input: {},
+      refetchOnWindowFocus: 'always',
       refetchInterval: (query) => (query.state.status === 'error' ? LOST : CALM),
     }),
   );

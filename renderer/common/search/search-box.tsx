@@ -18,7 +18,13 @@ const searchOptions = (text: string) =>
     placeholderData: keepPreviousData,
   });
 
-export function SearchBox({ onClose }: { onClose: () => void }) {
+interface SearchBoxProps {
+  onClose: () => void;
+  /** Told before it closes that something is opened. */
+  onGo: () => void;
+}
+
+export function SearchBox({ onClose, onGo }: SearchBoxProps) {
   const navigate = useNavigate();
   const client = useQueryClient();
   const list = useId();
@@ -35,6 +41,7 @@ export function SearchBox({ onClose }: { onClose: () => void }) {
 
   const open = (one: Found | undefined) => {
     if (one === undefined) return;
+    onGo();
     onClose();
     void navigate(one.to);
   };

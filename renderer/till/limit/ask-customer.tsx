@@ -62,7 +62,7 @@ function Ask(props: AskCustomerProps & { ahead: BillAhead }) {
       title={
         stopped && (ahead.over > 0 || isFirstAsking(ahead))
           ? stoppedWords(ahead, money)
-          : `With what came since the estimate the bill is heading to ${sumInWords(money(total), unpriced.length)}`
+          : `${ahead.estimate === null ? 'With what was found' : 'With what came since the estimate'} the bill is heading to ${sumInWords(money(total), unpriced.length)}`
       }
     >
       {stopped && (
