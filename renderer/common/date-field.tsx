@@ -1,12 +1,11 @@
 import { ActionIcon, Popover, TextInput, type TextInputProps } from '@mantine/core';
-import { DatePicker } from '@mantine/dates';
 import { IconCalendar } from '@tabler/icons-react';
 import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { Calendar } from './calendar.tsx';
 import { readDate } from './date-text.ts';
 import { useFormat } from './format.ts';
 import { useShop, useToday } from './shop.tsx';
 import { useTyped } from './use-typed.ts';
-import { weekStart } from './week-start.ts';
 
 interface DateFieldProps
   extends Omit<TextInputProps, 'value' | 'onChange' | 'defaultValue' | 'type'> {
@@ -15,17 +14,6 @@ interface DateFieldProps
   value: string | null;
   onChange: (isoDate: string | null) => void;
 }
-
-const CALENDAR_WORDS = {
-  previousMonth: 'Month before',
-  nextMonth: 'Month after',
-  monthLevelControl: 'Choose the month',
-  previousYear: 'Year before',
-  nextYear: 'Year after',
-  yearLevelControl: 'Choose the year',
-  previousDecade: 'Ten years before',
-  nextDecade: 'Ten years after',
-};
 
 const HINT = 'Type a date: +3, fri, 12, or the date in full.';
 
@@ -106,15 +94,7 @@ export function DateField({ value, onChange, error, onBlur, onKeyDown, ...input 
         />
       </Popover.Target>
       <Popover.Dropdown role="dialog" aria-label="Calendar">
-        <DatePicker
-          value={value}
-          onChange={choose}
-          defaultDate={value ?? today}
-          hideOutsideDates
-          weekendDays={[]}
-          ariaLabels={CALENDAR_WORDS}
-          firstDayOfWeek={weekStart(locale)}
-        />
+        <Calendar value={value} onChoose={choose} />
       </Popover.Dropdown>
     </Popover>
   );

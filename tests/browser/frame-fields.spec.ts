@@ -32,7 +32,7 @@ test('a signature is drawn, kept over a reload, and cleared', async ({ page, by 
   await expect.poll(() => ink(page)).toBeGreaterThan(200);
   await page.getByRole('button', { name: 'Clear', exact: true }).click();
   await expect(name).toHaveValue('');
-  expect(await ink(page)).toBe(0);
+  await expect.poll(() => ink(page)).toBe(0);
 });
 
 test('a date is typed in short, understood in full, and picked from the calendar', async ({
@@ -58,6 +58,23 @@ test('a date is typed in short, understood in full, and picked from the calendar
   await page.keyboard.press('Enter');
   await expect(page.getByText('(tomorrow)')).toBeVisible();
   await expect(field).toBeFocused();
+
+  // The arrows go on into the next month, and back.
+  await field.fill('2028-02-29');
+  await field.press('Alt+ArrowDown');
+  const day = (name: string) => page.getByRole('button', { name, exact: true });
+  await expect(day('29 February 2028')).toBeFocused();
+  await page.keyboard.press('ArrowRight');
+  await expect(day('1 March 2028')).toBeFocused();
+  await page.keyboard.press('ArrowLeft');
+  await expect(day('29 February 2028')).toBeFocused();
+  await page.keyboard.press('ArrowDown');
+  await expect(day('7 March 2028')).toBeFocused();
+  await page.keyboard.press('ArrowUp');
+  await expect(day('29 February 2028')).toBeFocused();
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Enter');
+  await expect(field).toHaveValue('2028-03-07');
 });
 
 test('an issued paper is saved byte for byte', async ({ page, desk, by }) => {
@@ -70,5 +87,6 @@ test('an issued paper is saved byte for byte', async ({ page, desk, by }) => {
     page.getByRole('menuitem', { name: 'Save the PDF' }).click(),
   ]);
   expect(download.suggestedFilename()).toBe(claimTicket.fileName);
-  expect(readFileSync(await download.path()).toString('base64')).toBe(pdf);
+  const saved = await download.path();
+  expect(readFileSync(saved).toString('base64')).toBe(pdf);
 });
