@@ -51,7 +51,7 @@ test('a back-up is made, kept elsewhere, brought back from the list, and on a ne
   await expect(
     page.getByRole('cell', { name: /Brought the shop back from a back-up/ }).first(),
   ).toBeVisible();
-  expect(await desk.counter.findCustomers({ text: name })).toEqual([]);
+  await expect.poll(() => desk.counter.findCustomers({ text: name })).toEqual([]);
 
   const server = await startServer('empty');
   try {

@@ -134,7 +134,9 @@ test('an interrupted torque sequence goes on from the right bolt, and is begun a
   await expect(button(page, 'Bolt 2 pulled')).toBeVisible();
   await expect(hand(page)).toContainText('Stage 2 of 2');
   await expect(hand(page)).toContainText('Set the wrench to23 N·m');
-  expect((await button(page, 'Bolt 2 pulled').boundingBox())?.height).toBeGreaterThanOrEqual(64);
+  await expect
+    .poll(async () => (await button(page, 'Bolt 2 pulled').boundingBox())?.height)
+    .toBeGreaterThanOrEqual(64);
 
   // The telephone rings, the window is closed.
   await page.reload();
@@ -150,11 +152,12 @@ test('an interrupted torque sequence goes on from the right bolt, and is begun a
   await expect(hand(page).getByText('Pulled so far: 6')).toBeVisible();
   for (const turn of [2, 3]) await button(page, `Bolt ${turn} pulled`).tap();
   await expect(hand(page).getByText('Every bolt was pulled to every stage.')).toBeVisible();
-  const { features } = await desk.bench.sheet({ jobId });
-  const stages = features.find(({ feature }) => feature === 'head-bolt-torque')?.places ?? [];
-  expect(stages.map(({ readings }) => readings.map(({ text, unit }) => `${text} ${unit}`))).toEqual(
-    [['11.5 N·m'], ['23 N·m']],
-  );
+  const stages = async () => {
+    const { features } = await desk.bench.sheet({ jobId });
+    const { places = [] } = features.find(({ feature }) => feature === 'head-bolt-torque') ?? {};
+    return places.map(({ readings }) => readings.map(({ text, unit }) => `${text} ${unit}`));
+  };
+  await expect.poll(stages).toEqual([['11.5 N·m'], ['23 N·m']]);
 
   await button(page, 'Begin anew…').tap();
   await page.getByRole('button', { name: 'All are loose: begin anew' }).tap();
@@ -167,8 +170,9 @@ test('an interrupted torque sequence goes on from the right bolt, and is begun a
   await expect(hand(page).getByText('Every bolt was pulled to every stage.')).toBeVisible();
   await button(page, /^Tightened/).press('Enter');
   await expect(titled(page, /^Rod cap/)).toBeFocused();
-  const { steps } = await desk.bench.build({ jobId });
-  expect(steps.find(({ key }) => key === 'head-bolts')).toMatchObject({
+  const headBolts = async () =>
+    (await desk.bench.build({ jobId })).steps.find(({ key }) => key === 'head-bolts');
+  await expect.poll(headBolts).toMatchObject({
     state: 'passed',
     doneBefore: expect.arrayContaining([expect.stringMatching(/^Rod cap/)]),
   });

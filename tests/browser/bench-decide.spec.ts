@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test';
 import type { JobId, StaffId } from '../../shared/contract/ids.ts';
-import { benchJob, expect, test } from './bench-shop.ts';
+import { benchJob, expect, test, unique } from './bench-shop.ts';
 import type { Desk } from './desk-client.ts';
 import { looksRightInEitherTheme } from './faultless.ts';
 
@@ -27,7 +27,7 @@ async function wornJob(desk: Desk, by: StaffId) {
       gaugeId: job.gaugeId,
       keepAsTyped: true,
     });
-  const number = `QL ${Date.now().toString(36)}`;
+  const number = unique('QL');
   const piston = await desk.parts.add({
     by,
     number,
@@ -77,9 +77,10 @@ test.describe('by touch on a tablet', () => {
     await expect(page.getByText('2 of 9 decided')).toBeVisible();
 
     for (const target of await page.getByRole('radio').all()) {
-      const box = await target.boundingBox();
-      expect(box?.height).toBeGreaterThanOrEqual(44);
-      expect(box?.width).toBeGreaterThanOrEqual(44);
+      await expect
+        .poll(async () => (await target.boundingBox())?.height)
+        .toBeGreaterThanOrEqual(44);
+      await expect.poll(async () => (await target.boundingBox())?.width).toBeGreaterThanOrEqual(44);
     }
 
     const follows = card(page, 'What follows for the estimate');
@@ -96,10 +97,12 @@ test.describe('by touch on a tablet', () => {
 
     await page.goBack();
     await expect(follows.getByText('All of it is in the estimate already.')).toBeVisible();
-    expect(await standingOf(desk, jobId, 'cylinder')).toMatchObject({
-      step: 0.25,
-      machineTo: { low: 68.25, high: 68.29 },
-    });
+    await expect
+      .poll(() => standingOf(desk, jobId, 'cylinder'))
+      .toMatchObject({
+        step: 0.25,
+        machineTo: { low: 68.25, high: 68.29 },
+      });
   });
 });
 
@@ -135,7 +138,7 @@ test('by the keyboard: against the advice only with a reason; decided anew, the 
   await expect(bore).toContainText('Next oversize +0.50 mm, to 68.51–68.54 mm');
   await bore.locator('summary').press('Enter');
   await expect(bore.locator('s', { hasText: 'Reuse' })).toBeVisible();
-  expect(await standingOf(desk, jobId, 'cylinder')).toMatchObject({ step: 0.5 });
+  await expect.poll(() => standingOf(desk, jobId, 'cylinder')).toMatchObject({ step: 0.5 });
 });
 
 test('a stop proposes no line, and to move the job, which a person does', async ({
@@ -151,12 +154,12 @@ test('a stop proposes no line, and to move the job, which a person does', async 
   await engine.getByRole('button', { name: /^Decide: stop/ }).click();
   const follows = card(page, 'What follows for the estimate');
   await expect(follows).toContainText('The job itself has not moved');
-  expect((await desk.counter.job({ id: jobId })).state).toBe('taken-in');
+  await expect.poll(async () => (await desk.counter.job({ id: jobId })).state).toBe('taken-in');
   await follows.getByRole('button', { name: /^Move/ }).click();
   await page.getByRole('textbox', { name: 'Why the work stops' }).fill('Not worth it');
   await page.getByRole('button', { name: 'Move to ‘Stopped’' }).click();
   await expect(page.getByText('Stopped').first()).toBeVisible();
-  expect((await desk.counter.job({ id: jobId })).state).toBe('stopped');
+  await expect.poll(async () => (await desk.counter.job({ id: jobId })).state).toBe('stopped');
 });
 
 test('deciding has no accessibility faults and nothing beyond its edges', async ({

@@ -36,8 +36,9 @@ test('a hold point names what it lacks, and is overridden and reopened in writin
   await again.getByRole('textbox').fill('Another coil was fitted');
   await again.getByRole('button', { name: 'Reopen' }).click();
   await expect(point).toContainText(/Reopened by .*Another coil was fitted/);
-  const sheet = await desk.bench.sheet({ jobId });
-  expect(sheet.holdPoints.find(({ key }) => key === 'air-gap')?.state).toBe('open');
+  const airGap = async () =>
+    (await desk.bench.sheet({ jobId })).holdPoints.find(({ key }) => key === 'air-gap')?.state;
+  await expect.poll(airGap).toBe('open');
 });
 
 test('the missing reading is one step away, and the point is passed with it', async ({

@@ -1,4 +1,4 @@
-import { benchJob, expect, readingField, test } from './bench-shop.ts';
+import { benchJob, expect, readingField, readingsOf, test } from './bench-shop.ts';
 import { noFaults, noFaultsInEitherTheme } from './faultless.ts';
 
 test('a gauge found bad says which readings it touched, and they say so themselves', async ({
@@ -58,11 +58,9 @@ test('valve lash asks where the engine stands before it takes a value', async ({
   await page.keyboard.type('0.15');
   await page.keyboard.press('Enter');
   await expect(page.getByText('Every place has a reading')).toBeVisible();
-  const { features } = await desk.bench.sheet({ jobId });
-  const lash = features.find(({ feature }) => feature === 'valve-lash-intake');
-  expect(lash?.places[0]?.readings).toMatchObject([
-    { text: '0.15', position: 'just-past-top-dead-centre' },
-  ]);
+  await expect
+    .poll(async () => (await readingsOf(desk, jobId, 'valve-lash-intake'))?.[0])
+    .toMatchObject([{ text: '0.15', position: 'just-past-top-dead-centre' }]);
 });
 
 test('a foot switch records with a space; without one a space belongs to the unit', async ({
@@ -83,12 +81,9 @@ test('a foot switch records with a space; without one a space belongs to the uni
   await page.keyboard.type('17lbf·ft');
   await page.keyboard.press('Space');
   await expect(page.getByRole('button', { name: /^Next/ })).toBeFocused();
-  const { features } = await desk.bench.sheet({ jobId });
-  const bolts = features.find(({ feature }) => feature === 'head-bolt-torque');
-  expect(bolts?.places.map(({ readings }) => readings.map(({ text }) => text))).toEqual([
-    ['8.5 lbf·ft'],
-    ['17lbf·ft'],
-  ]);
+  await expect
+    .poll(() => readingsOf(desk, jobId, 'head-bolt-torque'))
+    .toMatchObject([[{ text: '8.5 lbf·ft' }], [{ text: '17lbf·ft' }]]);
 });
 
 test('two legs that disagree by ten are questioned without a band, and scatter is settled', async ({

@@ -1,4 +1,4 @@
-import { benchJob, expect, readingField, test } from './bench-shop.ts';
+import { benchJob, expect, readingField, readingsOf, test } from './bench-shop.ts';
 import { looksRightInEitherTheme } from './faultless.ts';
 
 // The air gap of 0.2 to 0.4 mm set at 0.3, and 0.03 as a slip of ten: common practice, no source.
@@ -22,18 +22,15 @@ test('0.03 against 0.2 to 0.4 mm is questioned with 0.3? and kept as typed', asy
   // A second Enter, or a gauge that types one, takes neither.
   await page.keyboard.press('Enter');
   await expect(question).toBeVisible();
-  const airGap = async () =>
-    (await desk.bench.sheet({ jobId })).features
-      .find(({ feature }) => feature === 'coil-air-gap')
-      ?.places.flatMap(({ readings }) => readings);
-  expect(await airGap()).toEqual([]);
+  const airGap = async () => (await readingsOf(desk, jobId, 'coil-air-gap'))?.flat();
+  await expect.poll(airGap).toEqual([]);
 
   await page.keyboard.press('Tab');
   await page.keyboard.press('Tab');
   await page.keyboard.press('Enter');
   await expect(question).toBeHidden();
   await expect(page.getByText('kept as typed; 0.3 was asked about')).toBeVisible();
-  expect(await airGap()).toMatchObject([
+  await expect.poll(airGap).toMatchObject([
     {
       text: '0.03',
       valueBase: 0.03,
@@ -61,12 +58,9 @@ test('the likely value is taken by one key, and nothing is recorded on the way b
   await expect(question).toBeFocused();
   await page.keyboard.press('t');
   await expect(readingField(page)).toHaveAccessibleName(/leg 2/);
-  const sheet = await desk.bench.sheet({ jobId });
-  const gap = sheet.features.find(({ feature }) => feature === 'coil-air-gap');
-  expect(gap?.places.map(({ readings }) => readings.map(({ text }) => text))).toEqual([
-    ['0.3'],
-    [],
-  ]);
+  await expect
+    .poll(() => readingsOf(desk, jobId, 'coil-air-gap'))
+    .toMatchObject([[{ text: '0.3' }], []]);
 });
 
 test('Enter records and goes to the next place; verdict while typing, gauge and unit stick', async ({
@@ -100,12 +94,14 @@ test('Enter records and goes to the next place; verdict while typing, gauge and 
   const next = page.getByRole('button', { name: 'Next: Piston skirt' });
   await expect(next).toBeFocused();
 
-  const sheet = await desk.bench.sheet({ jobId });
-  const bore = sheet.features.find(({ feature }) => feature === 'bore');
-  expect(
-    bore?.places.map(({ readings }) => readings.map(({ text, unit }) => [text, unit])),
-  ).toEqual(typed.map((text) => [[text, text.endsWith('in') ? 'in' : 'mm']]));
-  expect(bore?.places.every(({ readings }) => readings[0]?.gauge?.id === gaugeId)).toBe(true);
+  const kept = typed.map((text) => ({
+    text,
+    unit: text.endsWith('in') ? 'in' : 'mm',
+    gauge: { id: gaugeId },
+  }));
+  await expect
+    .poll(() => readingsOf(desk, jobId, 'bore'))
+    .toMatchObject(kept.map((reading) => [reading]));
   await expect(page.getByRole('row', { name: /Bore taper/ })).toBeVisible();
 
   await page.keyboard.press('Enter');
@@ -145,12 +141,9 @@ test('head bolts go stage by stage, each to its own torque', async ({ page, desk
   await page.keyboard.type('17 lbf·ft');
   await page.keyboard.press('Enter');
   await expect(page.getByRole('button', { name: /^Next/ })).toBeFocused();
-  const sheet = await desk.bench.sheet({ jobId });
-  const bolts = sheet.features.find(({ feature }) => feature === 'head-bolt-torque');
-  expect(bolts?.places.map(({ readings }) => readings.map(({ verdict }) => verdict))).toEqual([
-    ['within'],
-    ['within'],
-  ]);
+  await expect
+    .poll(() => readingsOf(desk, jobId, 'head-bolt-torque'))
+    .toMatchObject([[{ verdict: 'within' }], [{ verdict: 'within' }]]);
 });
 
 test('the bench has no accessibility faults on a tablet', async ({ page, desk, by }) => {

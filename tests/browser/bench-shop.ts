@@ -2,10 +2,12 @@ import type { Page } from '@playwright/test';
 import type { EngineModelId, GaugeId, JobId, StaffId } from '../../shared/contract/ids.ts';
 import { type Desk, deskAt, ownerOf } from './desk-client.ts';
 import { test as base, expect } from './fixtures.ts';
+import { toldNow } from './told-time.ts';
 
 /** Tests of one worker share a shop: names are made once. */
 let made = 0;
-export const unique = (name: string): string => `${name} ${Date.now().toString(36)}${++made}`;
+export const unique = (name: string): string =>
+  `${name} ${toldNow().getTime().toString(36)}${++made}`;
 
 export interface BenchJob {
   code: string;
@@ -110,6 +112,12 @@ export const takenIn = (desk: Desk, by: StaffId, engineModel: string) =>
     complaint: 'Will not start',
     signature: { name: 'Ødegård Berg' },
   });
+
+/** What was read at each place of a feature. */
+export const readingsOf = async (desk: Desk, jobId: JobId, wanted: string) =>
+  (await desk.bench.sheet({ jobId })).features
+    .find(({ feature }) => feature === wanted)
+    ?.places.map(({ readings }) => readings);
 
 export const test = base.extend<{ desk: Desk; by: StaffId }>({
   desk: async ({ server, session }, use) => {

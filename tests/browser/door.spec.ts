@@ -16,7 +16,7 @@ test('the address opens the program once and leaves no key behind', async ({ ope
     await expect(page.getByRole('main')).toBeVisible();
     await page.reload();
     await expect(page.getByRole('main')).toBeVisible();
-    expect(await page.evaluate(() => document.cookie)).toBe('');
+    await expect.poll(() => page.evaluate(() => document.cookie)).toBe('');
     expect(refusals).toEqual([]);
 
     const stranger = await openContext();

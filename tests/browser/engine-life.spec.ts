@@ -158,7 +158,7 @@ test('running hours are asked where they cost a hurried hand no key', async ({
     engineHours: 812.5,
     signature: { name: 'Ødegård Berg' },
   });
-  expect((await desk.counter.job({ id: jobId })).engineHours).toBe(812.5);
+  await expect.poll(async () => (await desk.counter.job({ id: jobId })).engineHours).toBe(812.5);
   await page.goto(`/job/${code}`);
   await expect(page.getByText('812.5 at intake')).toBeVisible();
   await page.goto('/take-in');

@@ -1,5 +1,6 @@
 import { addDays } from '../../shared/work/calendar.ts';
 import { expect, openPage, takenIn, test, unique } from './frame-shop.ts';
+import { textsOf } from './text-of.ts';
 
 test('every room is two letters away, and a job’s pages too', async ({ page, desk, by }) => {
   const { code } = await takenIn(desk, by, unique('Keys One'));
@@ -77,13 +78,14 @@ test('who is at the station changes by one key, and stays', async ({ page, desk,
   await openPage(page, '/');
   await page.keyboard.press('F8');
   const people = page.getByRole('dialog').getByRole('listitem');
-  await expect(people.filter({ hasText: name })).toBeVisible();
-  const place = (await people.allInnerTexts()).findIndex((text) => text.includes(name)) + 1;
+  const place = (await textsOf(people, name)).findIndex((text) => text.includes(name)) + 1;
   expect(place).toBeLessThanOrEqual(9);
   await page.keyboard.press(String(place));
   await expect(page.getByRole('dialog')).toBeHidden();
   await expect(page.getByRole('button', { name: `${name} at this station` })).toBeVisible();
-  expect(await page.evaluate(() => localStorage.getItem('tappet.station'))).toBe(person.id);
+  await expect
+    .poll(() => page.evaluate(() => localStorage.getItem('tappet.station')))
+    .toBe(person.id);
 });
 
 test('a job is moved with the keyboard, and a reason is asked for', async ({ page, desk, by }) => {

@@ -2,10 +2,12 @@ import { expect, type Page } from '@playwright/test';
 import type { StaffId } from '../../shared/contract/ids.ts';
 import { type Desk, deskAt, ownerOf } from './desk-client.ts';
 import { test as base } from './fixtures.ts';
+import { toldNow } from './told-time.ts';
 
 /** Tests of one worker share a shop: names are made once. */
 let made = 0;
-export const unique = (name: string): string => `${name} ${Date.now().toString(36)}${++made}`;
+export const unique = (name: string): string =>
+  `${name} ${toldNow().getTime().toString(36)}${++made}`;
 
 /** A page past the key with its owner at the station, and the desk behind it. */
 export const test = base.extend<{ desk: Desk; by: StaffId }>({
@@ -51,7 +53,7 @@ export async function openPage(page: Page, address: string): Promise<void> {
  */
 export async function pressPaced(page: Page, keys: readonly string[], pace: number): Promise<void> {
   const session = await page.context().newCDPSession(page);
-  const start = Date.now() / 1000;
+  const start = toldNow().getTime() / 1000;
   for (const [index, key] of keys.entries()) {
     const timestamp = start + (index * pace) / 1000;
     const { text, code } = WIRED[key] ?? { text: key, code: '' };

@@ -136,8 +136,9 @@ prepared('both sign, and the work order says so', async ({ page, desk }) => {
   await noFaultsInEitherTheme(page);
   await row.getByRole('button', { name: 'Issue 1 part' }).click();
   await expect(row).toHaveCount(0);
-  const { part } = await desk.parts.part({ id: rings.id });
-  expect([part.onHand, part.promised]).toEqual([2000, 0]);
+  await expect
+    .poll(async () => (await desk.parts.part({ id: rings.id })).part)
+    .toMatchObject({ onHand: 2000, promised: 0 });
 });
 
 prepared('what still stands in the way is named, with the way to it', async ({ page, desk }) => {

@@ -1,12 +1,13 @@
 import { noFaults, noFaultsInEitherTheme } from './faultless.ts';
 import { expect, openPage, takenIn, test, unique } from './frame-shop.ts';
+import { toldNow } from './told-time.ts';
 
 test('what a job misses is ordered from a supplier, comes short and dearer, and the rest is given up', async ({
   page,
   desk,
   by,
 }) => {
-  const tag = String(Date.now()).slice(-9);
+  const tag = String(toldNow().getTime()).slice(-9);
   const supplier = `Tolver ${tag}`;
   const gaskets = await desk.parts.add({
     by,
@@ -74,8 +75,9 @@ test('what a job misses is ordered from a supplier, comes short and dearer, and 
     '$20.00 → $22.40',
   );
   await expect(page.getByText('In part', { exact: true })).toBeVisible();
-  const { parts } = await desk.parts.jobParts({ jobId });
-  expect(parts).toMatchObject([{ promised: 1_000, missing: 1_000, onOrder: 1_000 }]);
+  await expect
+    .poll(async () => (await desk.parts.jobParts({ jobId })).parts)
+    .toMatchObject([{ promised: 1_000, missing: 1_000, onOrder: 1_000 }]);
 
   await page.getByRole('link', { name: 'All orders' }).click();
   await page.getByText('Part by part').click();
@@ -91,7 +93,7 @@ test('what a job misses is ordered from a supplier, comes short and dearer, and 
 });
 
 test('an old part is taken in, sent back and credited', async ({ page, desk, by }) => {
-  const tag = String(Date.now()).slice(-9);
+  const tag = String(toldNow().getTime()).slice(-9);
   const supplier = `Harle ${tag}`;
   await desk.parts.addSupplier({ by, name: supplier });
   const starter = await desk.parts.add({

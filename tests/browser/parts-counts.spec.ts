@@ -4,12 +4,13 @@ import { LabelSettings } from '../../shared/contract/parts/index.ts';
 import { readBarcode, readPaper } from '../unit/paper/reading-back.ts';
 import { noFaultsInEitherTheme } from './faultless.ts';
 import { test } from './taxed-shop.ts';
+import { toldNow } from './told-time.ts';
 
 test('a bin is counted blind by the keyboard, and its difference explained', async ({
   page,
   taxed: { desk, by },
 }) => {
-  const bin = `Q${Date.now()}`;
+  const bin = `Q${toldNow().getTime()}`;
   const add = (number: string, more: { bin: string }) =>
     desk.parts.add({ by, number: `${number} ${bin}`, description: 'Gasket', price: 100, ...more });
   const here = await add('CT 1', { bin });
@@ -46,15 +47,19 @@ test('a bin is counted blind by the keyboard, and its difference explained', asy
   await page.keyboard.press('Escape');
   await page.keyboard.press('Enter');
   await expect(page.getByRole('cell', { name: '−2 pc' })).toBeVisible();
-  expect((await desk.parts.part({ id: here.id })).part.onHand).toBe(7_652_000);
-  expect((await desk.parts.counts({}))[0]).toMatchObject({ bin, unexplained: 1 });
+  await expect
+    .poll(async () => (await desk.parts.part({ id: here.id })).part.onHand)
+    .toBe(7_652_000);
+  await expect
+    .poll(async () => (await desk.parts.counts({}))[0])
+    .toMatchObject({ bin, unexplained: 1 });
 });
 
 test('labels begin at the free one and are read back; reports are kept as CSV', async ({
   page,
   taxed: { desk, by },
 }) => {
-  const number = `LB ${Date.now()}`;
+  const number = `LB ${toldNow().getTime()}`;
   const { id } = await desk.parts.add({ by, number, description: 'Piston', price: 100 });
   await desk.parts.move({ by, partId: id, kind: 'received', quantity: 3_000 });
   await desk.parts.setLabelSettings({ by, settings: LabelSettings.parse({}) });
@@ -71,8 +76,10 @@ test('labels begin at the free one and are read back; reports are kept as CSV', 
     return new Uint8Array(await readFile(await (await downloading).path()));
   };
   const pdf = await saved('Save as PDF');
-  expect((await readPaper(pdf)).pages).toHaveLength(2);
-  expect(await readBarcode(pdf, 180, 2)).toEqual([{ format: 'Code128', text: number }]);
+  const { pages } = await readPaper(pdf);
+  expect(pages).toHaveLength(2);
+  const barcodes = await readBarcode(pdf, 180, 2);
+  expect(barcodes).toEqual([{ format: 'Code128', text: number }]);
 
   await page.getByRole('button', { name: 'Sizes and symbol' }).click();
   await page.getByRole('textbox', { name: 'Columns', exact: true }).fill('9');
@@ -84,7 +91,6 @@ test('labels begin at the free one and are read back; reports are kept as CSV', 
   await page.getByRole('link', { name: 'Reports', exact: true }).click();
   await expect(page.getByRole('cell', { name: number, exact: true })).toBeVisible();
   await noFaultsInEitherTheme(page);
-  expect(new TextDecoder().decode(await saved('Save as CSV: Shelves'))).toContain(
-    `${number},Piston,`,
-  );
+  const shelves = await saved('Save as CSV: Shelves');
+  expect(new TextDecoder().decode(shelves)).toContain(`${number},Piston,`);
 });

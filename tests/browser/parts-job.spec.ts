@@ -2,6 +2,7 @@ import type { PartId, StaffId } from '../../shared/contract/ids.ts';
 import type { Desk } from './desk-client.ts';
 import { noFaultsInEitherTheme } from './faultless.ts';
 import { expect, openPage, scan, takenIn, test, unique } from './frame-shop.ts';
+import { toldNow } from './told-time.ts';
 
 /** An order of one part for the shelf, to a supplier of its own. */
 async function orderOf(desk: Desk, by: StaffId, line: { partId: PartId; quantity: number }) {
@@ -19,7 +20,7 @@ test('a job waits for a gasket set, is issued a piston under its former number, 
   desk,
   by,
 }) => {
-  const tag = String(Date.now()).slice(-9);
+  const tag = String(toldNow().getTime()).slice(-9);
   const shelve = (number: string, description: string, barcode = '') =>
     desk.parts.add({ by, number, description, price: 4_000, cost: 2_000, barcode });
   const former = await shelve(`F${tag}`, 'Piston +0.50, first series');
@@ -93,8 +94,9 @@ test('a job waits for a gasket set, is issued a piston under its former number, 
   await page.keyboard.press('Enter');
   await expect(dialog).toBeHidden();
   await expect(row(gaskets.number)).toContainText('1 came back');
-  const { part } = await desk.parts.part({ id: gaskets.id });
-  expect([part.onHand, part.promised, part.onOrder, part.worth]).toEqual([1_000, 0, 1_000, 2_000]);
+  await expect
+    .poll(async () => (await desk.parts.part({ id: gaskets.id })).part)
+    .toMatchObject({ onHand: 1_000, promised: 0, onOrder: 1_000, worth: 2_000 });
 
   // The shelf is empty now: what is in the hand all the same is issued with a reason, and listed.
   await field.fill(piston.number);

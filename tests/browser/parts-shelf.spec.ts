@@ -1,6 +1,7 @@
 import { expect } from '@playwright/test';
 import { noFaultsInEitherTheme } from './faultless.ts';
 import { takeInJob, test } from './taxed-shop.ts';
+import { toldNow } from './told-time.ts';
 
 test('a part is found by its number however it is typed, and by its barcode', async ({
   page,
@@ -21,7 +22,7 @@ test('a part is found by its number however it is typed, and by its barcode', as
 });
 
 test('a part is added by the keyboard; its number can’t be taken twice', async ({ page }) => {
-  const number = `NK ${Date.now()}-b`;
+  const number = `NK ${toldNow().getTime()}-b`;
   await page.goto('/parts');
   await page.getByRole('textbox', { name: 'Search parts' }).fill(number);
   await expect(page.getByText('No part goes with')).toBeVisible();
@@ -58,7 +59,7 @@ test('movements: received, issued to a job, too many, scrapped with a reason, co
   const { code } = await takeInJob(taxed, 'Ødegård');
   const part = await desk.parts.add({
     by,
-    number: `OIL ${Date.now()}`,
+    number: `OIL ${toldNow().getTime()}`,
     description: 'Engine oil',
     unit: 'L',
     price: 890,

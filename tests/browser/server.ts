@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { copyDemoStore } from './demo-store.ts';
-import { toldAhead, toldStart } from './told-time.ts';
+import { toldAhead, toldAheadAnew, toldStart } from './told-time.ts';
 
 const root = resolve(import.meta.dirname, '..', '..');
 
@@ -34,7 +34,7 @@ export async function startServer(shop: 'demo' | 'empty'): Promise<RunningServer
 
 /** Its story ends where the told time begins: a copy of it serves whoever begins there. */
 async function fillDemoShopIn(folder: string): Promise<void> {
-  const { stop } = await serve(folder, toldStart - Date.now(), '--demo');
+  const { stop } = await serve(folder, toldAheadAnew(), '--demo');
   await stop();
 }
 

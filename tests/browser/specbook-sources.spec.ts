@@ -209,5 +209,6 @@ test('a page of a source is kept with it, and looked at', async ({ page, desk, b
   await choose('page 13.pdf', 'application/pdf', Buffer.from('%PDF-1.7\n'));
   const download = page.waitForEvent('download');
   await source.getByRole('button', { name: 'Save page 13.pdf' }).click();
-  expect((await download).suggestedFilename()).toBe('page 13.pdf');
+  const saved = await download;
+  expect(saved.suggestedFilename()).toBe('page 13.pdf');
 });

@@ -2,6 +2,8 @@ import { deskAt, ownerOf } from './desk-client.ts';
 import { noFaultsInEitherTheme } from './faultless.ts';
 import { expect, test } from './fixtures.ts';
 import { Hands } from './hands.ts';
+import { textOf } from './text-of.ts';
+import { toldNow } from './told-time.ts';
 
 /** The measure of an intake: key presses and fields beyond the text itself. */
 const MOST = 45;
@@ -21,7 +23,7 @@ const prepared = test.extend<{ desk: ReturnType<typeof deskAt> }>({
 
 /** Serial numbers differ from test to test: tests of one worker share a shop. */
 let made = 0;
-const serial = () => `TL-${Date.now()}-${++made}`;
+const serial = () => `TL-${toldNow().getTime()}-${++made}`;
 
 prepared('a new customer with a new machine, by the keyboard alone', async ({ page, desk }) => {
   await desk.specbook
@@ -87,7 +89,7 @@ prepared('a new customer with a new machine, by the keyboard alone', async ({ pa
   await hands.press('Control+Enter');
 
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Taken in');
-  const code = (await page.getByText(/^J\d{6}$/).textContent()) ?? '';
+  const code = await textOf(page.getByText(/^J\d{6}$/), /^J\d{6}$/);
   await hands.sees('Print claim ticket');
   console.log(
     `Intake: ${hands.presses} key presses + ${hands.fields} fields = ${hands.cost} beyond the text`,
@@ -163,12 +165,14 @@ prepared('a known customer and a known serial number fill in the rest', async ({
   await page.getByRole('textbox', { name: 'Name of who signs' }).focus();
   await hands.press('Enter');
   await hands.press('Control+Enter');
-  const code = (await page.getByText(/^J\d{6}$/).textContent()) ?? '';
-  expect(await desk.counter.job({ code })).toMatchObject({
-    customerId: customer.id,
-    complaint: '刃が回らない',
-    machineDetails: { serial: number },
-  });
+  const code = await textOf(page.getByText(/^J\d{6}$/), /^J\d{6}$/);
+  await expect
+    .poll(() => desk.counter.job({ code }))
+    .toMatchObject({
+      customerId: customer.id,
+      complaint: '刃が回らない',
+      machineDetails: { serial: number },
+    });
 });
 
 prepared('what is refused is said at its field, and nothing typed is lost', async ({ page }) => {
@@ -255,8 +259,8 @@ prepared('a serial number that is taken offers its machine', async ({ page, desk
   await page.getByRole('textbox', { name: 'Name of who signs' }).focus();
   await page.keyboard.press('Enter');
   await page.keyboard.press('Control+Enter');
-  const code = (await page.getByText(/^J\d{6}$/).textContent()) ?? '';
-  expect((await desk.counter.job({ code })).customerId).toBe(owner.id);
+  const code = await textOf(page.getByText(/^J\d{6}$/), /^J\d{6}$/);
+  await expect.poll(async () => (await desk.counter.job({ code })).customerId).toBe(owner.id);
 });
 
 prepared('a telephone number that is known asks, and stops nobody', async ({ page, desk }) => {
@@ -299,5 +303,5 @@ prepared('a double click takes one machine in, not two', async ({ page, desk }) 
   await page.getByLabel('Name of who signs').press('Enter');
   await page.locator('[data-take-in]').dblclick();
   await expect(page.getByRole('button', { name: 'Print claim ticket' })).toBeVisible();
-  expect((await desk.counter.jobs({})).length).toBe(before + 1);
+  await expect.poll(async () => (await desk.counter.jobs({})).length).toBe(before + 1);
 });

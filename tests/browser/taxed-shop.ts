@@ -3,6 +3,7 @@ import type { Part } from '../../shared/contract/parts/index.ts';
 import { type Desk, deskAt, ownerOf } from './desk-client.ts';
 import { test as base } from './fixtures.ts';
 import { type RunningServer, startServer } from './server.ts';
+import { toldNow } from './told-time.ts';
 
 /** A shop of its own that taxes parts twice and labour not at all, with something on its shelves. */
 export interface TaxedShop {
@@ -78,7 +79,7 @@ export async function takeInJob({ desk, by }: TaxedShop, customer = 'Łucja Żó
       kind: 'tiller',
       make: 'Ruddock',
       model: 'RT 5',
-      serial: `RT5-${Date.now()}-${taken}`,
+      serial: `RT5-${toldNow().getTime()}-${taken}`,
       engine: { make: 'Halvard', model: 'H 210' },
     },
     complaint: 'Smokes and has no power.',

@@ -23,11 +23,13 @@ test('a line takes its rate, cost, discount and core; the shop’s rules do the 
   await clean();
   await page.getByRole('button', { name: 'Save', exact: true }).click();
   await expect(page.getByText('Nothing to save.')).toBeVisible();
-  expect(await desk.till.rules({})).toMatchObject({
-    labourRates: [{ name: 'Machining', rate: 11_000 }],
-    markup: [{ upTo: null, markupPpm: 500_000 }],
-    supplies: { ppm: 50_000, kinds: ['labour'], cap: 400 },
-  });
+  await expect
+    .poll(() => desk.till.rules({}))
+    .toMatchObject({
+      labourRates: [{ name: 'Machining', rate: 11_000 }],
+      markup: [{ upTo: null, markupPpm: 500_000 }],
+      supplies: { ppm: 50_000, kinds: ['labour'], cap: 400 },
+    });
 
   const { id: partId, price, cost } = gaskets;
   await desk.parts.reprice({ by, partId, price, cost, coreCharge: 500 });

@@ -6,6 +6,7 @@ import { PaperId } from '../../shared/contract/ids.ts';
 import { readPaper } from '../unit/paper/reading-back.ts';
 import { looksRight } from './faultless.ts';
 import { type TaxedShop, test } from './taxed-shop.ts';
+import { standsStill } from './themes.ts';
 
 /**
  * A job's money from three options to the accountant: one is taken by telephone for less, a decision of the
@@ -75,7 +76,7 @@ async function looks(page: Page, name: string) {
     ] as const) {
       await page.emulateMedia({ colorScheme });
       await page.setViewportSize({ width, height });
-      await page.waitForTimeout(200);
+      await standsStill(page);
       await page.screenshot({
         path: `${process.env.LOOK}/${name}-${width}-${colorScheme}.png`,
         fullPage: true,
@@ -172,7 +173,9 @@ test('from three options by a stop and an approval to a credit, a statement and 
     await expect(approval.getByRole('textbox', { name: 'Up to' })).toHaveValue('255.60');
     await approval.getByRole('button', { name: 'Take the approval' }).click();
     await expect(page.getByText('$255.60 is exactly what is approved.')).toBeVisible();
-    expect(await desk.till.billAhead({ jobId })).toMatchObject({ total: 25_560, stopped: false });
+    await expect
+      .poll(() => desk.till.billAhead({ jobId }))
+      .toMatchObject({ total: 25_560, stopped: false });
     await page.goto(`/job/${code}/bench/build`);
     await expect(page.getByRole('region', { name: 'Step at hand' })).toBeVisible();
     await expect(page.getByText(/The bill is heading to/)).toBeHidden();

@@ -28,5 +28,5 @@ test('desk and page have the told time', async ({ page, desk, by }) => {
 
 test('what the test before kept in the browser is gone', async ({ page }) => {
   await page.goto('/');
-  expect(await page.evaluate(() => window.localStorage.getItem('left'))).toBeNull();
+  await expect.poll(() => page.evaluate(() => window.localStorage.getItem('left'))).toBeNull();
 });

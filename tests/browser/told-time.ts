@@ -31,6 +31,9 @@ export const toldStart = momentTold(process.env.TOLD_TIME || USUAL);
 /** How far the told time is ahead of the machine's clock, milliseconds; below zero when it is behind. */
 export const toldAhead = toldStart - Date.now();
 
+/** How far ahead a clock is that begins anew at this moment. */
+export const toldAheadAnew = (): number => toldStart - Date.now();
+
 /** The time it is for the tests. */
 export const toldNow = (): Date => new Date(Date.now() + toldAhead);
 

@@ -61,7 +61,8 @@ let report: Report;
 
 beforeAll(() => {
   tree = mkdtempSync(join(tmpdir(), 'tappet-import-rule-'));
-  for (const name of ['biome.json', '.gitignore']) cpSync(join(root, name), join(tree, name));
+  for (const name of ['biome.json', '.gitignore', 'tests/browser/waits.grit'])
+    cpSync(join(root, name), join(tree, name));
   for (const [folder, line] of [...refused, ...allowed]) {
     const file = join(tree, fileOf(folder, line));
     mkdirSync(dirname(file), { recursive: true });
