@@ -20,7 +20,6 @@ test('a back-up is made, kept elsewhere, brought back from the list, and on a ne
   desk,
   by,
 }, testInfo) => {
-  test.setTimeout(90_000);
   await openPage(page, '/office/store');
   await page.getByRole('button', { name: 'Back up now' }).press('Enter');
   await expect(page.getByText('Backed up and verified')).toBeVisible();

@@ -22,7 +22,7 @@ const BORE_GAUGE = /^Bore gauge B2/;
 test('the worn twin is measured, decided on, built, run, and has its clearance sheet', async ({
   page,
 }) => {
-  test.setTimeout(180_000);
+  test.setTimeout(300_000);
   const hand = new Thumb(page);
 
   await test.step('to the bench', async () => {

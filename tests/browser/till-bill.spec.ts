@@ -3,7 +3,6 @@ import { takeInJob, test } from './taxed-shop.ts';
 
 test('from the first line to the change in the hand, by the keyboard', async ({ page, taxed }) => {
   // A whole bill by hand; a busy machine takes its time over the papers.
-  test.setTimeout(90_000);
   const { code, jobId } = await takeInJob(taxed);
   const keys = page.keyboard;
   const press = async (...names: string[]) => {

@@ -89,7 +89,6 @@ test('from three options by a stop and an approval to a credit, a statement and 
   page,
   taxed,
 }) => {
-  test.setTimeout(process.env.LOOK === undefined ? 60_000 : 180_000);
   const { desk, by } = taxed;
   const { code, jobId } = await engineOnTheBench(taxed);
   const line = (position: number, what: string) =>
