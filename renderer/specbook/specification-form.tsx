@@ -30,6 +30,7 @@ import {
 } from '../../shared/work/features.ts';
 import { readBand } from '../../shared/work/specbook/specification-band.ts';
 import { deskQuery } from '../common/desk.ts';
+import { focusPage } from '../common/page-start.ts';
 import { fieldErrors, RefusalAlert } from '../common/refusal.tsx';
 import { useBy } from '../common/station.tsx';
 import { useDraft } from '../common/use-draft.ts';
@@ -64,6 +65,8 @@ export function SpecificationForm(props: SpecificationFormProps) {
     <Modal
       opened={feature !== null}
       onClose={props.onClose}
+      // What it was opened from may be gone with what was added: then the focus goes to the page.
+      onExitTransitionEnd={focusPage}
       title={titleOf(current, props.model)}
       size="xl"
     >
