@@ -70,6 +70,21 @@ export const pullsOf = (store: ReadStore, jobId: string, feature: MeasuredFeatur
     .orderBy(asc(torquePull.at), asc(torquePull.id))
     .all();
 
+/** Every pull of a job, oldest first: what was tightened, when, and with which wrench. */
+export const pullsOfJob = (store: ReadStore, jobId: string) =>
+  store
+    .select({
+      feature: torquePull.feature,
+      stage: torquePull.stage,
+      at: torquePull.at,
+      wrench: gauge.name,
+    })
+    .from(torquePull)
+    .leftJoin(gauge, eq(gauge.id, torquePull.gaugeId))
+    .where(eq(torquePull.jobId, jobId))
+    .orderBy(asc(torquePull.at), asc(torquePull.id))
+    .all();
+
 const photoFacts = {
   id: photo.id,
   subject: photo.subject,

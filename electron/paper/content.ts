@@ -365,6 +365,16 @@ export interface HoldPointLine {
   by: string;
   at: string;
   reason: string;
+  /** Counted in the order in which the steps were done; null while it is open. */
+  order: number | null;
+  /** Since the step that was done before it: `4 min 05 s`; empty for the first. */
+  after: string;
+  /** Steps that come before it and were still open when it was done. */
+  doneBefore: string[];
+  /** What undid it after it was passed, when that left it open. */
+  openedAgain: string;
+  /** `Wrench T1; 8 pulls in 9 s`, `no gauge named`; empty where none is asked for. */
+  gauges: string;
 }
 
 /** What the engine did once it was built. */

@@ -73,18 +73,33 @@ const OUTCOME_WORDS = {
 
 const OUTCOME_SIGNS = { passed: 'within', overridden: 'too-close', open: 'no-band' } as const;
 
+/** What is to be said of a hold point besides who passed it and when. */
+const holdPointRemark = (line: HoldPointLine): string =>
+  [
+    line.detail,
+    line.gauges,
+    line.doneBefore.length > 0 && `Done before: ${line.doneBefore.join('; ')}`,
+    line.openedAgain && `Open again: undone by “${line.openedAgain}”`,
+    line.reason && `Reason: ${line.reason}`,
+  ]
+    .filter(Boolean)
+    .join('; ');
+
 function holdPoints(sheet: Sheet, lines: HoldPointLine[]): Block[] {
   if (lines.length === 0) return [];
   const block = table(sheet, {
     pad: 2,
     columns: [
+      { heading: 'Done', width: 'fit', align: 'right' },
       { heading: 'Hold point', width: 1 },
       { heading: 'Outcome', width: 'fit' },
       { heading: 'By', width: 'fit' },
       { heading: 'When', width: 'fit' },
+      { heading: 'After', width: 'fit', align: 'right' },
     ],
     rows: lines.map((line) => ({
       cells: [
+        cell(line.order === null ? '–' : `${line.order}.`),
         cell(line.label),
         {
           paragraphs: [{ text: OUTCOME_WORDS[line.outcome], style: STYLE.cell }],
@@ -92,11 +107,17 @@ function holdPoints(sheet: Sheet, lines: HoldPointLine[]): Block[] {
         },
         cell(line.by || '–'),
         cell(line.at ? sheet.writing.instant(line.at) : '–'),
+        cell(line.after || '–'),
       ],
-      remark: [line.detail, line.reason && `Reason: ${line.reason}`].filter(Boolean).join('; '),
+      remark: holdPointRemark(line),
     })),
   });
-  return [section(sheet, 'Hold points', [block])];
+  const note = paragraph(
+    sheet,
+    'Numbered in the order in which they were done; “After” is the time since the one before.',
+    STYLE.soft,
+  );
+  return [section(sheet, 'Hold points', [{ ...block, endKeepsNext: true }, note])];
 }
 
 function testRun(sheet: Sheet, run: TestRunRecord | null): Block[] {

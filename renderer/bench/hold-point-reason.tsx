@@ -98,7 +98,7 @@ function ReasonForm({
           onChange={(event) => setDraft({ reason: event.currentTarget.value })}
           error={fieldErrors(write.error).reason}
         />
-        {write.isError && <RefusalAlert error={write.error} />}
+        {write.isError && <RefusalAlert error={write.error} brief />}
         <Group justify="flex-end">
           <Button variant="default" size="md" h={48} onClick={onClose}>
             Leave it

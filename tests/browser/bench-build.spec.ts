@@ -88,7 +88,7 @@ test('quantity, wiring and photo by touch, and a step overridden with its reason
   const dialog = page.getByRole('dialog', { name: 'Override a step of the build' });
   await dialog.getByRole('textbox').fill('no');
   await dialog.getByRole('button', { name: 'Override in my name' }).tap();
-  await expect(dialog.getByText('Give the reason in a few words').first()).toBeVisible();
+  await expect(dialog.getByText('Say why in a sentence')).toHaveCount(1);
   await dialog.getByRole('textbox').fill('Crankcase was never opened');
   await dialog.getByRole('button', { name: 'Override in my name' }).tap();
   await expect(page.getByText('Every step is done')).toBeVisible();

@@ -20,9 +20,10 @@ test('a hold point names what it lacks, and is overridden and reopened in writin
   const dialog = page.getByRole('dialog', { name: 'Override a step of the build' });
   const reason = dialog.getByRole('textbox', { name: 'Why this may go on without it' });
   await expect(reason).toBeFocused();
-  await page.keyboard.type('no');
+  await page.keyboard.type('all fine');
   await dialog.getByRole('button', { name: 'Override in my name' }).press('Enter');
-  await expect(dialog.getByText('Give the reason in a few words').first()).toBeVisible();
+  await expect(dialog.getByText('Say why in a sentence')).toHaveCount(1);
+  await expect(dialog.getByText('reason:')).toHaveCount(0);
   await reason.fill('Coil is fixed on this casting, gap checked by eye');
   await page.keyboard.press('Tab');
   await dialog.getByRole('button', { name: 'Override in my name' }).press('Enter');
@@ -39,6 +40,32 @@ test('a hold point names what it lacks, and is overridden and reopened in writin
   const airGap = async () =>
     (await desk.bench.sheet({ jobId })).holdPoints.find(({ key }) => key === 'air-gap')?.state;
   await expect.poll(airGap).toBe('open');
+});
+
+test('a step that a later one undoes is open again, and stays so until it is done again', async ({
+  page,
+  desk,
+  by,
+}) => {
+  const { code, jobId } = await benchJob(desk, by);
+  await page.goto(`/job/${code}/bench/build?step=turned-by-hand`);
+  const list = page.getByRole('navigation', { name: 'Steps of the build' });
+  const turned = list.getByRole('button', { name: /^Turned by hand/ });
+  await turned.click();
+  await hand(page).getByRole('button', { name: 'Seen and done' }).click();
+  await expect(turned).toContainText('done, out of order');
+
+  await list.getByRole('button', { name: /^Timing marks/ }).click();
+  await hand(page).getByRole('button', { name: 'It lies this way' }).click();
+  await expect(turned).toContainText('open again');
+  await turned.click();
+  await expect(hand(page)).toContainText(/Open again: it was passed by .* “Timing marks/);
+  await hand(page).getByRole('button', { name: 'Seen and done' }).click();
+  await expect(turned).toContainText('done');
+  await turned.click();
+  await expect(hand(page)).toContainText(/Done as number 2, \d+ s after the one before/);
+  const sheet = await desk.bench.sheet({ jobId });
+  expect(sheet.holdPoints.find(({ key }) => key === 'turned-by-hand')?.state).toBe('passed');
 });
 
 test('the missing reading is one step away, and the point is passed with it', async ({

@@ -268,6 +268,40 @@ describe('what a step asks for', () => {
     expect(await stateOf('rod-cap')).toMatchObject({ state: 'open', doneBefore: [] });
   });
 
+  test('one that a later one undoes is open again, and says by what', async () => {
+    await pass('turned-by-hand');
+    const [first] = [await stateOf('turned-by-hand')];
+    expect(first).toMatchObject({ state: 'passed', openedAgain: null });
+    await pass('timing-marks');
+    const by = (await stateOf('timing-marks'))?.label;
+    expect(await stateOf('turned-by-hand')).toMatchObject({
+      state: 'open',
+      order: null,
+      openedAgain: { by },
+    });
+    const sheet = await shop.desk.bench.sheet({ jobId });
+    expect(sheet.holdPoints.find(({ key }) => key === 'turned-by-hand')).toMatchObject({
+      state: 'open',
+      openedAgain: { by },
+    });
+    await pass('turned-by-hand');
+    const [marks, turned] = [await stateOf('timing-marks'), await stateOf('turned-by-hand')];
+    expect(turned).toMatchObject({ state: 'passed', openedAgain: null });
+    expect(turned?.order).toBe((marks?.order ?? 0) + 1);
+    expect(turned?.seconds).toBeGreaterThanOrEqual(0);
+  });
+
+  test('an override wants a sentence', async () => {
+    const { by, desk } = shop;
+    const override = (reason: string) =>
+      desk.bench.overrideHoldPoint({ by, jobId, key: 'wiring', reason });
+    await expect(override('all fine')).rejects.toMatchObject({
+      code: 'BAD_INPUT',
+      data: { issues: [{ path: 'reason' }] },
+    });
+    expect(await stateOf('wiring')).toMatchObject({ state: 'open' });
+  });
+
   test('only steps that are held are hold points of the sheet', async () => {
     const { holdPoints } = await shop.desk.bench.sheet({ jobId });
     expect(holdPoints.map(({ key }) => key)).not.toContain('as-built');

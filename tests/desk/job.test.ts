@@ -409,7 +409,12 @@ describe('handover', () => {
         text: '0.7',
         unit: 'mm',
       }),
-      desk.bench.overrideHoldPoint({ by, jobId, key: 'oil', reason: 'too late' }),
+      desk.bench.overrideHoldPoint({
+        by,
+        jobId,
+        key: 'oil',
+        reason: 'Too late: it is gone already.',
+      }),
       desk.till.writeEstimate({ by, jobId, lines: [labour(1)] }),
     ];
     for (const call of closed) await expect(call).rejects.toMatchObject({ code: 'JOB_CLOSED' });

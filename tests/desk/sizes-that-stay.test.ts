@@ -90,7 +90,12 @@ const finish = async (jobId: JobId, to: 'ready' | 'stopped') => {
   if (to === 'ready') {
     await desk.counter.moveJob({ by, jobId, to: 'on-the-bench' });
     for (const { key } of (await desk.bench.sheet({ jobId })).holdPoints)
-      await desk.bench.overrideHoldPoint({ by, jobId, key, reason: 'Built elsewhere' });
+      await desk.bench.overrideHoldPoint({
+        by,
+        jobId,
+        key,
+        reason: 'Built elsewhere, and its papers seen.',
+      });
   }
   await desk.counter.moveJob({ by, jobId, to, note: 'As told' });
   await desk.till.issueInvoice({ by, jobId });

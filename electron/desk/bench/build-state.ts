@@ -1,10 +1,12 @@
 import { holdPointEventsOf, readingsOf } from '../../../db/queries/bench.ts';
+import { pullsOfJob } from '../../../db/queries/build.ts';
 import { movesOf } from '../../../db/queries/counter/jobs.ts';
 import { standingDecisions } from '../../../db/queries/decisions.ts';
 import { testRunsOf } from '../../../db/queries/test-runs.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import type { Build, HoldPointOnSheet, Reading } from '../../../shared/contract/bench/index.ts';
 import type { JobDossier } from '../../../shared/contract/counter/index.ts';
+import type { BuildStep } from '../../../shared/work/bench/build-steps.ts';
 import {
   doneBefore,
   type HoldPoint,
@@ -12,7 +14,6 @@ import {
   type MissingReading,
   missingReadings,
   missingWords,
-  openHoldPoints,
 } from '../../../shared/work/bench/hold-points.ts';
 import {
   FINAL_READINGS_STEP,
@@ -22,6 +23,8 @@ import {
   withFinalReadings,
 } from '../../../shared/work/bench/owed-readings.ts';
 import { type RunStanding, runStanding } from '../../../shared/work/bench/run-step.ts';
+import { gaugesOfStep, orderOfSteps } from '../../../shared/work/bench/step-record.ts';
+import { type Undoing, undoingOf } from '../../../shared/work/bench/undone-steps.ts';
 import { CORE_FEATURES } from '../../../shared/work/features.ts';
 import { bookOf } from './book.ts';
 import { stepsOfJob } from './job-steps.ts';
@@ -30,9 +33,7 @@ import { stepsOfJob } from './job-steps.ts';
 export function openPointsOf(store: ReadStore, job: JobDossier): HoldPoint[] {
   const built = movesOf(store, job.id).some(({ to }) => to === 'on-the-bench');
   if (!built) return [];
-  const { steps } = buildStepsOf(store, job);
-  const events = holdPointEventsOf(store, job.id);
-  return openHoldPoints(steps, withOpenAgain(events, owedOf(store, job.id)));
+  return buildOf(store, job).steps.filter(({ hold, state }) => hold && state === 'open');
 }
 
 /** A job's steps, with that for the final readings that its decisions ask for. */
@@ -75,69 +76,107 @@ const finals = (readings: readonly Reading[]): Reading[] =>
   readings.filter(({ phase, superseded }) => phase === 'final' && !superseded);
 
 /** The final readings that a step of a job still lacks. */
-export const missingAt = (
-  store: ReadStore,
-  jobId: string,
-  step: Pick<HoldPoint, 'key' | 'needs'>,
-): MissingReading[] =>
-  step.key === FINAL_READINGS_STEP
-    ? owedOf(store, jobId)
-    : missingReadings(step, bookOf(store, jobId).shape, finals(readingsOf(store, jobId)));
+export function missingAt(store: ReadStore, job: JobDossier, step: BuildStep): MissingReading[] {
+  if (step.key === FINAL_READINGS_STEP) return owedOf(store, job.id);
+  const undoing = undoingOf(
+    step,
+    buildStepsOf(store, job).steps,
+    holdPointEventsOf(store, job.id),
+    pullsOfJob(store, job.id),
+  );
+  const measured = sinceUndone(finals(readingsOf(store, job.id)), undoing);
+  return missingReadings(step, bookOf(store, job.id).shape, measured);
+}
 
 /** How the job's test runs stand towards a step that one of them has to pass. */
-export const runStandingOf = (store: ReadStore, jobId: string, key: string): RunStanding =>
-  runStanding(
-    testRunsOf(store, jobId),
-    holdPointEventsOf(store, jobId).findLast(
-      (event) => event.key === key && event.outcome === 'reopened',
-    )?.at ?? null,
+export function runStandingOf(store: ReadStore, job: JobDossier, step: BuildStep): RunStanding {
+  const events = holdPointEventsOf(store, job.id);
+  const reopened = events.findLast(
+    ({ key, outcome }) => key === step.key && outcome === 'reopened',
   );
+  const undoing = undoingOf(
+    step,
+    buildStepsOf(store, job).steps,
+    events,
+    pullsOfJob(store, job.id),
+  );
+  const latest = [reopened?.at, undoing?.at]
+    .filter((at) => at !== undefined)
+    .toSorted()
+    .at(-1);
+  return runStanding(testRunsOf(store, job.id), latest ?? null);
+}
 
 /** A job's steps in build order, each with how it stands. */
 export function buildOf(store: ReadStore, job: JobDossier): Build {
   const { begun, origin, steps } = buildStepsOf(store, job);
+  const { shape } = bookOf(store, job.id);
   const owed = owedOf(store, job.id);
   const events = withOpenAgain(holdPointEventsOf(store, job.id), owed);
+  const pulls = pullsOfJob(store, job.id);
   const measured = finals(readingsOf(store, job.id));
-  const { shape } = bookOf(store, job.id);
+  const undoings = new Map(steps.map((step) => [step.key, undoingOf(step, steps, events, pulls)]));
+  const stateOf = (key: string) => (undoings.get(key) ? 'open' : holdPointState(key, events));
+  const done = steps.map(({ key }) => key).filter((key) => stateOf(key) !== 'open');
+  const order = orderOfSteps(done, events);
   return {
     jobId: job.id,
     begun,
     origin,
     steps: steps.map((step) => {
       const last = events.findLast(({ key }) => key === step.key);
+      const openedAgain = undoings.get(step.key) ?? null;
       const missing =
-        step.key === FINAL_READINGS_STEP ? owed : missingReadings(step, shape, measured);
+        step.key === FINAL_READINGS_STEP
+          ? owed
+          : missingReadings(step, shape, sinceUndone(measured, openedAgain));
       return {
         ...step,
-        state: holdPointState(step.key, events),
+        state: stateOf(step.key),
         missing: missing.map(({ feature }) => feature),
         missingWords: missing.map(missingWords),
-        run: step.kind === 'run' ? runStandingOf(store, job.id, step.key) : null,
+        run: step.kind === 'run' ? runStandingOf(store, job, step) : null,
         by: last?.by ?? '',
         at: last?.at ?? null,
         reason: last?.reason ?? '',
         detail: last?.detail ?? '',
         doneBefore: doneBefore(steps, step.key, events).map(({ label }) => label),
+        order: order.get(step.key)?.order ?? null,
+        seconds: order.get(step.key)?.seconds ?? null,
+        openedAgain,
+        ...gaugesOfStep(step, measured, pulls),
       };
     }),
     closed: job.state === 'handed-over',
   };
 }
 
+/** What was measured before a step was undone says nothing of how it is now. */
+const sinceUndone = (measured: readonly Reading[], undoing: Undoing | null): readonly Reading[] =>
+  undoing === null ? measured : measured.filter(({ at }) => at > undoing.at);
+
 /** The hold points of a job as the sheet shows them. */
 export const holdPointsOnSheet = (store: ReadStore, job: JobDossier): HoldPointOnSheet[] =>
   buildOf(store, job)
     .steps.filter(({ hold }) => hold)
-    .map(({ key, kind, label, caution, state, missingWords: missing, by, at, reason, detail }) => ({
-      key,
-      label,
-      caution,
-      state,
-      missing,
-      by,
-      at,
-      reason,
-      // A photo's is its id, and the photo is on record by itself.
-      detail: kind === 'photo' ? '' : detail,
-    }));
+    .map(
+      ({ key, kind, label, caution, state, missingWords: missing, by, at, reason, ...step }) => ({
+        key,
+        label,
+        caution,
+        state,
+        missing,
+        by,
+        at,
+        reason,
+        // A photo's is its id, and the photo is on record by itself.
+        detail: kind === 'photo' ? '' : step.detail,
+        doneBefore: step.doneBefore,
+        order: step.order,
+        seconds: step.seconds,
+        openedAgain: step.openedAgain,
+        gauges: step.gauges,
+        gaugeNotNamed: step.gaugeNotNamed,
+        pulls: step.pulls,
+      }),
+    );

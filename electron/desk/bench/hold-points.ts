@@ -2,6 +2,7 @@ import { photosOf } from '../../../db/queries/build.ts';
 import { dossierOf } from '../../../db/queries/counter/jobs.ts';
 import { holdPointEvent } from '../../../db/schema/index.ts';
 import type { ReadStore } from '../../../db/store.ts';
+import type { JobDossier } from '../../../shared/contract/counter/index.ts';
 import type { JobId } from '../../../shared/contract/ids.ts';
 import {
   type BuildStep,
@@ -27,13 +28,18 @@ interface Refusals {
 }
 
 /** The step of the job's own build; whoever does the first step has taken them over. */
-function stepOf(writing: Writing, jobId: string, key: string, errors: Refusals): BuildStep {
+function stepOf(
+  writing: Writing,
+  jobId: string,
+  key: string,
+  errors: Refusals,
+): { job: JobDossier; step: BuildStep } {
   const job = found(dossierOf(writing.store, jobId), 'job');
   if (job.state === 'handed-over') throw errors.JOB_CLOSED();
   const step = buildStepsOf(writing.store, job).steps.find((each) => each.key === key);
   if (step === undefined) throw errors.HOLD_POINT_UNKNOWN();
   takeSteps(writing, job);
-  return step;
+  return { job, step };
 }
 
 /** An engine that has the go-ahead and is being built is on the bench, whether or not somebody said so. */
@@ -80,7 +86,12 @@ interface DoneRefusals {
 }
 
 /** What the step asked for besides a tick, as it is kept with it; a refusal when it isn't there. */
-function detailOf(store: ReadStore, step: BuildStep, done: DoneInput, errors: DoneRefusals) {
+function detailOf(
+  store: ReadStore,
+  { job, step }: { job: JobDossier; step: BuildStep },
+  done: DoneInput,
+  errors: DoneRefusals,
+) {
   switch (step.kind) {
     case 'quantity': {
       const quantity = quantityOf(done.quantity);
@@ -101,7 +112,7 @@ function detailOf(store: ReadStore, step: BuildStep, done: DoneInput, errors: Do
       return taken.id;
     }
     case 'run': {
-      const run = runStandingOf(store, done.jobId, step.key);
+      const run = runStandingOf(store, job, step);
       if (run !== 'passed') throw errors.RUN_WANTED({ data: { run } });
       return '';
     }
@@ -116,11 +127,11 @@ function detailOf(store: ReadStore, step: BuildStep, done: DoneInput, errors: Do
 export const passHoldPoint = os.bench.passHoldPoint.handler(({ input, context, errors, path }) =>
   write(context, path, input.by, (writing) => {
     const { jobId, key } = input;
-    const step = stepOf(writing, jobId, key, errors);
+    const { job, step } = stepOf(writing, jobId, key, errors);
     demandApproval(writing, jobId, errors);
     // First what the step itself asks for: bolts that are left to pull say more than a missing reading.
-    const detail = detailOf(writing.store, step, input, errors);
-    const missing = missingAt(writing.store, jobId, step);
+    const detail = detailOf(writing.store, { job, step }, input, errors);
+    const missing = missingAt(writing.store, job, step);
     if (missing.length > 0)
       throw errors.READINGS_MISSING({
         data: { features: missing.map(missingWords) },

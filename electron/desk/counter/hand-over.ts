@@ -7,6 +7,7 @@ import { accountOf } from '../../../db/queries/till/account.ts';
 import { job as jobTable } from '../../../db/schema/index.ts';
 import type { BenchSheet } from '../../../shared/contract/bench/index.ts';
 import { Totals } from '../../../shared/contract/till/index.ts';
+import { durationWords, gaugesInWords } from '../../../shared/work/bench/step-record.ts';
 import { handoverCautions, LOCAL_LAW, RUNNING_IN_ADVICE } from '../../../shared/work/cautions.ts';
 import { stillOpen } from '../../../shared/work/counter/handover-matters.ts';
 import type { HoldPointLine } from '../../paper/content.ts';
@@ -33,13 +34,18 @@ const NO_BILL = {
 };
 
 const holdPointLines = ({ holdPoints }: BenchSheet): HoldPointLine[] =>
-  holdPoints.map(({ label, state, detail, by, at, reason }) => ({
-    label,
-    outcome: state,
-    detail,
-    by,
-    at: at ?? '',
-    reason,
+  holdPoints.map((point) => ({
+    label: point.label,
+    outcome: point.state,
+    detail: point.detail,
+    by: point.by,
+    at: point.at ?? '',
+    reason: point.reason,
+    order: point.order,
+    after: point.seconds === null ? '' : durationWords(point.seconds),
+    doneBefore: point.doneBefore,
+    openedAgain: point.openedAgain?.by ?? '',
+    gauges: gaugesInWords(point),
   }));
 
 export const handOver = os.counter.handOver.handler(({ input, context, errors, path }) =>

@@ -3,10 +3,20 @@ import { IconCircleCheck, IconClockExclamation, IconPencil } from '@tabler/icons
 import type { ReactNode } from 'react';
 import type { StepOnBuild } from '../../../shared/contract/bench/index.ts';
 import type { JobId } from '../../../shared/contract/ids.ts';
+import { durationWords, gaugesInWords } from '../../../shared/work/bench/step-record.ts';
 import { useFormat } from '../../common/format.ts';
 import classes from './build.module.css';
 import { RunLink } from './run-link.tsx';
 import { StepPhotos } from './step-photos.tsx';
+
+/** In which order it was done, how long after the one before, and with what. */
+function recordWords(step: StepOnBuild): string {
+  const after =
+    step.seconds === null ? '' : `, ${durationWords(step.seconds)} after the one before`;
+  const order = step.order === null ? '' : `Done as number ${step.order}${after}.`;
+  const gauges = gaugesInWords(step);
+  return [order, gauges === '' ? '' : `With: ${gauges}.`].filter(Boolean).join(' ');
+}
 
 /** What is on record of a step that is done: who, when, what, and before what it was done. */
 export function DoneStep({
@@ -39,6 +49,9 @@ export function DoneStep({
           )}
         </div>
       </div>
+      <Text c="dimmed" size="sm">
+        {recordWords(step)}
+      </Text>
       {step.doneBefore.length > 0 && (
         <div className={classes.late}>
           <IconClockExclamation size={22} aria-hidden />

@@ -39,8 +39,8 @@ export function StepList({
               <span>
                 {step.label}
                 <span className={classes.words}>
-                  {step.key === due ? 'next' : stateWords(step)}
-                  {step.doneBefore.length > 0 && ', out of order'}
+                  {step.key === due && step.openedAgain === null ? 'next' : stateWords(step)}
+                  {step.state !== 'open' && step.doneBefore.length > 0 && ', out of order'}
                 </span>
               </span>
             </UnstyledButton>

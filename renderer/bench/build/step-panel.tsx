@@ -66,9 +66,18 @@ export function StepPanel({ build, step, due, onDone, onGo }: StepPanelProps) {
           </div>
         </div>
       )}
+      {step.openedAgain !== null && (
+        <div className={classes.late}>
+          <IconClockExclamation size={22} aria-hidden />
+          <span>
+            Open again: it was passed by {step.by}, and “{step.openedAgain.by}” was done after it.
+            Do it again now.
+          </span>
+        </div>
+      )}
       {open ? (
         <>
-          <History step={step} />
+          {step.openedAgain === null && <History step={step} />}
           {build.closed ? (
             <Text>The job was handed over with this step open.</Text>
           ) : (

@@ -39,7 +39,12 @@ export const PASS_WORDS: Record<StepKind, string> = {
 export const PassIcon = IconCheck;
 
 /** How a step stands, in a word or two. */
-export function stateWords({ state, hold }: Pick<StepOnBuild, 'state' | 'hold'>): string {
+export function stateWords({
+  state,
+  hold,
+  openedAgain,
+}: Pick<StepOnBuild, 'state' | 'hold' | 'openedAgain'>): string {
+  if (openedAgain !== null) return 'open again';
   if (state === 'passed') return 'done';
   if (state === 'overridden') return 'overridden';
   return hold ? 'open, hold point' : 'open';

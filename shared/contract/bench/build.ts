@@ -19,6 +19,8 @@ const BuildStep = z.object({
   wires: z.array(z.object({ from: z.string(), to: z.string() })),
   unit: z.string(),
   note: z.string(),
+  /** Keys of steps after which this one has to be done again. */
+  undoneBy: z.array(z.string()).optional(),
 });
 
 const StepInput = z.strictObject({
@@ -38,6 +40,7 @@ const StepInput = z.strictObject({
     .default([]),
   unit: maybeText(20),
   note: maybeText(300),
+  undoneBy: z.array(text(60)).max(20).optional(),
 });
 
 /** Where the steps of a sheet come from: the model's own, its family's, the shop's, or nobody's. */
@@ -60,6 +63,21 @@ export const BuildSheet = z.object({
 });
 export type BuildSheet = z.infer<typeof BuildSheet>;
 
+/** When and how a step was done, among the others. */
+export const StepRecord = {
+  /** Counted from 1 in the order in which the steps were done; null while it is open. */
+  order: z.int().nullable(),
+  /** Seconds since the step done before it; null for the first, and while it is open. */
+  seconds: z.int().nullable(),
+  /** What undid it after it was passed: it is open again. */
+  openedAgain: z.object({ by: z.string(), at: Instant }).nullable(),
+  /** Of a step that is measured or tightened: the gauges that were named, and whether one was not. */
+  gauges: z.array(z.string()),
+  gaugeNotNamed: z.boolean(),
+  /** Of a tightening: how many pulls, and the seconds from the first to the last. */
+  pulls: z.object({ count: z.int(), seconds: z.int() }).nullable(),
+};
+
 const StepOnBuild = BuildStep.extend({
   state: z.enum(['open', 'passed', 'overridden']),
   /** Features that lack a final reading at some place before it can be passed. */
@@ -75,6 +93,7 @@ const StepOnBuild = BuildStep.extend({
   detail: z.string(),
   /** Labels of the steps before it that were open when it was done. */
   doneBefore: z.array(z.string()),
+  ...StepRecord,
 });
 export type StepOnBuild = z.infer<typeof StepOnBuild>;
 

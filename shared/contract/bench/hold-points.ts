@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { RUN_STANDINGS } from '../../work/bench/run-step.ts';
+import { isSentence } from '../../work/written-reason.ts';
 import { writes } from '../base.ts';
 import { maybeText, text } from '../fields.ts';
 import { JobId, StaffId } from '../ids.ts';
@@ -86,7 +87,10 @@ export const holdPoints = {
         by: StaffId,
         jobId: JobId,
         key: text(60),
-        reason: text(500).pipe(z.string().min(5, 'Give the reason in a few words; it is printed.')),
+        reason: text(500).refine(isSentence, {
+          message:
+            'Say why in a sentence, four words or more: whoever reads the work order a year later has only this.',
+        }),
       }),
     )
     .output(BenchSheet),

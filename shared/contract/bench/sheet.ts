@@ -5,6 +5,7 @@ import { reads, writes } from '../base.ts';
 import { Instant } from '../fields.ts';
 import { EngineModelId, JobCode, JobId, StaffId } from '../ids.ts';
 import { EngineModel, Specification } from '../specbook.ts';
+import { StepRecord } from './build.ts';
 import { JOB_CLOSED, Unit, VERDICTS } from './common.ts';
 import { Reading } from './readings.ts';
 
@@ -94,6 +95,9 @@ export const HoldPointOnSheet = z.object({
   reason: z.string(),
   /** What was noted with it: `600 ml`, how a part lies, which wires were joined. */
   detail: z.string(),
+  /** Labels of the steps before it that were open when it was done. */
+  doneBefore: z.array(z.string()),
+  ...StepRecord,
 });
 export type HoldPointOnSheet = z.infer<typeof HoldPointOnSheet>;
 

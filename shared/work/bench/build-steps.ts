@@ -29,6 +29,8 @@ export interface BuildStep {
   /** For a quantity: in which unit it is given (`ml`, `L`, `pc`). */
   unit: string;
   note: string;
+  /** Keys of steps after which this one has to be done again; where none are kept, the usual ones. */
+  undoneBy?: string[];
 }
 
 export const STEP_KIND_LABELS: Record<StepKind, string> = {

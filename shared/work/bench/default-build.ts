@@ -1,5 +1,6 @@
 import type { Cycle } from '../vocabulary.ts';
 import type { BuildStep } from './build-steps.ts';
+import { UNDONE_BY } from './default-undoing.ts';
 
 type Known = Pick<BuildStep, 'key' | 'kind' | 'label'> &
   Partial<BuildStep> & { cycles?: readonly Cycle[] };
@@ -115,6 +116,7 @@ const asStep = ({ cycles: _, ...step }: Known): BuildStep => ({
   wires: [],
   unit: '',
   note: '',
+  undoneBy: [...(UNDONE_BY[step.key] ?? [])],
   ...step,
 });
 

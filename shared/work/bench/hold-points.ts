@@ -66,13 +66,6 @@ export const missingReadings = (
     return [{ feature, places: some ? without.map(({ label }) => label) : [] }];
   });
 
-/** The points that are neither passed nor overridden. */
-export const openHoldPoints = (
-  steps: readonly BuildStep[],
-  events: readonly HoldPointEvent[],
-): HoldPoint[] =>
-  holdPointsAmong(steps).filter((point) => holdPointState(point.key, events) === 'open');
-
 /**
  * The steps before this one that were still open when it was done; empty when it is open itself or was
  * done in its turn. Events are oldest first.
