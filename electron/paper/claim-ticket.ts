@@ -46,7 +46,7 @@ export function drawClaimTicket(content: ClaimTicket, fingerprint: string): Uint
       ...(content.cautions.length > 0 ? [cautionBox(sheet, content.cautions)] : []),
       signatureBoxes(
         sheet,
-        [{ label: 'Customer', signature: content.signature, typedBy: content.issuedBy }],
+        [{ label: 'Customer', signature: content.signature }],
         [{ text: 'Bring this ticket when you collect the machine.', style: STYLE.strong }],
       ),
     ];

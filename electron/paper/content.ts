@@ -86,6 +86,8 @@ export interface MachineHead {
 export interface Signature {
   name: string;
   signedAt: string;
+  /** Who typed the name in place of the signature; null when it was drawn. */
+  typedBy: string | null;
   /** Polylines in a box of `width` × `height` units, y downwards. Empty: the name was typed. */
   strokes: { x: number; y: number }[][];
   width: number;

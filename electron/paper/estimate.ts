@@ -58,7 +58,7 @@ export function drawEstimate(content: Estimate, fingerprint: string): Uint8Array
         [
           signatureBoxes(
             sheet,
-            [{ label: 'Customer', signature: null, typedBy: content.issuedBy }],
+            [{ label: 'Customer', signature: null }],
             [
               ...(several
                 ? [{ text: 'Option taken: __________________________', style: STYLE.strong }]

@@ -51,8 +51,8 @@ function signing(sheet: Sheet, content: WorkOrder, fingerprint: string): Block {
         `The customer has received the machine${content.leftWith.length > 0 ? ', what was left with it,' : ''} and a copy of this work order. The shop states that work and readings are recorded here as they were done and taken.`,
       ),
       signatureBoxes(sheet, [
-        { label: 'Customer', signature: content.customerSignature, typedBy: content.issuedBy },
-        { label: 'For the shop', signature: content.shopSignature, typedBy: content.issuedBy },
+        { label: 'Customer', signature: content.customerSignature },
+        { label: 'For the shop', signature: content.shopSignature },
       ]),
       paragraph(sheet, `Fingerprint   ${fingerprint}`, STYLE.fingerprint),
       paragraph(

@@ -63,3 +63,11 @@ export const Signature = z.object({
   height: z.number(),
 });
 export type Signature = z.infer<typeof Signature>;
+
+/** Who signed and when, and who typed the name in place of the signature; null when it was drawn. */
+export const SignedBy = z.object({
+  name: z.string(),
+  typedBy: z.string().nullable(),
+  at: Instant,
+});
+export type SignedBy = z.infer<typeof SignedBy>;

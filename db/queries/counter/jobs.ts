@@ -14,7 +14,6 @@ import {
   sql,
 } from 'drizzle-orm';
 import type { JobCard, JobDossier } from '../../../shared/contract/counter/index.ts';
-import type { Signature } from '../../../shared/contract/fields.ts';
 import { CustomerId, JobId, jobCode } from '../../../shared/contract/ids.ts';
 import {
   isOwed,
@@ -45,6 +44,7 @@ import { matches } from '../search-text.ts';
 import { customerById } from './customers.ts';
 import { machineById } from './machines.ts';
 import { promisesOf, timesMoved, untold } from './promises.ts';
+import { handoverSigned, signedBy } from './signatures.ts';
 
 /** States in which the shop has nothing more to do. */
 const CLOSED: JobState[] = ['handed-over'];
@@ -208,17 +208,6 @@ const movesOfJob = prepared((store) =>
 export const movesOf = (store: ReadStore, jobId: string): JobDossier['moves'] =>
   movesOfJob(store).all({ jobId });
 
-/** What the customer signed at intake. */
-export function intakeSignatureOf(store: ReadStore, jobId: string): Signature {
-  const row = store
-    .select({ signature: job.intakeSignature })
-    .from(job)
-    .where(eq(job.id, jobId))
-    .get();
-  if (row === undefined) throw new Error('There is no such job.');
-  return row.signature;
-}
-
 const amendmentsOf = (store: ReadStore, jobId: string): JobDossier['amendments'] =>
   store
     .select({ reason: intakeAmendment.reason, by: staff.name, at: intakeAmendment.at })
@@ -262,6 +251,7 @@ export function dossierOf(store: ReadStore, jobId: string): JobDossier | undefin
     .from(staff)
     .where(eq(staff.id, row.job.takenInBy))
     .get();
+  const takenInByName = takenInBy?.name ?? '';
   return {
     ...asCard(row),
     customer: owner,
@@ -276,7 +266,9 @@ export function dossierOf(store: ReadStore, jobId: string): JobDossier | undefin
     diagnosisFee: row.job.diagnosisFee,
     spendingLimit: row.job.spendingLimit,
     depositAgreed: row.job.depositAgreed,
-    takenInBy: takenInBy?.name ?? '',
+    takenInBy: takenInByName,
+    intakeSigned: signedBy(row.job.intakeSignature, takenInByName),
+    handoverSigned: handoverSigned(store, jobId),
     workDone: row.job.workDone,
     nextStates: [...nextStates(row.job.state)],
     moves: movesOf(store, jobId),

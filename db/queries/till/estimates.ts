@@ -9,6 +9,7 @@ import {
   Line,
   Totals,
 } from '../../../shared/contract/till/index.ts';
+import { isTypedName } from '../../../shared/work/typed-name.ts';
 import { approval, estimate, limitOverride, staff } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { paperIn } from './paper-in.ts';
@@ -66,6 +67,7 @@ export const approvalsOf = (store: ReadStore, jobId: string): Approval[] =>
       declined: row.declined,
       note: row.note,
       takenBy: byName,
+      typedBy: row.signature !== null && isTypedName(row.signature) ? byName : null,
       at: row.at,
     }));
 

@@ -15,7 +15,7 @@ import { sheetOf } from '../bench/sheet.ts';
 import { os } from '../implementer.ts';
 import { decisionLines } from '../papers/decisions.ts';
 import { findingLines } from '../papers/findings.ts';
-import { paperHead, paperNumber, signed } from '../papers/head.ts';
+import { onPaper, paperHead, paperNumber, signed } from '../papers/head.ts';
 import { intakeApproval, takenIn } from '../papers/intake.ts';
 import { issue } from '../papers/issue.ts';
 import { approvalLines, paperLines, paperTotals } from '../papers/money.ts';
@@ -89,7 +89,7 @@ export const handOver = os.counter.handOver.handler(({ input, context, errors, p
       photos: photoLines(store, job),
       lines: paperLines(bill.lines, shop),
       totals: paperTotals(bill.totals, shop),
-      approvals: [...intakeApproval(store, job), ...approvalLines(approvals)],
+      approvals: [...intakeApproval(job), ...approvalLines(approvals)],
       payments: settlementLines(account, at),
       due,
       dueOn,
@@ -100,8 +100,8 @@ export const handOver = os.counter.handOver.handler(({ input, context, errors, p
       advice: rebuilt ? RUNNING_IN_ADVICE : [],
       nextServiceOn,
       cautions: [...handoverCautions(job.machineDetails.kind), LOCAL_LAW],
-      customerSignature: signed(input.customerSignature, at),
-      shopSignature: signed(input.shopSignature, at),
+      customerSignature: onPaper(signed(input.customerSignature, at), writing),
+      shopSignature: onPaper(signed(input.shopSignature, at), writing),
     });
     note({
       job: jobId,

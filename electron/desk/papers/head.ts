@@ -1,4 +1,6 @@
 import type { Customer, JobDossier } from '../../../shared/contract/counter/index.ts';
+import type { Signature as KeptSignature } from '../../../shared/contract/fields.ts';
+import { isTypedName } from '../../../shared/work/typed-name.ts';
 import { MACHINE_KIND_LABELS } from '../../../shared/work/vocabulary.ts';
 import type { JobPaper, PaperHead, Party, Signature } from '../../paper/content.ts';
 import type { Writing } from '../writing.ts';
@@ -70,11 +72,17 @@ export function paperHead(writing: Writing, job: JobDossier, number: string): Jo
   };
 }
 
-/** A signature as it goes on a paper: what was drawn or typed, and when. */
-export const signed = (input: Omit<Signature, 'signedAt'>, at: string): Signature => ({
+/** A signature as it is kept: what was drawn or typed, and when. */
+export const signed = (input: Omit<KeptSignature, 'signedAt'>, at: string): KeptSignature => ({
   ...input,
   signedAt: at,
 });
+
+/** A signature as it goes on a paper, which says of a typed name who entered it. */
+export const onPaper = (
+  signature: KeptSignature,
+  { staff }: { staff: { name: string } },
+): Signature => ({ ...signature, typedBy: isTypedName(signature) ? staff.name : null });
 
 /** `W-000042`. */
 export const paperNumber = (letter: string, number: number): string =>

@@ -1,6 +1,7 @@
 import { latestPaper } from '../../../db/queries/office.ts';
 import type { JobDossier, PaperCard } from '../../../shared/contract/counter/index.ts';
-import type { ClaimTicket, PaperHead, Signature, Tag } from '../../paper/content.ts';
+import type { Signature } from '../../../shared/contract/fields.ts';
+import type { ClaimTicket, PaperHead, Tag } from '../../paper/content.ts';
 import { canonicalJson } from '../../paper/fingerprint.ts';
 import type { Writing } from '../writing.ts';
 import { claimTicket, tag } from './intake.ts';

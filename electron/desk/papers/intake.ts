@@ -1,11 +1,11 @@
-import { intakeSignatureOf } from '../../../db/queries/counter/jobs.ts';
-import type { ReadStore } from '../../../db/store.ts';
 import type { JobDossier } from '../../../shared/contract/counter/index.ts';
+import type { Signature } from '../../../shared/contract/fields.ts';
 import { INTAKE_CAUTIONS, TAG_CAUTIONS } from '../../../shared/work/cautions.ts';
+import { typedNameWords } from '../../../shared/work/typed-name.ts';
 import { REACH_BY_LABELS, SYMPTOM_LABELS } from '../../../shared/work/vocabulary.ts';
-import type { ApprovalLine, ClaimTicket, Signature, Tag, TakenIn } from '../../paper/content.ts';
+import type { ApprovalLine, ClaimTicket, Tag, TakenIn } from '../../paper/content.ts';
 import type { Writing } from '../writing.ts';
-import { paperHead, paperNumber, termLines } from './head.ts';
+import { onPaper, paperHead, paperNumber, termLines } from './head.ts';
 
 export const takenIn = (job: JobDossier): TakenIn => ({
   complaint: job.complaint,
@@ -18,16 +18,16 @@ export const takenIn = (job: JobDossier): TakenIn => ({
 
 const claimNumber = (job: JobDossier): string => paperNumber('C', job.number);
 
-/** The spending limit that was signed at intake, as the first of a job's approvals; none without one. */
-export function intakeApproval(store: ReadStore, job: JobDossier): ApprovalLine[] {
-  const { spendingLimit, takenInBy } = job;
+/** The spending limit that was agreed at intake, as the first of a job's approvals; none without one. */
+export function intakeApproval(job: JobDossier): ApprovalLine[] {
+  const { spendingLimit, takenInBy, intakeSigned } = job;
   if (spendingLimit === null) return [];
-  const { name, signedAt } = intakeSignatureOf(store, job.id);
+  const { name, typedBy, at } = intakeSigned;
   return [
     {
       by: name,
-      how: 'Signed at intake',
-      at: signedAt,
+      how: typedBy === null ? 'Signed at intake' : `At intake: ${typedNameWords(typedBy)}`,
+      at,
       takenBy: takenInBy,
       amount: spendingLimit,
       paperNumber: claimNumber(job),
@@ -51,7 +51,7 @@ export const claimTicket = (
   deposit: job.depositAgreed,
   terms: termLines(writing.shop.claimTerms),
   cautions: INTAKE_CAUTIONS,
-  signature,
+  signature: signature && onPaper(signature, writing),
 });
 
 /** What is wired to the machine. */

@@ -7,7 +7,8 @@ import type {
   Totals,
 } from '../../../shared/contract/till/index.ts';
 import { formatQuantity, formatRate, roundingSentence } from '../../../shared/money/index.ts';
-import { APPROVAL_WAY_LABELS, PAYMENT_METHOD_LABELS } from '../../../shared/work/vocabulary.ts';
+import { approvalWords } from '../../../shared/work/typed-name.ts';
+import { PAYMENT_METHOD_LABELS } from '../../../shared/work/vocabulary.ts';
 import type {
   ApprovalLine,
   PaperLine,
@@ -61,9 +62,9 @@ export const paperTotals = (
 });
 
 export const approvalLines = (approvals: readonly Approval[]): ApprovalLine[] =>
-  approvals.map(({ approvedBy, how, at, takenBy, amount, estimateNumber, note }) => ({
+  approvals.map(({ approvedBy, how, typedBy, at, takenBy, amount, estimateNumber, note }) => ({
     by: approvedBy,
-    how: APPROVAL_WAY_LABELS[how],
+    how: approvalWords({ how, typedBy }),
     at,
     takenBy,
     amount,

@@ -82,8 +82,7 @@ export const issueInvoice = os.till.issueInvoice.handler(({ input, context, erro
       warranty: origin === null ? null : { job: jobCode(origin.number), reason },
       lines: paperLines(lines, shop),
       totals: paperTotals(totals, shop, bill.discount),
-      approvals:
-        sort === 'work' ? [...intakeApproval(store, job), ...approvalLines(approvals)] : [],
+      approvals: sort === 'work' ? [...intakeApproval(job), ...approvalLines(approvals)] : [],
       // What nobody approved by its lines, within the spending limit of intake, differs from nothing.
       differences: work?.approval ? billDifferences(work.lines, lines) : [],
       declined: declined.map(({ description, amount }) => ({ description, amount })),

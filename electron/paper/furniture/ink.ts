@@ -24,7 +24,7 @@ export const STYLE = {
   remark: { face: 'oblique', size: 8, leading: 10.4, ink: INK },
   total: { face: 'strong', size: 11, leading: 15, ink: INK },
   sum: { face: 'strong', size: 16, leading: 22, ink: INK },
-  typedName: { face: 'oblique', size: 17, leading: 22, ink: INK },
+  typedName: { face: 'regular', size: 17, leading: 22, ink: INK },
   footer: { face: 'regular', size: 7, leading: 9, ink: SOFT_INK },
   fingerprint: { face: 'strong', size: 8.3, leading: 12, ink: INK },
 } satisfies Record<string, TextStyle>;

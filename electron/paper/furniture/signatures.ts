@@ -1,3 +1,4 @@
+import { typedNameWords } from '../../../shared/work/typed-name.ts';
 import type { Signature } from '../content.ts';
 import type { TextLine, TextStyle } from '../fonts/typesetter.ts';
 import { INK, RULE, STYLE } from './ink.ts';
@@ -8,8 +9,6 @@ interface Signatory {
   label: string;
   /** Null: a line to sign on by hand. */
   signature: Signature | null;
-  /** Who was at the station when a name was typed in place of a signature. */
-  typedBy: string;
 }
 
 const BOX_HEIGHT = 46;
@@ -24,7 +23,8 @@ interface LaidSignatory {
 }
 
 /**
- * Signature boxes side by side, never divided. Strokes are drawn as they were written. Words may stand in
+ * Signature boxes side by side, never divided. Strokes are drawn as they were written; a typed name stands
+ * upright and says who entered it, so that nobody takes it for a signature. Words may stand in
  * the place that a single box leaves free.
  */
 export function signatureBoxes(
@@ -39,7 +39,7 @@ export function signatureBoxes(
   const laid = signatories.map((signatory) => layOut(sheet, signatory, width));
   const boxHeight = Math.max(
     BOX_HEIGHT,
-    ...laid.map(({ typed }) => heightOf(typed) + (typed.length > 0 ? 18 : 0)),
+    ...laid.map(({ typed }) => heightOf(typed) + (typed.length > 0 ? PAD * 2 : 0)),
   );
   const labelHeight = Math.max(...laid.map(({ label }) => heightOf(label)));
   const belowHeight = Math.max(...laid.map(({ below }) => heightOf(below)));
@@ -73,18 +73,24 @@ export function signatureBoxes(
 
 function layOut(sheet: Sheet, signatory: Signatory, width: number): LaidSignatory {
   const { label, signature } = signatory;
-  const isTyped = signature !== null && !hasStrokes(signature);
+  const typedBy = signature?.typedBy ?? null;
   return {
     signatory,
     label: sheet.lines(label, STYLE.label, width),
-    typed: isTyped ? sheet.lines(signature.name, STYLE.typedName, width - PAD * 2) : [],
+    typed:
+      signature === null || typedBy === null
+        ? []
+        : [
+            ...sheet.lines(signature.name, STYLE.typedName, width - PAD * 2),
+            ...sheet.lines(typedNameWords(typedBy), STYLE.cellSoft, width - PAD * 2),
+          ],
     below:
       signature === null
         ? sheet.lines('Name, date and signature', STYLE.soft, width)
         : [
             ...sheet.lines(signature.name, STYLE.strong, width),
             ...sheet.lines(
-              `Signed ${sheet.writing.instant(signature.signedAt)}`,
+              `${typedBy === null ? 'Signed' : 'Recorded'} ${sheet.writing.instant(signature.signedAt)}`,
               STYLE.soft,
               width,
             ),
@@ -105,11 +111,7 @@ function drawBox(sheet: Sheet, { signatory, typed }: LaidSignatory, box: Box) {
     sheet.document.lineWidth(0.6).rect(box.x, box.y, box.width, box.height).stroke(RULE);
   });
   if (typed.length > 0) {
-    sheet.structure.text('P', () => {
-      const below = drawLines(sheet, typed, box.x + PAD, box.y + PAD);
-      const how = `typed name, put in by ${signatory.typedBy}`;
-      drawLines(sheet, sheet.lines(how, STYLE.cellSoft, box.width - PAD * 2), box.x + PAD, below);
-    });
+    sheet.structure.text('P', () => drawLines(sheet, typed, box.x + PAD, box.y + PAD));
   } else if (signature !== null) {
     sheet.structure.text(
       'Figure',
@@ -117,10 +119,6 @@ function drawBox(sheet: Sheet, { signatory, typed }: LaidSignatory, box: Box) {
       `Signature of ${signature.name}`,
     );
   }
-}
-
-function hasStrokes(signature: Signature): boolean {
-  return signature.strokes.some((stroke) => stroke.length > 0);
 }
 
 /** Fits the pad into the box without distorting it. */

@@ -4,6 +4,7 @@ import { useMutation } from '@tanstack/react-query';
 import { useEffect, useRef } from 'react';
 import type { JobDossier } from '../../../shared/contract/counter/index.ts';
 import type { PaperId } from '../../../shared/contract/ids.ts';
+import { signedWords } from '../../../shared/work/typed-name.ts';
 import { useFormat } from '../../common/format.ts';
 import { PaperButton } from '../../common/paper-button.tsx';
 import { printPaperFile } from '../../common/paper-file.ts';
@@ -26,8 +27,14 @@ export function HandedOver({ job }: { job: JobDossier }) {
           Handed over to <bdi>{job.customerName}</bdi>
         </Title>
         <Text>
-          {format.instant(paper.issuedAt)}, {paper.issuedBy}. Both signed work order {paper.number}.
+          {format.instant(paper.issuedAt)}, {paper.issuedBy}. Work order {paper.number} is signed.
         </Text>
+        {job.handoverSigned !== null && (
+          <>
+            <Text size="sm">Customer: {signedWords(job.handoverSigned.customer)}</Text>
+            <Text size="sm">For the shop: {signedWords(job.handoverSigned.shop)}</Text>
+          </>
+        )}
       </div>
       <Group gap="sm">
         <Button

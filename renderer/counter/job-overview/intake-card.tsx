@@ -2,6 +2,7 @@ import { Button } from '@mantine/core';
 import { useDisclosure } from '@mantine/hooks';
 import { IconPencil } from '@tabler/icons-react';
 import type { JobDossier } from '../../../shared/contract/counter/index.ts';
+import { signedWords } from '../../../shared/work/typed-name.ts';
 import { SYMPTOM_LABELS } from '../../../shared/work/vocabulary.ts';
 import { Card } from '../../common/card.tsx';
 import { useFormat } from '../../common/format.ts';
@@ -42,6 +43,7 @@ export function IntakeCard({ job }: { job: JobDossier }) {
           { name: 'Fuel', value: job.fuel },
           { name: 'Last service', value: job.lastService },
           { name: 'Taken in', value: `${format.date(job.takenInOn)} by ${job.takenInBy}` },
+          { name: 'Signed', value: signedWords(job.intakeSigned) },
           ...job.amendments.map(({ at, by, reason }) => ({
             name: 'Mended',
             value: `${format.instant(at)} by ${by}: ${reason}`,

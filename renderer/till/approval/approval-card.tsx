@@ -2,6 +2,7 @@ import { Stack, Text } from '@mantine/core';
 import type { Account, BillTerms } from '../../../shared/contract/till/index.ts';
 import { Card } from '../../common/card.tsx';
 import { useFormat } from '../../common/format.ts';
+import { useJob } from '../../common/job.tsx';
 import { useMoney } from '../../common/shop.tsx';
 import { EventList } from '../event-list.tsx';
 import type { FarField } from '../far-field.ts';
@@ -20,6 +21,7 @@ interface ApprovalCardProps {
 /** What the customer agreed to, and where the next approval is taken. */
 export function ApprovalCard(props: ApprovalCardProps) {
   const { account, terms, unwritten, closed, amountField } = props;
+  const job = useJob();
   const money = useMoney();
   const format = useFormat();
   const estimate = account.estimates.at(-1);
@@ -28,7 +30,10 @@ export function ApprovalCard(props: ApprovalCardProps) {
       <Stack gap="md">
         <EventList
           label="Approvals, newest first"
-          events={approvalEvents(account, { money, instant: format.instant })}
+          events={approvalEvents(account, job.intakeSigned, {
+            money,
+            instant: format.instant,
+          })}
           empty="Nothing is approved yet."
         />
         {!closed && estimate !== undefined && (

@@ -1,5 +1,6 @@
+import type { SignedBy } from '../../../shared/contract/fields.ts';
 import type { Account, Approval } from '../../../shared/contract/till/index.ts';
-import { APPROVAL_WAY_LABELS } from '../../../shared/work/vocabulary.ts';
+import { approvalWords, signedWords } from '../../../shared/work/typed-name.ts';
 
 interface Words {
   money: (minor: number) => string;
@@ -14,7 +15,11 @@ interface ApprovalEvent {
 }
 
 /** All that set the limit of a job, in words, newest first: approvals, overrides, what intake agreed. */
-export function approvalEvents(account: Account, words: Words): ApprovalEvent[] {
+export function approvalEvents(
+  account: Account,
+  intakeSigned: SignedBy,
+  words: Words,
+): ApprovalEvent[] {
   const { approvals, overrides, spendingLimit } = account;
   const agreed = [
     ...approvals.map((approval) => ({
@@ -32,14 +37,16 @@ export function approvalEvents(account: Account, words: Words): ApprovalEvent[] 
   ].sort((a, b) => (a.at < b.at ? 1 : -1));
   if (spendingLimit === null) return agreed;
   const title = `Up to ${words.money(spendingLimit)}`;
-  return [...agreed, { key: 'intake', at: '', title, detail: 'Spending limit agreed at intake.' }];
+  const detail = `Spending limit agreed at intake. Signed by ${signedWords(intakeSigned)}.`;
+  return [...agreed, { key: 'intake', at: '', title, detail }];
 }
 
 function approvalDetail(account: Account, approval: Approval, { money, instant }: Words): string {
-  const { approvedBy, how, estimateNumber, estimateId, takenBy, at, declined, note } = approval;
+  const { approvedBy, estimateNumber, estimateId, takenBy, at, declined, note } = approval;
   const options = account.estimates.find(({ id }) => id === estimateId)?.options ?? [];
   const label = options.find(({ key }) => key === approval.option)?.label ?? '';
-  const way = APPROVAL_WAY_LABELS[how].toLowerCase();
+  const how = approvalWords(approval);
+  const way = `${how.slice(0, 1).toLowerCase()}${how.slice(1)}`;
   return [
     `${approvedBy}, ${way}, ${estimateNumber}${label === '' ? '' : `, ${label}`}. Taken by ${takenBy}, ${instant(at)}.`,
     ...(declined.length === 0

@@ -8,7 +8,7 @@ import {
   REACH_BY,
   SYMPTOMS,
 } from '../../work/vocabulary.ts';
-import { CalendarDate, Instant, Minor } from '../fields.ts';
+import { CalendarDate, Instant, Minor, SignedBy } from '../fields.ts';
 import { CustomerId, JobCode, JobId, PaperId, PromiseId } from '../ids.ts';
 import { Customer } from './customer.ts';
 import { Machine } from './machine.ts';
@@ -82,6 +82,10 @@ export const JobDossier = JobCard.extend({
   spendingLimit: Minor.nullable(),
   depositAgreed: Minor.nullable(),
   takenInBy: z.string(),
+  /** The customer's signature at intake. */
+  intakeSigned: SignedBy,
+  /** Both signatures on the work order; null until there is one. */
+  handoverSigned: z.object({ customer: SignedBy, shop: SignedBy }).nullable(),
   workDone: z.string(),
   nextStates: z.array(z.enum(JOB_STATES)),
   moves: z.array(

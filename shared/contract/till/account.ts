@@ -67,6 +67,8 @@ export const Approval = z.object({
   declined: z.array(DeclinedLine),
   note: z.string(),
   takenBy: z.string(),
+  /** Who typed the customer's name in place of a signature; null when it was drawn, or not in person. */
+  typedBy: z.string().nullable(),
   at: Instant,
 });
 export type Approval = z.infer<typeof Approval>;

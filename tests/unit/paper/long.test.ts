@@ -97,14 +97,14 @@ describe('long papers', () => {
       expect(pageOf('Ring end gap')).toBe(pageOf('0.28 mm'));
       expect(pageOf('Deposit, card, Mar 14, 2026, 9:25 AM')).toBe(pageOf('Paid in full'));
       expect(pageOf('Subtotal')).toBe(pageOf('Paid in full'));
-      expect(pageOf('Signed at handover')).toBe(pageOf('typed name, put in by Ines Ferro'));
+      expect(pageOf('Signed at handover')).toBe(pageOf('typed name, entered by Ines Ferro'));
       const print = fingerprintOf(content);
       const fingerprint = placed.find(
         ({ text }) => text.endsWith(print) && !text.startsWith('SHA-256'),
       );
-      expect(pageOf('typed name, put in by Ines Ferro')).toBe(fingerprint?.page);
+      expect(pageOf('typed name, entered by Ines Ferro')).toBe(fingerprint?.page);
       // Signatures have the end of what they are put to above them.
-      expect(pageOf('Next service')).toBe(pageOf('typed name, put in by Ines Ferro'));
+      expect(pageOf('Next service')).toBe(pageOf('typed name, entered by Ines Ferro'));
     }
   }, 60_000);
 

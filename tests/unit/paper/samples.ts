@@ -82,6 +82,7 @@ export function signature(name: string, seed: number): Signature {
   return {
     name,
     signedAt: '2026-03-27T15:41:00Z',
+    typedBy: null,
     strokes: [...strokes, [{ x: 300, y: 20 }]],
     width: 340,
     height: 120,
@@ -578,7 +579,7 @@ export const workOrder = {
   nextServiceOn: '2026-10-01',
   cautions,
   customerSignature: signature('Łucja Żółkiewska', 1),
-  shopSignature: { ...signature('Ines Ferro', 2), strokes: [] },
+  shopSignature: { ...signature('Ines Ferro', 2), typedBy: 'Ines Ferro', strokes: [] },
 } satisfies WorkOrder;
 
 export const clearanceSheet = {
