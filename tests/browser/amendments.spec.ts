@@ -1,5 +1,6 @@
 import { looksRight, noFaults } from './faultless.ts';
 import { expect, openPage, takenIn, test, unique } from './frame-shop.ts';
+import { recordTypedName } from './typed-signature.ts';
 
 test('another day is promised, and the day asks for the customer until they were told', async ({
   page,
@@ -73,7 +74,7 @@ test('intake and plates are mended, a machine that is here is asked about, and w
   await page.keyboard.press('Tab');
   await expect(page.getByRole('link', { name: `Open ${code}` })).toBeVisible();
   await page.getByRole('textbox', { name: 'Complaint' }).fill('Rattles');
-  await page.getByRole('button', { name: /^Sign as/ }).click();
+  await recordTypedName(page);
   await page.getByRole('button', { name: 'Take in', exact: true }).click();
   await expect(page.getByText(/^Go on with the open job, or say/)).toBeVisible();
   await page.getByRole('checkbox', { name: 'Take it in again, on another job' }).check();

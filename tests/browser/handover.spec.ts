@@ -4,6 +4,7 @@ import { type Desk, deskAt, ownerOf } from './desk-client.ts';
 import { noFaultsInEitherTheme } from './faultless.ts';
 import { expect, test } from './fixtures.ts';
 import { unique } from './frame-shop.ts';
+import { recordTypedName } from './typed-signature.ts';
 
 const prepared = test.extend<{ desk: Desk }>({
   desk: async ({ server, session, page }, use) => {
@@ -97,12 +98,15 @@ prepared('both sign, and the work order says so', async ({ page, desk }) => {
   const reason = 'The mechanic has the box in the van.';
   await why.fill(reason);
 
+  // A name that was only typed signs nothing.
   const names = page.getByRole('textbox', { name: 'Name of who signs' });
   await names.first().focus();
   await page.keyboard.press('Enter');
   await expect(names.first()).toHaveValue('Łucja Żółkiewska');
-  await names.last().focus();
-  await page.keyboard.press('Enter');
+  await page.keyboard.press('Control+Enter');
+  await expect(page.getByText('Let the customer sign, or record a typed signature.')).toBeVisible();
+  await recordTypedName(page, 0);
+  await recordTypedName(page, 1);
   await page.keyboard.press('Control+Enter');
   const owing = page.getByRole('textbox', { name: 'owing' });
   await expect(owing).toBeFocused();
@@ -110,13 +114,15 @@ prepared('both sign, and the work order says so', async ({ page, desk }) => {
   // A changed page is signed once more.
   await owing.fill('Pays on Friday.');
   await expect(page.getByText('both sign once more')).toBeVisible();
-  await names.first().focus();
-  await page.keyboard.press('Enter');
-  await names.last().focus();
-  await page.keyboard.press('Enter');
+  await recordTypedName(page, 0);
+  await recordTypedName(page, 1);
   await page.keyboard.press('Control+Enter');
 
   await expect(page.getByText('Handed over to Łucja Żółkiewska')).toBeVisible();
+  const { name } = await ownerOf(desk);
+  await expect(
+    page.getByText(`Customer: Łucja Żółkiewska, typed name, entered by ${name}`),
+  ).toBeVisible();
   await expect(page.getByRole('button', { name: 'Print the work order' })).toBeFocused();
   const done = await desk.counter.job({ id: job.id });
   const paper = done.papers.find(({ kind }) => kind === 'work-order');
@@ -157,10 +163,8 @@ prepared('what still stands in the way is named, with the way to it', async ({ p
   await page.goto(`/job/${code}/handover`);
   await expect(page.getByText('Valve lash set cold')).toBeVisible();
   await page.getByRole('textbox', { name: 'What was done' }).fill('Carburettor cleaned.');
-  for (const name of await page.getByRole('textbox', { name: 'Name of who signs' }).all()) {
-    await name.focus();
-    await page.keyboard.press('Enter');
-  }
+  await recordTypedName(page, 0);
+  await recordTypedName(page, 1);
   await page.keyboard.press('Control+Enter');
   const alert = page.getByRole('alert');
   await expect(alert).toContainText('It is not marked ready yet');

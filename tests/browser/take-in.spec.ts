@@ -4,6 +4,7 @@ import { expect, test } from './fixtures.ts';
 import { Hands } from './hands.ts';
 import { textOf } from './text-of.ts';
 import { toldNow } from './told-time.ts';
+import { recordTypedName } from './typed-signature.ts';
 
 /** The measure of an intake: key presses and fields beyond the text itself. */
 const MOST = 45;
@@ -82,10 +83,19 @@ prepared('a new customer with a new machine, by the keyboard alone', async ({ pa
   await hands.press('Tab');
   await hands.choose('Telephone', 'ArrowRight');
   await hands.press('Tab');
+  // However often it is pressed, Enter signs nothing: that takes another act.
   await hands.choose('Name of who signs', 'Enter');
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Enter');
   await expect(page.getByRole('textbox', { name: 'Name of who signs' })).toHaveValue(
     'Łucja Żółkiewska',
   );
+  const by = (await ownerOf(desk)).name;
+  await expect(page.getByText(`Typed by ${by} for Łucja Żółkiewska. Not signed yet`)).toBeVisible();
+  await hands.press('Tab');
+  await hands.sees('Record typed signature');
+  await hands.press('Enter');
+  await expect(page.getByText(`Signed: typed name, entered by ${by}.`)).toBeFocused();
   await hands.press('Control+Enter');
 
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Taken in');
@@ -98,6 +108,7 @@ prepared('a new customer with a new machine, by the keyboard alone', async ({ pa
 
   const job = await desk.counter.job({ code });
   expect(job).toMatchObject({
+    intakeSigned: { name: 'Łucja Żółkiewska', typedBy: by },
     customer: {
       name: 'Łucja Żółkiewska',
       phone: '312 555 0199',
@@ -162,8 +173,7 @@ prepared('a known customer and a known serial number fill in the rest', async ({
   await hands.press('Enter');
   await expect(page.getByText('Mower Fernhill M-42')).toBeVisible();
   await hands.fill('Complaint, in the customer’s words', '刃が回らない');
-  await page.getByRole('textbox', { name: 'Name of who signs' }).focus();
-  await hands.press('Enter');
+  await recordTypedName(page);
   await hands.press('Control+Enter');
   const code = await textOf(page.getByText(/^J\d{6}$/), /^J\d{6}$/);
   await expect
@@ -182,7 +192,7 @@ prepared('what is refused is said at its field, and nothing typed is lost', asyn
   await hands.press('Control+Enter');
   await hands.sees('Name');
   await expect(page.getByText('Type the customer’s name.')).toBeVisible();
-  await expect(page.getByText('Let the customer sign, or confirm the typed name.')).toBeVisible();
+  await expect(page.getByText('Let the customer sign, or record a typed signature.')).toBeVisible();
 
   await hands.fill('Name', 'Ελένη Παππά');
   await hands.press('Tab');
@@ -197,8 +207,7 @@ prepared('what is refused is said at its field, and nothing typed is lost', asyn
   await hands.fill('Kind', 'gen');
   await page.getByRole('textbox', { name: 'Complaint' }).focus();
   await hands.fill('Complaint, in the customer’s words', 'No output.');
-  await page.getByRole('textbox', { name: 'Name of who signs' }).focus();
-  await hands.press('Enter');
+  await recordTypedName(page);
   await hands.press('Control+Enter');
   const contact = page.getByRole('textbox', { name: 'Telephone and e-mail' });
   await expect(contact).toBeFocused();
@@ -249,15 +258,13 @@ prepared('a serial number that is taken offers its machine', async ({ page, desk
   // Entered last: the page leaves alone what somebody has begun to describe.
   await page.getByRole('combobox', { name: 'Serial number' }).fill(number);
   await page.getByRole('textbox', { name: 'Complaint' }).fill('Sucks no water.');
-  await page.getByRole('textbox', { name: 'Name of who signs' }).focus();
-  await page.keyboard.press('Enter');
+  await recordTypedName(page);
   await page.keyboard.press('Control+Enter');
   await page.getByRole('button', { name: 'Use the machine of Liv Ødegård' }).click();
   await page.getByRole('button', { name: 'Liv Ødegård brings it' }).click();
   await expect(page.getByRole('button', { name: 'Change the customer' })).toBeVisible();
   await expect(page.getByText('What was signed for has changed since')).toBeVisible();
-  await page.getByRole('textbox', { name: 'Name of who signs' }).focus();
-  await page.keyboard.press('Enter');
+  await recordTypedName(page);
   await page.keyboard.press('Control+Enter');
   const code = await textOf(page.getByText(/^J\d{6}$/), /^J\d{6}$/);
   await expect.poll(async () => (await desk.counter.job({ code })).customerId).toBe(owner.id);
@@ -300,7 +307,7 @@ prepared('a double click takes one machine in, not two', async ({ page, desk }) 
   await page.keyboard.press('Enter');
   await page.getByLabel('Complaint, in the customer’s words').fill('Draws no water.');
   await page.getByLabel('Name of who signs').fill('Harriet Bowdoin');
-  await page.getByLabel('Name of who signs').press('Enter');
+  await page.getByRole('button', { name: 'Record typed signature' }).click();
   await page.locator('[data-take-in]').dblclick();
   await expect(page.getByRole('button', { name: 'Print claim ticket' })).toBeVisible();
   await expect.poll(async () => (await desk.counter.jobs({})).length).toBe(before + 1);

@@ -73,12 +73,20 @@ test('an approval in person is signed', async ({ page, taxed }) => {
   await page.getByRole('button', { name: 'Take the approval' }).click();
   await expect(page.getByText('An approval in person is signed.')).toBeVisible();
   await expect.poll(async () => (await desk.till.account({ jobId })).approvals).toEqual([]);
-  await page.getByRole('textbox', { name: 'Name of who signs' }).fill('山田 花子');
+  const name = page.getByRole('textbox', { name: 'Name of who signs' });
+  await name.fill('山田 花子');
+  await name.press('Enter');
+  await page.getByRole('button', { name: 'Take the approval' }).click();
+  await expect.poll(async () => (await desk.till.account({ jobId })).approvals).toEqual([]);
+  await page.getByRole('button', { name: 'Record typed signature' }).click();
   await page.getByRole('button', { name: 'Take the approval' }).click();
   await expect(page.getByText('$255.00 is exactly what is approved.')).toBeVisible();
   await expect
     .poll(async () => (await desk.till.account({ jobId })).approvals)
-    .toMatchObject([{ how: 'in-person', approvedBy: '山田 花子', amount: 25_500 }]);
+    .toMatchObject([
+      { how: 'in-person', approvedBy: '山田 花子', amount: 25_500, typedBy: expect.any(String) },
+    ]);
+  await expect(page.getByText('in person: typed name, entered by')).toBeVisible();
 });
 
 test('too little cash becomes a part payment, too much paid is given back', async ({

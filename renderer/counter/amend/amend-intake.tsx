@@ -14,7 +14,7 @@ import type { JobDossier, PaperCard } from '../../../shared/contract/counter/ind
 import { deskQuery } from '../../common/desk.ts';
 import { fieldErrors, RefusalAlert } from '../../common/refusal.tsx';
 import { SaveOrCancel } from '../../common/save-or-cancel.tsx';
-import { SignatureField } from '../../common/signature-field.tsx';
+import { SignatureField, signatureInput } from '../../common/signature-field.tsx';
 import { useBy } from '../../common/station.tsx';
 import { useDraft } from '../../common/use-draft.ts';
 import { useWrite } from '../../common/use-write.ts';
@@ -56,7 +56,9 @@ export function AmendIntake({ job, onClose }: AmendIntakeProps) {
   const submit = (event: SyntheticEvent) => {
     event.preventDefault();
     const { reason, signature } = draft;
-    if (facts !== null) amend.mutate({ by, jobId: job.id, ...facts, reason, signature });
+    if (facts === null) return;
+    const signed = signature && signatureInput(signature);
+    amend.mutate({ by, jobId: job.id, ...facts, reason, signature: signed });
   };
   return (
     <Modal opened onClose={onClose} title={`Mend what came in with ${job.code}`} size="62rem">

@@ -75,8 +75,8 @@ export function stillWanted(
   if (due > 0 && draft.owingReason.trim() === '')
     faults.owingReason = 'Say why the machine goes out owing, or take the payment first.';
   if (draft.customerSignature === null)
-    faults.customerSignature = 'Let the customer sign, or confirm the typed name.';
+    faults.customerSignature = 'Let the customer sign, or record a typed signature.';
   if (draft.shopSignature === null)
-    faults.shopSignature = 'Sign for the shop, or confirm the typed name.';
+    faults.shopSignature = 'Sign for the shop, or record a typed signature.';
   return faults;
 }

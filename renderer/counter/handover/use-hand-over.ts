@@ -5,6 +5,7 @@ import type { Account } from '../../../shared/contract/till/index.ts';
 import type { HandoverMatter } from '../../../shared/work/counter/handover-matters.ts';
 import { deskQuery } from '../../common/desk.ts';
 import { refusalOf } from '../../common/refusal.tsx';
+import { signatureInput } from '../../common/signature-field.tsx';
 import { useBy } from '../../common/station.tsx';
 import { useDraft } from '../../common/use-draft.ts';
 import { useWrite } from '../../common/use-write.ts';
@@ -73,8 +74,8 @@ export function useHandOver({ job, account, matters, form }: HandOverOptions) {
         jobId: job.id,
         ...written,
         passedOver,
-        customerSignature,
-        shopSignature,
+        customerSignature: signatureInput(customerSignature),
+        shopSignature: signatureInput(shopSignature),
       });
   };
   const latest = useRef(send);

@@ -1,8 +1,7 @@
-import type { z } from 'zod';
 import type { Customer, Machine } from '../../../shared/contract/counter/index.ts';
-import type { SignatureInput } from '../../../shared/contract/fields.ts';
 import type { EngineModelId } from '../../../shared/contract/ids.ts';
 import type { MachineKind, ReachBy } from '../../../shared/work/vocabulary.ts';
+import type { SignatureValue } from '../../common/signature-field.tsx';
 
 /** The intake as it stands on the page, before it is taken in; kept when the window is closed. */
 export interface TakeInDraft {
@@ -45,7 +44,7 @@ export interface TakeInDraft {
   deposit: number | null;
   promisedFor: string | null;
   reachBy: ReachBy;
-  signature: z.infer<typeof SignatureInput> | null;
+  signature: SignatureValue | null;
 }
 
 export type TakeInField = keyof TakeInDraft;

@@ -31,7 +31,7 @@ export function enterMovesOn(event: KeyboardEvent<HTMLElement>): void {
   // An input method confirms its choice with Enter: that one is not ours.
   if (event.nativeEvent.isComposing || event.nativeEvent.keyCode === 229) return;
   const isField = target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement;
-  if (!isField || target.closest('[data-own-enter]') !== null) return;
+  if (!isField) return;
   event.preventDefault();
   focusNext(currentTarget, target);
 }

@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import type { TakeIn } from '../../../shared/contract/counter/index.ts';
 import type { StaffId } from '../../../shared/contract/ids.ts';
 import { decimal } from '../../common/measure/decimal.ts';
+import { signatureInput } from '../../common/signature-field.tsx';
 import { readContact } from './contact.ts';
 import type { Faults, TakeInDraft, TakeInField } from './draft.ts';
 import { splitMakeAndModel } from './make-and-model.ts';
@@ -27,7 +28,7 @@ export function stillWanted(draft: TakeInDraft): Faults {
   if (draft.complaint.trim() === '')
     faults.complaint = 'Write down the complaint in the customer’s words.';
   if (draft.signature === null)
-    faults.signature = 'Let the customer sign, or confirm the typed name.';
+    faults.signature = 'Let the customer sign, or record a typed signature.';
   if (draft.engineHours.trim() !== '' && decimal(draft.engineHours) === null)
     faults.engineHours = 'Give the running hours as a number, or leave them empty.';
   return faults;
@@ -56,7 +57,7 @@ export function takeInCall(
     spendingLimit: draft.spendingLimit,
     deposit: draft.deposit,
     promisedFor: draft.promisedFor,
-    signature: draft.signature,
+    signature: signatureInput(draft.signature),
   };
 }
 

@@ -21,7 +21,7 @@ export function TakeInPage() {
   return (
     <Page
       title="Take in a machine"
-      description="Enter or Tab goes on; in the signature, Enter signs. What is typed is kept."
+      description="Enter or Tab goes on; in the signature, Enter writes the name, Tab and Enter record it. What is typed is kept."
       actions={
         draft !== emptyDraft ? (
           <Button

@@ -24,7 +24,7 @@ import { useJob } from '../../common/job.tsx';
 import { MoneyInput } from '../../common/money-input.tsx';
 import { fieldErrors, RefusalAlert } from '../../common/refusal.tsx';
 import { useMoney, useShop } from '../../common/shop.tsx';
-import { SignatureField } from '../../common/signature-field.tsx';
+import { SignatureField, signatureInput } from '../../common/signature-field.tsx';
 import { useBy } from '../../common/station.tsx';
 import { useWrite } from '../../common/use-write.ts';
 import type { FarField } from '../far-field.ts';
@@ -94,7 +94,7 @@ export function ApprovalForm(props: ApprovalFormProps) {
       declined,
       amount: draft.amount,
       note: draft.note,
-      signature: inPerson ? draft.signature : null,
+      signature: inPerson && draft.signature ? signatureInput(draft.signature) : null,
     });
   };
 
@@ -193,7 +193,11 @@ export function ApprovalForm(props: ApprovalFormProps) {
             value={draft.signature}
             onChange={draft.setSignature}
             suggestedName={draft.approvedBy}
-            {...(asked && unsigned && { error: 'An approval in person is signed.' })}
+            {...(asked &&
+              unsigned && {
+                error:
+                  'An approval in person is signed. Let the customer sign, or record a typed signature.',
+              })}
           />
         )}
         <RefusalAlert error={approve.error} />
