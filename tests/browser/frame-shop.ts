@@ -53,8 +53,8 @@ export async function openPage(page: Page, address: string): Promise<void> {
  */
 export async function pressPaced(page: Page, keys: readonly string[], pace: number): Promise<void> {
   const session = await page.context().newCDPSession(page);
-  // The browser stamps events by the clock of the machine, whatever time is told.
-  const start = (performance.timeOrigin + performance.now()) / 1000;
+  // The browser stamps events by its own clock, whatever time is told.
+  const start = (await page.evaluate(() => performance.timeOrigin + performance.now())) / 1000;
   for (const [index, key] of keys.entries()) {
     const timestamp = start + (index * pace) / 1000;
     const { text, code } = WIRED[key] ?? { text: key, code: '' };

@@ -38,10 +38,14 @@ export const toldAheadAnew = (): number => toldStart - Date.now();
 export const toldNow = (): Date => new Date(Date.now() + toldAhead);
 
 /**
- * Tells the time to every page of a context. Only dates are told: timers, frames and the stamps of events
+ * Tells the time to every page of a context, by the browser’s own clock. Only dates are told: timers, frames and the stamps of events
  * stay the browser's own, which a clock that stands in for all of them would take the place of.
  */
 export async function tellTime(context: BrowserContext): Promise<void> {
+  const page = await context.newPage();
+  const told = toldNow().getTime();
+  const browsers = await page.evaluate(() => Date.now());
+  await page.close();
   await context.addInitScript((ahead) => {
     const now = (): number => machine.now() + ahead;
     const machine = window.Date;
@@ -51,5 +55,5 @@ export async function tellTime(context: BrowserContext): Promise<void> {
       apply: () => new machine(now()).toString(),
       get: (target, name) => (name === 'now' ? now : Reflect.get(target, name)),
     });
-  }, toldAhead);
+  }, told - browsers);
 }
