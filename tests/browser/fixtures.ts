@@ -35,7 +35,7 @@ export const test = base.extend<TestFixtures, WorkerFixtures>({
       await use(server);
       await server.stop();
     },
-    { scope: 'worker', timeout: 240_000 },
+    { scope: 'worker', timeout: 600_000 },
   ],
   session: [
     async ({ server }, use) => {

@@ -21,7 +21,7 @@ export const test = base.extend<object, { server: RunningServer; taxed: TaxedSho
       await use(server);
       await server.stop();
     },
-    { scope: 'worker', timeout: 90_000 },
+    { scope: 'worker', timeout: 600_000 },
   ],
   taxed: [
     async ({ server, session }, use) => {
