@@ -7,6 +7,7 @@ import {
   limitsAt,
   WORN_BUT_GOOD,
 } from '../../shared/work/bench/reading-verdict.ts';
+import { wearLimitWords } from '../../shared/work/specbook/wear-limit.ts';
 import { printedLimits } from '../common/measure/measure-words.ts';
 
 type Figure = Pick<DerivedOnSheet, 'value' | 'phase' | 'verdict' | 'specification' | 'renewed'>;
@@ -15,12 +16,14 @@ type Figure = Pick<DerivedOnSheet, 'value' | 'phase' | 'verdict' | 'specificatio
 export function heldAgainst({ value, phase, verdict, specification, renewed }: Figure): string {
   if (specification === null) return 'no specification';
   const limits = withoutWear(limitsAt(specification, 1), renewed, phase);
-  const { low, high } = acceptedBand(limits, phase);
+  const { low, high } = acceptedBand(specification.feature, limits, phase);
   const byWear = limits.wearLimit !== null && [low, high].includes(limits.wearLimit);
   return [
     printedLimits(specification),
-    byWear ? `wear limit ${specification.wearLimit} ${unitLabel(specification.unit)}` : '',
-    verdict === 'within' && isWornButGood(value, limits, phase) ? WORN_BUT_GOOD : '',
+    byWear ? `wear limit ${wearLimitWords(specification)} ${unitLabel(specification.unit)}` : '',
+    verdict === 'within' && isWornButGood(specification.feature, value, limits, phase)
+      ? WORN_BUT_GOOD
+      : '',
   ]
     .filter(Boolean)
     .join('; ');

@@ -115,7 +115,7 @@ export function FeaturePanel(props: FeaturePanelProps) {
             <ReadingEntry
               jobId={sheet.jobId}
               feature={feature}
-              place={heldInPhase(place, phase)}
+              place={heldInPhase(feature.feature, place, phase)}
               phase={phase}
               gauge={habit.gauge}
               unit={habit.unit}
@@ -136,7 +136,7 @@ export function FeaturePanel(props: FeaturePanelProps) {
               <GaugeChoice
                 gauges={habit.suited}
                 gauge={habit.gauge}
-                expected={targetOf(heldInPhase(place, phase))}
+                expected={targetOf(heldInPhase(feature.feature, place, phase))}
                 onGauge={habit.chooseGauge}
                 temperature={temperature}
                 onTemperature={setTemperature}

@@ -5,6 +5,7 @@ import type { FeatureOnSheet } from '../../shared/contract/bench/index.ts';
 import type { EngineModelId, JobCode } from '../../shared/contract/ids.ts';
 import { display, unitLabel } from '../../shared/trade/index.ts';
 import { otherUnit } from '../../shared/work/bench/reading-in-words.ts';
+import { wearLimitWords } from '../../shared/work/specbook/wear-limit.ts';
 import { SOURCE_KIND_LABELS } from '../../shared/work/vocabulary.ts';
 import { StandingBadge } from '../common/badges.tsx';
 import { bandWords, hasBand, printedLimits } from '../common/measure/measure-words.ts';
@@ -51,7 +52,7 @@ export function FeatureSpecification({
         )}
         {specification.wearLimit !== '' && (
           <Text>
-            wear limit {specification.wearLimit} {unitLabel(specification.unit)}
+            wear limit {wearLimitWords(specification)} {unitLabel(specification.unit)}
           </Text>
         )}
         {specification.condition !== '' && <Text>{specification.condition}</Text>}

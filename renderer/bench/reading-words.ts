@@ -34,10 +34,15 @@ export const circumstancesOf = (reading: Reading): string[] =>
  * longer the one of the spec book.
  */
 export const remarksOn = (reading: Reading, place: PlaceOnSheet): string[] => {
-  const now = heldInPhase(place, reading.phase);
+  const now = heldInPhase(reading.feature, place, reading.phase);
   return [
     reading.verdict === 'within' &&
-    isWornButGood(reading.valueBase, limitsInPhase(place, reading.phase), reading.phase)
+    isWornButGood(
+      reading.feature,
+      reading.valueBase,
+      limitsInPhase(place, reading.phase),
+      reading.phase,
+    )
       ? WORN_BUT_GOOD
       : '',
     reading.gaugeRemark,

@@ -2,6 +2,7 @@ import type { FeatureOnSheet, Reading, Verdict } from '../../shared/contract/ben
 import { aim } from '../../shared/trade/index.ts';
 import { limitsInPhase } from '../../shared/work/bench/deciding/decided-limits.ts';
 import { acceptedBand } from '../../shared/work/bench/reading-verdict.ts';
+import type { MeasuredFeature } from '../../shared/work/features.ts';
 import type { Phase } from '../../shared/work/vocabulary.ts';
 
 /** Reading the sheet: which reading stands, which place is wanted next, how a feature fares. */
@@ -37,11 +38,15 @@ export const targetOf = ({ low, high, aim: stated }: PlaceOnSheet): number | nul
   stated ?? (low === null || high === null ? null : aim({ low, high }));
 
 /** A place as a reading of this phase is held against it: to the wear limit where a used part may go. */
-export const heldInPhase = (place: PlaceOnSheet, phase: Phase): PlaceOnSheet => ({
+export const heldInPhase = (
+  feature: MeasuredFeature,
+  place: PlaceOnSheet,
+  phase: Phase,
+): PlaceOnSheet => ({
   ...place,
   ...limitsInPhase(place, phase),
   aim: targetOf({ ...place, ...limitsInPhase(place, phase) }),
-  ...acceptedBand(limitsInPhase(place, phase), phase),
+  ...acceptedBand(feature, limitsInPhase(place, phase), phase),
 });
 
 export interface FeatureSummary {

@@ -4,6 +4,7 @@ import { Link } from 'react-router';
 import type { Specification } from '../../shared/contract/specbook.ts';
 import { unitLabel } from '../../shared/trade/index.ts';
 import { FEATURE_LABELS } from '../../shared/work/features.ts';
+import { wearLimitWords } from '../../shared/work/specbook/wear-limit.ts';
 import { StandingBadge } from '../common/badges.tsx';
 import { useFormat } from '../common/format.ts';
 import { printedLimits } from '../common/measure/measure-words.ts';
@@ -43,7 +44,9 @@ export function SpecificationEntry({
         <Text size="sm">
           {[
             specification.aim === '' ? '' : `aim ${specification.aim} ${unit}`,
-            specification.wearLimit === '' ? '' : `wear limit ${specification.wearLimit} ${unit}`,
+            specification.wearLimit === ''
+              ? ''
+              : `wear limit ${wearLimitWords(specification)} ${unit}`,
             specification.condition,
           ]
             .filter((words) => words !== '')

@@ -17,7 +17,7 @@ import {
   SPECIFICATION_UNITS,
   type Specification,
 } from '../../shared/contract/specbook.ts';
-import { dimensionOf, unitLabel } from '../../shared/trade/index.ts';
+import { dimensionOf, display, unitLabel } from '../../shared/trade/index.ts';
 import { isTorque, needsFastener } from '../../shared/work/bench/torque-check.ts';
 import {
   DERIVED_FEATURES,
@@ -29,6 +29,7 @@ import {
   RUN_FEATURES,
 } from '../../shared/work/features.ts';
 import { readBand } from '../../shared/work/specbook/specification-band.ts';
+import { isAllowance } from '../../shared/work/specbook/wear-limit.ts';
 import { deskQuery } from '../common/desk.ts';
 import { focusPage } from '../common/page-start.ts';
 import { fieldErrors, RefusalAlert } from '../common/refusal.tsx';
@@ -111,7 +112,9 @@ function Fields({
 
   const band = readBand(feature, draft);
   const fastener = fastenerOf(feature, draft);
-  const own = tried && !band.ok ? byPath(band.issues) : {};
+  // Seen as it is typed: a limit that can't be one judges every job after.
+  const instead = band.ok ? undefined : band.issues.find((issue) => issue.instead)?.instead;
+  const own = (tried || instead !== undefined) && !band.ok ? byPath(band.issues) : {};
   const refusal = source.error ?? add.error;
   const errors: Record<string, string> = {
     ...(tried && draft.sourceId === '' ? { sourceId: 'Choose a source, or write one out.' } : {}),
@@ -211,6 +214,17 @@ function Fields({
           {limit('aim', 'Aim', 'empty: the middle')}
           {limit('wearLimit', 'Wear limit', 'beyond it: replace')}
         </SimpleGrid>
+        {instead !== undefined && (
+          <Button variant="default" mih={44} onClick={() => change({ wearLimit: instead })}>
+            It is how much it may wear: {instead} {unitLabel(draft.unit)}
+          </Button>
+        )}
+        {band.ok && isAllowance(feature, draft.wearLimit) && band.band.wearLimit !== undefined && (
+          <Text size="sm">
+            Replaced beyond {display(band.band.wearLimit, draft.unit)}: the limit of a new part and{' '}
+            {draft.wearLimit.trim()} of wear.
+          </Text>
+        )}
         {isTorque(feature) && draft.bolted && (
           <TorqueCheck
             torque={band.ok ? targetTorque(band.band) : null}

@@ -131,14 +131,13 @@ describe('forty jobs', () => {
     expect(jobs.filter(({ state }) => state === 'handed-over').length).toBeGreaterThan(20);
   });
 
-  test('came in over eight months, never on a Sunday, numbered in their order', () => {
+  test('came in over eight months, numbered in their order', () => {
     const dates = jobs.map(({ takenInOn }) => takenInOn).reverse();
     expect(dates).toEqual(dates.toSorted());
     const [first = ''] = dates;
     const months = Temporal.PlainDate.from(first).until(TODAY, { largestUnit: 'months' }).months;
     expect(months).toBeGreaterThanOrEqual(7);
     expect(months).toBeLessThanOrEqual(8);
-    for (const date of dates) expect(Temporal.PlainDate.from(date).dayOfWeek, date).not.toBe(7);
   });
 
   test('fill the day: late, promised today, soon, and waiting on everybody', async () => {

@@ -4,6 +4,7 @@ import type { EngineModelId } from '../../shared/contract/ids.ts';
 import type { ModelFile } from '../../shared/contract/model-file.ts';
 import { FEATURE_UNITS, FEATURES } from '../../shared/work/features.ts';
 import { CYCLES, SOURCE_KINDS } from '../../shared/work/vocabulary.ts';
+import { wearDirectionOf } from '../../shared/work/wear-direction.ts';
 import { addCorvane, openTestShop, type TestShop } from './shop.ts';
 
 const FORMS = ['json', 'csv'] as const;
@@ -337,7 +338,7 @@ const anyFile: fc.Arbitrary<ModelFile> = fc
         low: fc.constantFrom('', '1', '1.50', '1,5', '-0.2'),
         high: fc.constantFrom('2', '2.50', '3'),
         aim: fc.constantFrom('', '2'),
-        wearLimit: fc.constantFrom('', '4.10'),
+        wearLimit: fc.constantFrom('', '+0.10'),
         condition: words(60),
         page: words(12),
         fastener,
@@ -353,6 +354,8 @@ const anyFile: fc.Arbitrary<ModelFile> = fc
     sources: sources.map((each, index) => ({ key: `s${index}`, ...each })),
     specifications: specifications.map((each) => ({
       ...each,
+      // What wears down from nothing or so has no room for any wear.
+      wearLimit: wearDirectionOf(each.feature) === 'down' ? '' : each.wearLimit,
       unit: FEATURE_UNITS[each.feature],
       source: `s${each.source % sources.length}`,
       fastener: FEATURE_UNITS[each.feature] === 'N·m' ? each.fastener : null,

@@ -62,7 +62,7 @@ const derived = ({ derived: figures, cylinders }: BenchSheet): PartFigure[] =>
       value,
       uncertainty,
       verdict,
-      ...acceptedBand(limitsAt(specification, 1), AS_RECEIVED),
+      ...acceptedBand(feature, limitsAt(specification, 1), AS_RECEIVED),
       unit: specification?.unit ?? FEATURE_UNITS[feature],
     }));
 

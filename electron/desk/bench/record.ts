@@ -95,7 +95,7 @@ export function enterReading(
     limitsAt(specification, place.share),
     sizesOfJob(store, { engineId: job.machineDetails.engine.id, jobId: input.jobId }),
   );
-  const band = acceptedBand(limitsInPhase(limits, input.phase), input.phase);
+  const band = acceptedBand(input.feature, limitsInPhase(limits, input.phase), input.phase);
   const before = readingsOf(store, input.jobId);
   const { slip, against } = suspicionOf({
     feature: input.feature,

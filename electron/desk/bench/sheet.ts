@@ -77,7 +77,11 @@ const onSheet = (
     renewed,
     verdict: verdictOn(
       derived.value,
-      acceptedBand(withoutWear(limitsAt(specification, 1), renewed, derived.phase), derived.phase),
+      acceptedBand(
+        derived.feature,
+        withoutWear(limitsAt(specification, 1), renewed, derived.phase),
+        derived.phase,
+      ),
       derived.uncertainty,
     ).verdict,
   };

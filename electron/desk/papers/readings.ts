@@ -25,6 +25,7 @@ import {
 } from '../../../shared/work/bench/reading-verdict.ts';
 import { FEATURE_LABELS, FEATURE_UNITS } from '../../../shared/work/features.ts';
 import { classWords, threadWords } from '../../../shared/work/specbook/fastener-words.ts';
+import { wearLimitWords } from '../../../shared/work/specbook/wear-limit.ts';
 import { PHASE_LABELS, PHASES, type Phase } from '../../../shared/work/vocabulary.ts';
 import type { DerivedLine, FeatureReadings, ReadingLine } from '../../paper/content.ts';
 
@@ -64,7 +65,9 @@ function bandWords(
   return [
     limits,
     aim === null ? '' : `aim ${figure(aim, specification.aim)}`,
-    heldToWear ? `wear limit ${figure(wearLimit, specification.wearLimit)}` : '',
+    heldToWear
+      ? `wear limit ${share === 1 ? wearLimitWords(specification) : displayNumber(wearLimit, unit)}`
+      : '',
   ]
     .filter(Boolean)
     .join(', ');
@@ -82,12 +85,16 @@ function decidedAt(reading: Reading, { decided, came, renewed }: Place): Place['
   const size = reading.phase === 'as-received' ? came : (decided ?? came);
   if (size === null || size.step === 0) return null;
   const moved = withoutWear(size, renewed, reading.phase);
-  const { low, high } = acceptedBand(moved, reading.phase);
+  const { low, high } = acceptedBand(reading.feature, moved, reading.phase);
   return reading.low === low && reading.high === high ? moved : null;
 }
 
 /** `81.25 to 81.27 mm, wear limit 81.35, +0.25 mm decided`: no source prints these, they follow from it. */
-function decidedWords(decided: NonNullable<Place['decided']>, unit: Unit, phase: Phase): string {
+function decidedWords(
+  decided: NonNullable<Place['decided']>,
+  unit: Unit,
+  { feature, phase }: Pick<Reading, 'feature' | 'phase'>,
+): string {
   const { low, high, wearLimit, step } = decided;
   const figure = (limit: number) => displayNumber(limit, unit);
   const limits =
@@ -99,7 +106,7 @@ function decidedWords(decided: NonNullable<Place['decided']>, unit: Unit, phase:
         ]
           .filter(Boolean)
           .join('');
-  const held = acceptedBand(decided, phase);
+  const held = acceptedBand(feature, decided, phase);
   return [
     `${limits} ${unitLabel(unit)}`,
     wearLimit !== null && (held.low === wearLimit || held.high === wearLimit)
@@ -120,7 +127,8 @@ function remarkOf(
     decidedAt(reading, place) ??
     withoutWear(limitsAt(specification ?? null, place.share), place.renewed, reading.phase);
   const worn =
-    reading.verdict === 'within' && isWornButGood(reading.valueBase, limits, reading.phase)
+    reading.verdict === 'within' &&
+    isWornButGood(reading.feature, reading.valueBase, limits, reading.phase)
       ? WORN_BUT_GOOD
       : '';
   const questioned = reading.questioned
@@ -149,11 +157,7 @@ function lineOf(
     band:
       decided === null
         ? bandWords(specification ?? null, place.share, reading)
-        : decidedWords(
-            decided,
-            specification?.unit ?? FEATURE_UNITS[reading.feature],
-            reading.phase,
-          ),
+        : decidedWords(decided, specification?.unit ?? FEATURE_UNITS[reading.feature], reading),
     gauge: reading.gauge?.name ?? '',
     uncertainty:
       reading.uncertaintyBase === 0
@@ -199,7 +203,7 @@ function derivedLine(value: DerivedOnSheet, cylinders: number): DerivedLine {
   const { specification, phase, uncertainty } = value;
   const unit = FEATURE_UNITS[value.feature];
   const limits = withoutWear(limitsAt(specification, 1), value.renewed, phase);
-  const held = specification && acceptedBand(limits, phase);
+  const held = specification && acceptedBand(value.feature, limits, phase);
   return {
     phase: PHASE_LABELS[phase],
     name:
@@ -211,7 +215,9 @@ function derivedLine(value: DerivedOnSheet, cylinders: number): DerivedLine {
     band: held ? bandWords(specification, 1, held) : '',
     verdict: value.verdict,
     remark:
-      value.verdict === 'within' && isWornButGood(value.value, limits, phase) ? WORN_BUT_GOOD : '',
+      value.verdict === 'within' && isWornButGood(value.feature, value.value, limits, phase)
+        ? WORN_BUT_GOOD
+        : '',
     source: specification ? sourceWords(specification) : '',
     standing: specification?.standing ?? 'none',
   };

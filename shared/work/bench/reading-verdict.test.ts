@@ -7,17 +7,29 @@ const crankpin = { lowBase: 29.96, highBase: 29.973, aimBase: null, wearLimitBas
 
 describe('what a reading is held against', () => {
   test('a bore wears up and a shaft wears down, to their wear limits', () => {
-    expect(acceptedBand(limitsAt(bore, 1), 'as-received')).toEqual({ low: 68, high: 68.075 });
-    expect(acceptedBand(limitsAt(crankpin, 1), 'final')).toEqual({ low: 29.92, high: 29.973 });
+    expect(acceptedBand('bore', limitsAt(bore, 1), 'as-received')).toEqual({
+      low: 68,
+      high: 68.075,
+    });
+    expect(acceptedBand('crankpin', limitsAt(crankpin, 1), 'final')).toEqual({
+      low: 29.92,
+      high: 29.973,
+    });
   });
 
   test('what comes from machining has to meet the limits of a new part', () => {
-    expect(acceptedBand(limitsAt(bore, 1), 'after-machining')).toEqual({ low: 68, high: 68.015 });
+    expect(acceptedBand('bore', limitsAt(bore, 1), 'after-machining')).toEqual({
+      low: 68,
+      high: 68.015,
+    });
   });
 
   test('a wear limit alone is a high limit', () => {
     const play = { lowBase: null, highBase: 0.3, aimBase: null, wearLimitBase: 0.5 };
-    expect(acceptedBand(limitsAt(play, 1), 'final')).toEqual({ low: null, high: 0.5 });
+    expect(acceptedBand('crankshaft-end-play', limitsAt(play, 1), 'final')).toEqual({
+      low: null,
+      high: 0.5,
+    });
   });
 
   test('a torque stage has its share of every limit', () => {
@@ -34,7 +46,7 @@ describe('what a reading is held against', () => {
   });
 
   test('a worn part inside its wear limit is within, beyond it outside', () => {
-    const held = acceptedBand(limitsAt(bore, 1), 'as-received');
+    const held = acceptedBand('bore', limitsAt(bore, 1), 'as-received');
     expect(verdictOn(68.05, held, 0.006).verdict).toBe('within');
     expect(verdictOn(68.09, held, 0.006).verdict).toBe('outside');
   });

@@ -1,5 +1,7 @@
 import { judge } from '../../trade/index.ts';
+import type { Feature } from '../features.ts';
 import type { Phase } from '../vocabulary.ts';
+import { wearDirectionOf } from '../wear-direction.ts';
 
 export interface PlaceBand {
   low: number | null;
@@ -36,16 +38,20 @@ export function limitsAt(
 
 /**
  * What a reading is held against. A part that has run is good until its wear limit; one that comes from
- * machining has to meet the limits of a new one. Wear takes a bore up and a shaft down: the limit tells
- * which by lying above the band or below it.
+ * machining has to meet the limits of a new one. Which way it wears is known of the feature.
  */
 export function acceptedBand(
+  feature: Feature,
   { low, high, wearLimit }: Omit<PlaceLimits, 'aim'>,
   phase: Phase,
 ): PlaceBand {
   if (wearLimit === null || phase === 'after-machining') return { low, high };
-  const wearsDown = low !== null && wearLimit < low;
-  return wearsDown ? { low: wearLimit, high } : { low, high: wearLimit };
+  const wears = wearDirectionOf(feature);
+  const down = wears === 'either' ? low !== null && wearLimit < low : wears === 'down';
+  const edge = down ? (low ?? high) : (high ?? low);
+  // A book from before such figures were refused may hold a limit on the wrong side: it limits nothing.
+  if (edge !== null && (down ? wearLimit > edge : wearLimit < edge)) return { low, high };
+  return down ? { low: wearLimit, high } : { low, high: wearLimit };
 }
 
 /**
@@ -53,13 +59,14 @@ export function acceptedBand(
  * signs for it has to see that it is worn.
  */
 export const isWornButGood = (
+  feature: Feature,
   value: number,
   limits: Omit<PlaceLimits, 'aim'>,
   phase: Phase,
 ): boolean => {
   const inside = ({ low, high }: PlaceBand) =>
     (low === null || value >= low) && (high === null || value <= high);
-  return inside(acceptedBand(limits, phase)) && !inside(limits);
+  return inside(acceptedBand(feature, limits, phase)) && !inside(limits);
 };
 
 /** The words for it, on screens and papers. */

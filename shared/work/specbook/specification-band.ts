@@ -7,6 +7,7 @@ import {
   unitLabel,
 } from '../../trade/index.ts';
 import { FEATURE_UNITS, type Feature } from '../features.ts';
+import { doubtWearLimit, isAllowance, sizeAfterWear } from './wear-limit.ts';
 
 /** A specification's limits in the base unit of its feature; a side without a limit is left out. */
 export interface SpecificationBand {
@@ -24,7 +25,12 @@ export interface PrintedLimits {
   unit: Unit;
 }
 
-export type BandIssue = { path: string; message: string };
+export type BandIssue = {
+  path: string;
+  message: string;
+  /** What to write instead, if that is what the source means. */
+  instead?: string;
+};
 
 const FIELDS = ['low', 'high', 'aim', 'wearLimit'] as const;
 
@@ -66,7 +72,29 @@ export function readBand(
     }
   }
   if (issues.length === 0) issues.push(...contradictions(band));
+  if (issues.length === 0) issues.push(...settleWearLimit(feature, printed, band));
   return issues.length > 0 ? { ok: false, issues } : { ok: true, band };
+}
+
+/** Takes what a part may wear by as the size at which it is replaced, and doubts what can't be a wear limit. */
+function settleWearLimit(
+  feature: Feature,
+  { wearLimit: text, unit }: PrintedLimits,
+  band: SpecificationBand,
+): BandIssue[] {
+  const { wearLimit } = band;
+  if (wearLimit === undefined) return [];
+  if (isAllowance(feature, text)) {
+    const size = sizeAfterWear(feature, band, wearLimit);
+    if (size === undefined || size <= 0)
+      return [{ path: 'wearLimit', message: 'No part wears by as much. Check the figure.' }];
+    band.wearLimit = size;
+    return [];
+  }
+  const doubt = doubtWearLimit(feature, band, wearLimit, { text, unit });
+  if (doubt === null) return [];
+  const { message, allowance } = doubt;
+  return [{ path: 'wearLimit', message, ...(allowance === null ? {} : { instead: allowance }) }];
 }
 
 function contradictions({ low, high, aim }: SpecificationBand): BandIssue[] {

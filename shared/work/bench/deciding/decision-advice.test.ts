@@ -27,7 +27,7 @@ const LIMITS: Partial<
 function figure(feature: Feature, value: number, place = '', cylinder = 1): PartFigure {
   const limits = LIMITS[feature];
   const band =
-    limits === undefined ? { low: null, high: null } : acceptedBand(limits, 'as-received');
+    limits === undefined ? { low: null, high: null } : acceptedBand(feature, limits, 'as-received');
   const uncertainty = 0.006;
   const { verdict } = verdictOn(value, band, uncertainty);
   return {

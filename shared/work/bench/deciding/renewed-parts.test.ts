@@ -20,13 +20,13 @@ describe('what is machined or replaced', () => {
   it('is held to the new limits in both later phases, and never to the wear limit', () => {
     for (const phase of ['after-machining', 'final'] as const) {
       const limits = limitsInPhase(bored, phase);
-      expect(acceptedBand(limits, phase)).toEqual({ low: 67.25, high: 67.265 });
-      expect(isWornButGood(67.3, limits, phase)).toBe(false);
+      expect(acceptedBand('bore', limits, phase)).toEqual({ low: 67.25, high: 67.265 });
+      expect(isWornButGood('bore', 67.3, limits, phase)).toBe(false);
     }
   });
 
   it('is held to the wear limit as it came', () => {
-    expect(acceptedBand(limitsInPhase(bored, 'as-received'), 'as-received')).toEqual({
+    expect(acceptedBand('bore', limitsInPhase(bored, 'as-received'), 'as-received')).toEqual({
       low: 67,
       high: 67.08,
     });
@@ -34,12 +34,14 @@ describe('what is machined or replaced', () => {
 
   it('keeps the wear limit where it is used again, or only honed', () => {
     for (const standing of [[], [decided('cylinder', 'reuse')], [decided('cylinder', 'hone')]])
-      expect(acceptedBand(limitsInPhase(place(standing), 'final'), 'final').high).toBe(67.08);
+      expect(acceptedBand('bore', limitsInPhase(place(standing), 'final'), 'final').high).toBe(
+        67.08,
+      );
   });
 
   it('is held to the limits of a new part when it is replaced at its own size', () => {
     const replaced = place([decided('cylinder', 'replace')]);
-    expect(acceptedBand(limitsInPhase(replaced, 'final'), 'final')).toEqual({
+    expect(acceptedBand('bore', limitsInPhase(replaced, 'final'), 'final')).toEqual({
       low: 67,
       high: 67.015,
     });

@@ -35,6 +35,8 @@ export interface TrueValues {
 
 /** What any value is given, so that an odd one is odd and not impossible. */
 const ODD = 2e-5;
+/** Below this a reading beside it is nothing, and says nothing of the size of another; base unit. */
+const SMALLEST = 1e-6;
 /** How much the readings beside it say, where there are any; the rest is said by the band. */
 const BESIDE_SHARE: Record<Family, number> = {
   diameter: 0.85,
@@ -108,8 +110,8 @@ const OTHER_LIMIT: Record<Family, number> = {
 function bothLimits({ low, high }: Expected, { family }: Habits): Limits | null {
   if (low !== null && high !== null) return { low, high };
   const factor = OTHER_LIMIT[family];
-  if (low !== null && low > 0) return { low, high: low * factor };
-  if (high !== null && high > 0)
+  if (low !== null && low > SMALLEST) return { low, high: low * factor };
+  if (high !== null && high > SMALLEST)
     return { low: family === 'flatness' || family === 'gap' ? 0 : high / factor, high };
   return null;
 }
@@ -121,7 +123,7 @@ function anySmallEngine({ possible: [low, high], family }: Habits): Density {
 }
 
 function besideOthers({ family }: Habits, others: readonly number[], cell: number): Density | null {
-  const sorted = others.filter((other) => other > 0).toSorted((a, b) => a - b);
+  const sorted = others.filter((other) => other > SMALLEST).toSorted((a, b) => a - b);
   const middle = sorted[Math.floor((sorted.length - 1) / 2)];
   if (middle === undefined) return null;
   const reach = BESIDE_REACH[family];

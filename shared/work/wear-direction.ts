@@ -1,0 +1,58 @@
+import type { Feature } from './features.ts';
+
+/** Which way a feature goes as it wears. It is known of the feature, and not to be guessed from figures. */
+export type WearDirection = 'up' | 'down' | 'either';
+
+/** Holes, gaps, plays and clearances grow, shafts and springs shrink; a lash goes either way. */
+const WEARS: Record<Feature, WearDirection> = {
+  bore: 'up',
+  'piston-skirt': 'down',
+  'ring-end-gap': 'up',
+  'ring-side-clearance': 'up',
+  crankpin: 'down',
+  'rod-big-end': 'up',
+  'rod-bolt-torque': 'either',
+  'main-journal': 'down',
+  'crankshaft-end-play': 'up',
+  'camshaft-end-play': 'up',
+  'deck-flatness': 'up',
+  'deck-clearance': 'either',
+  'head-flatness': 'up',
+  'gasket-thickness': 'either',
+  'chamber-volume': 'either',
+  'valve-stem-intake': 'down',
+  'valve-stem-exhaust': 'down',
+  'valve-guide-intake': 'up',
+  'valve-guide-exhaust': 'up',
+  'valve-spring-length': 'down',
+  'seat-width': 'up',
+  'valve-travel-intake': 'either',
+  'valve-travel-exhaust': 'either',
+  'sump-bolt-torque': 'either',
+  'flywheel-nut-torque': 'either',
+  'coil-air-gap': 'either',
+  'valve-lash-intake': 'either',
+  'valve-lash-exhaust': 'either',
+  'plug-gap': 'up',
+  'plug-torque': 'either',
+  'head-bolt-torque': 'either',
+  compression: 'down',
+  'coil-resistance': 'either',
+  'bore-taper': 'up',
+  'bore-out-of-round': 'up',
+  'piston-clearance': 'up',
+  'rod-clearance': 'up',
+  'bore-wear': 'up',
+  'crankpin-out-of-round': 'up',
+  'main-journal-out-of-round': 'up',
+  'stem-clearance-intake': 'up',
+  'stem-clearance-exhaust': 'up',
+  'valve-lift-intake': 'down',
+  'valve-lift-exhaust': 'down',
+  displacement: 'either',
+  'compression-ratio': 'either',
+  'idle-speed': 'either',
+  'top-speed': 'either',
+};
+
+export const wearDirectionOf = (feature: Feature): WearDirection => WEARS[feature];
