@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { looksRight } from './faultless.ts';
 import { expect, openPage, type Page, takenIn, test, unique } from './frame-shop.ts';
+import { recordTypedName } from './typed-signature.ts';
 
 /** How many pixels of the pad carry ink. */
 const ink = (page: Page) =>
@@ -33,6 +34,22 @@ test('a signature is drawn, kept over a reload, and cleared', async ({ page, by 
   await page.getByRole('button', { name: 'Clear', exact: true }).click();
   await expect(name).toHaveValue('');
   await expect.poll(() => ink(page)).toBe(0);
+});
+
+test('a typed signature lapses when another comes to the station', async ({ page, desk, by }) => {
+  const other = await desk.office.addStaff({ by, name: unique('Ines'), role: 'counter' });
+  await openPage(page, '/take-in');
+  await page.getByRole('textbox', { name: 'Name of who signs' }).fill('Ødegård');
+  await recordTypedName(page);
+  await page.reload();
+  await expect(page.getByText('Signed: typed name, entered by')).toBeVisible();
+  await page.addInitScript((id) => window.localStorage.setItem('tappet.station', id), other.id);
+  await page.reload();
+  // The other did not type it, and is not named as who did.
+  await expect(page.getByRole('button', { name: other.name })).toBeVisible();
+  await expect(page.getByText('Sign in the box with pen or finger')).toBeVisible();
+  await expect(page.getByRole('textbox', { name: 'Name of who signs' })).toHaveValue('');
+  await desk.office.amendStaff({ ...other, by, active: false });
 });
 
 test('a date is typed in short, understood in full, and picked from the calendar', async ({
