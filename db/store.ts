@@ -11,6 +11,7 @@ import { provideDataFolder } from './data-folder.ts';
 import { knownMigrations, type Migration } from './migrations.ts';
 import { openFile } from './open-file.ts';
 import { StoreHeld } from './refusal.ts';
+import { forgetAnswers } from './remembered.ts';
 import * as schema from './schema/index.ts';
 
 export { StoreRefusal } from './refusal.ts';
@@ -98,7 +99,12 @@ export function openStore(folder: string, options: StoreOptions = {}): Store {
       if (holds > 0) throw new StoreHeld();
       const { db, read } = current;
       // The same handle as for reading, so that what was prepared for it serves within, too.
-      return db.transaction(() => work(read)).immediate();
+      try {
+        return db.transaction(() => work(read)).immediate();
+      } catch (error) {
+        forgetAnswers(read);
+        throw error;
+      }
     },
     copy: (made, progress) => copyStore(current.db, known, dataFolder, made, progress),
     hold() {

@@ -6,6 +6,7 @@ import { gaugeUncertainty } from '../../shared/trade/index.ts';
 import { calibrationOf } from '../../shared/work/bench/gauge-checks.ts';
 import { LASH_POSITIONS } from '../../shared/work/bench/lash-position.ts';
 import { prepared } from '../prepared.ts';
+import { remembered } from '../remembered.ts';
 import { gauge, holdPointEvent, job, reading, staff } from '../schema/index.ts';
 import type { ReadStore } from '../store.ts';
 import { checksByGauge, checksOf, gaugeRemarks } from './gauge-checks.ts';
@@ -36,8 +37,15 @@ export function gaugeList(store: ReadStore, today: string): Gauge[] {
     .map((row) => asGauge(row, checks.get(row.id) ?? [], today));
 }
 
-export const gaugeRow = (store: ReadStore, id: string) =>
-  store.select().from(gauge).where(eq(gauge.id, id)).get();
+const gaugeRows = prepared((store) =>
+  store
+    .select()
+    .from(gauge)
+    .where(eq(gauge.id, sql.placeholder('id')))
+    .prepare(),
+);
+
+export const gaugeRow = (store: ReadStore, id: string) => gaugeRows(store).get({ id });
 
 export function gaugeById(store: ReadStore, id: string, today: string): Gauge | undefined {
   const row = gaugeRow(store, id);
@@ -95,7 +103,7 @@ const rowsOfJob = prepared((store) =>
 );
 
 /** A job's readings in the order in which they were taken, superseded ones among them. */
-export function readingsOf(store: ReadStore, jobId: string): Reading[] {
+export const readingsOf = remembered((store, jobId): Reading[] => {
   const rows = rowsOfJob(store).all({ jobId });
   const superseded = new Set(rows.map((row) => row.reading.supersedes));
   const remarkOn = gaugeRemarks(
@@ -103,7 +111,7 @@ export function readingsOf(store: ReadStore, jobId: string): Reading[] {
     rows.map((row) => row.reading),
   );
   return rows.map((row) => asReading(row, superseded.has(row.reading.id), remarkOn(row.reading)));
-}
+});
 
 /** Every reading that a gauge ever took, newest first, with the job that it belongs to. */
 export function readingsBy(store: ReadStore, gaugeId: string) {
@@ -157,8 +165,7 @@ export const earlierReadings = (store: ReadStore, engineId: string, jobId: strin
     .all();
 };
 
-/** What happened to a job's hold points, oldest first. */
-export const holdPointEventsOf = (store: ReadStore, jobId: string) =>
+const eventsOfJob = prepared((store) =>
   store
     .select({
       key: holdPointEvent.key,
@@ -170,6 +177,11 @@ export const holdPointEventsOf = (store: ReadStore, jobId: string) =>
     })
     .from(holdPointEvent)
     .innerJoin(staff, eq(staff.id, holdPointEvent.by))
-    .where(eq(holdPointEvent.jobId, jobId))
+    .where(eq(holdPointEvent.jobId, sql.placeholder('jobId')))
     .orderBy(asc(holdPointEvent.at), asc(holdPointEvent.id))
-    .all();
+    .prepare(),
+);
+
+/** What happened to a job's hold points, oldest first. */
+export const holdPointEventsOf = (store: ReadStore, jobId: string) =>
+  eventsOfJob(store).all({ jobId });

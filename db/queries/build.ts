@@ -1,6 +1,8 @@
 import { and, asc, desc, eq, isNull, sql } from 'drizzle-orm';
 import { type PhotoCard, PhotoCard as PhotoCardSchema } from '../../shared/contract/bench/index.ts';
 import type { MeasuredFeature } from '../../shared/work/features.ts';
+import { prepared } from '../prepared.ts';
+import { remembered } from '../remembered.ts';
 import {
   buildSheet,
   engineModel,
@@ -12,8 +14,7 @@ import {
 } from '../schema/index.ts';
 import type { ReadStore } from '../store.ts';
 
-/** The steps that a job took over, if it has. */
-export const jobBuildOf = (store: ReadStore, jobId: string) =>
+const buildRow = prepared((store) =>
   store
     .select({
       steps: jobBuild.steps,
@@ -22,8 +23,12 @@ export const jobBuildOf = (store: ReadStore, jobId: string) =>
     })
     .from(jobBuild)
     .leftJoin(buildSheet, eq(buildSheet.id, jobBuild.buildSheetId))
-    .where(eq(jobBuild.jobId, jobId))
-    .get();
+    .where(eq(jobBuild.jobId, sql.placeholder('jobId')))
+    .prepare(),
+);
+
+/** The steps that a job took over, if it has. */
+export const jobBuildOf = remembered((store, jobId) => buildRow(store).get({ jobId }));
 
 /** The latest revision of a model's own build sheet, or, for null, of the shop's for every engine. */
 export const latestBuildSheet = (store: ReadStore, engineModelId: string | null) =>

@@ -1,8 +1,10 @@
-import { and, asc, desc, eq, lt, ne } from 'drizzle-orm';
+import { and, asc, desc, eq, lt, ne, sql } from 'drizzle-orm';
 import type { Decision } from '../../shared/contract/bench/decisions.ts';
 import { DecisionId } from '../../shared/contract/ids.ts';
 import { type JobSizes, sizesItCameWith } from '../../shared/work/bench/deciding/decided-limits.ts';
 import { choiceLabel } from '../../shared/work/bench/deciding/decision-rules.ts';
+import { prepared } from '../prepared.ts';
+import { remembered } from '../remembered.ts';
 import { decision, job, jobMove, staff } from '../schema/index.ts';
 import type { ReadStore } from '../store.ts';
 
@@ -48,15 +50,20 @@ const wasBuilt = (store: ReadStore, jobId: string): boolean =>
     .limit(1)
     .get()?.to === 'ready';
 
-/** A job's decisions in the order in which they were taken, superseded ones among them. */
-export const decisionsOf = (store: ReadStore, jobId: string): Decision[] =>
+const rowsOfJob = prepared((store) =>
   store
     .select({ decision, byName: staff.name })
     .from(decision)
     .innerJoin(staff, eq(staff.id, decision.by))
-    .where(eq(decision.jobId, jobId))
+    .where(eq(decision.jobId, sql.placeholder('jobId')))
     .orderBy(asc(decision.at), asc(decision.id))
-    .all()
+    .prepare(),
+);
+
+/** A job's decisions in the order in which they were taken, superseded ones among them. */
+export const decisionsOf = remembered((store, jobId): Decision[] =>
+  rowsOfJob(store)
+    .all({ jobId })
     .map(({ decision: row, byName }) => ({
       id: DecisionId.parse(row.id),
       subject: row.subject,
@@ -72,4 +79,5 @@ export const decisionsOf = (store: ReadStore, jobId: string): Decision[] =>
       by: byName,
       at: row.at,
       supersedes: row.supersedes === null ? null : DecisionId.parse(row.supersedes),
-    }));
+    })),
+);

@@ -1,7 +1,8 @@
-import { asc, eq } from 'drizzle-orm';
+import { asc, eq, sql } from 'drizzle-orm';
 import type { Finding } from '../../shared/contract/bench/index.ts';
 import { FindingId } from '../../shared/contract/ids.ts';
 import { CHECKS } from '../../shared/work/bench/diagnosis.ts';
+import { prepared } from '../prepared.ts';
 import { finding, staff } from '../schema/index.ts';
 import type { ReadStore } from '../store.ts';
 
@@ -12,15 +13,19 @@ export interface JobFindings {
   superseded: Finding[];
 }
 
-/** What the diagnosis of a job found. */
-export function findingsOf(store: ReadStore, jobId: string): JobFindings {
-  const rows = store
+const rowsOfJob = prepared((store) =>
+  store
     .select({ finding, byName: staff.name })
     .from(finding)
     .innerJoin(staff, eq(staff.id, finding.by))
-    .where(eq(finding.jobId, jobId))
+    .where(eq(finding.jobId, sql.placeholder('jobId')))
     .orderBy(asc(finding.at), asc(finding.id))
-    .all();
+    .prepare(),
+);
+
+/** What the diagnosis of a job found. */
+export function findingsOf(store: ReadStore, jobId: string): JobFindings {
+  const rows = rowsOfJob(store).all({ jobId });
   const gone = new Set(rows.map(({ finding: { supersedes } }) => supersedes));
   const all = rows.map(({ finding: { id, jobId: _job, supersedes: _gone, ...row }, byName }) => ({
     ...row,

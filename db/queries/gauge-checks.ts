@@ -1,7 +1,8 @@
-import { asc, eq, inArray } from 'drizzle-orm';
+import { asc, eq, sql } from 'drizzle-orm';
 import type { GaugeCheck } from '../../shared/contract/bench/index.ts';
 import { type DoubtfulSpan, doubtfulSpans, inDoubt } from '../../shared/work/bench/gauge-checks.ts';
 import { dateIn } from '../../shared/work/calendar.ts';
+import { prepared } from '../prepared.ts';
 import { gauge, gaugeCheck, staff } from '../schema/index.ts';
 import type { ReadStore } from '../store.ts';
 import { shopOf } from './office.ts';
@@ -24,13 +25,16 @@ const asCheck = ({ check, byName }: Row): GaugeCheck => ({
   at: check.at,
 });
 
+const rowsOfGauge = prepared((store) =>
+  rows(store)
+    .where(eq(gaugeCheck.gaugeId, sql.placeholder('gaugeId')))
+    .orderBy(asc(gaugeCheck.on), asc(gaugeCheck.at), asc(gaugeCheck.id))
+    .prepare(),
+);
+
 /** The checks of a gauge in the order of their days; of one day in the order in which they were entered. */
 export const checksOf = (store: ReadStore, gaugeId: string): GaugeCheck[] =>
-  rows(store)
-    .where(eq(gaugeCheck.gaugeId, gaugeId))
-    .orderBy(asc(gaugeCheck.on), asc(gaugeCheck.at), asc(gaugeCheck.id))
-    .all()
-    .map(asCheck);
+  rowsOfGauge(store).all({ gaugeId }).map(asCheck);
 
 /** Every check there is, by gauge, for whoever wants the whole register at once. */
 export const checksByGauge = (store: ReadStore): Map<string, GaugeCheck[]> =>
@@ -43,14 +47,18 @@ export const checksByGauge = (store: ReadStore): Map<string, GaugeCheck[]> =>
     ].map(([id, own]) => [id, own.map(asCheck)]),
   );
 
-/** When each of these gauges could not be trusted; only gauges that were ever found bad are in it. */
-function spansOf(store: ReadStore, gaugeIds: string[]): Map<string, DoubtfulSpan[]> {
-  const bad = store
+const checkedAmong = prepared((store) =>
+  store
     .selectDistinct({ id: gauge.id, calibratedOn: gauge.calibratedOn })
     .from(gauge)
     .innerJoin(gaugeCheck, eq(gaugeCheck.gaugeId, gauge.id))
-    .where(inArray(gauge.id, gaugeIds))
-    .all();
+    .where(sql`${gauge.id} in (select value from json_each(${sql.placeholder('ids')}))`)
+    .prepare(),
+);
+
+/** When each of these gauges could not be trusted; only gauges that were ever found bad are in it. */
+function spansOf(store: ReadStore, gaugeIds: string[]): Map<string, DoubtfulSpan[]> {
+  const bad = checkedAmong(store).all({ ids: JSON.stringify(gaugeIds) });
   return new Map(bad.map((own) => [own.id, doubtfulSpans(own, checksOf(store, own.id))]));
 }
 

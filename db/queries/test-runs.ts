@@ -1,6 +1,7 @@
 import { desc, eq, sql } from 'drizzle-orm';
 import { SpeedFound, type TestRun } from '../../shared/contract/bench/index.ts';
 import { GaugeId } from '../../shared/contract/ids.ts';
+import { prepared } from '../prepared.ts';
 import { staff, testRun } from '../schema/index.ts';
 import type { ReadStore } from '../store.ts';
 
@@ -25,13 +26,16 @@ const asTestRun = ({
   };
 };
 
+const rowsOfJob = prepared((store) =>
+  rows(store)
+    .where(eq(testRun.jobId, sql.placeholder('jobId')))
+    .orderBy(desc(testRun.at), desc(testRun.id))
+    .prepare(),
+);
+
 /** A job's test runs, the latest first. */
 export const testRunsOf = (store: ReadStore, jobId: string): TestRun[] =>
-  rows(store)
-    .where(eq(testRun.jobId, jobId))
-    .orderBy(desc(testRun.at), desc(testRun.id))
-    .all()
-    .map(asTestRun);
+  rowsOfJob(store).all({ jobId }).map(asTestRun);
 
 /** The runs whose speeds were read from this tachometer, the latest first, each with its job. */
 export const testRunsBy = (store: ReadStore, gaugeId: string): { jobId: string; run: TestRun }[] =>

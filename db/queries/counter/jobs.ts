@@ -28,6 +28,7 @@ import {
   PAPER_KINDS,
 } from '../../../shared/work/vocabulary.ts';
 import { prepared } from '../../prepared.ts';
+import { remembered } from '../../remembered.ts';
 import {
   customer,
   handoverMatter,
@@ -39,7 +40,7 @@ import {
   staff,
 } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
-import { papersOf } from '../office.ts';
+import { papersOf, staffById } from '../office.ts';
 import { matches } from '../search-text.ts';
 import { customerById } from './customers.ts';
 import { machineById } from './machines.ts';
@@ -189,8 +190,15 @@ export const movedSince = (store: ReadStore, to: JobState, instant: string): num
 export const jobsWithPartsToIssue = (store: ReadStore): JobCard[] =>
   cards(store, sql`${job.partsToIssue} = 1`, -1);
 
-export const jobRowById = (store: ReadStore, id: string) =>
-  store.select().from(job).where(eq(job.id, id)).get();
+const jobRow = prepared((store) =>
+  store
+    .select()
+    .from(job)
+    .where(eq(job.id, sql.placeholder('id')))
+    .prepare(),
+);
+
+export const jobRowById = (store: ReadStore, id: string) => jobRow(store).get({ id });
 
 export const jobIdByNumber = (store: ReadStore, number: number): string | undefined =>
   store.select({ id: job.id }).from(job).where(eq(job.number, number)).get()?.id;
@@ -208,16 +216,17 @@ const movesOfJob = prepared((store) =>
 export const movesOf = (store: ReadStore, jobId: string): JobDossier['moves'] =>
   movesOfJob(store).all({ jobId });
 
-const amendmentsOf = (store: ReadStore, jobId: string): JobDossier['amendments'] =>
+const amendmentsOf = prepared((store) =>
   store
     .select({ reason: intakeAmendment.reason, by: staff.name, at: intakeAmendment.at })
     .from(intakeAmendment)
     .innerJoin(staff, eq(staff.id, intakeAmendment.by))
-    .where(eq(intakeAmendment.jobId, jobId))
+    .where(eq(intakeAmendment.jobId, sql.placeholder('jobId')))
     .orderBy(asc(intakeAmendment.id))
-    .all();
+    .prepare(),
+);
 
-const passedOverOf = (store: ReadStore, jobId: string): JobDossier['passedOver'] =>
+const passedOverOf = prepared((store) =>
   store
     .select({
       matter: handoverMatter.matter,
@@ -229,9 +238,10 @@ const passedOverOf = (store: ReadStore, jobId: string): JobDossier['passedOver']
     })
     .from(handoverMatter)
     .innerJoin(staff, eq(staff.id, handoverMatter.by))
-    .where(eq(handoverMatter.jobId, jobId))
+    .where(eq(handoverMatter.jobId, sql.placeholder('jobId')))
     .orderBy(asc(handoverMatter.id))
-    .all();
+    .prepare(),
+);
 
 const rowById = prepared((store) =>
   rows(store)
@@ -240,17 +250,13 @@ const rowById = prepared((store) =>
 );
 
 /** All that the counter knows of a job. */
-export function dossierOf(store: ReadStore, jobId: string): JobDossier | undefined {
+export const dossierOf = remembered((store, jobId): JobDossier | undefined => {
   const row = rowById(store).get({ id: jobId });
   if (row === undefined) return undefined;
   const owner = customerById(store, row.job.customerId);
   const machineDetails = machineById(store, row.job.machineId);
   if (owner === undefined || machineDetails === undefined) return undefined;
-  const takenInBy = store
-    .select({ name: staff.name })
-    .from(staff)
-    .where(eq(staff.id, row.job.takenInBy))
-    .get();
+  const takenInBy = staffById(store, row.job.takenInBy);
   const takenInByName = takenInBy?.name ?? '';
   return {
     ...asCard(row),
@@ -273,8 +279,8 @@ export function dossierOf(store: ReadStore, jobId: string): JobDossier | undefin
     nextStates: [...nextStates(row.job.state)],
     moves: movesOf(store, jobId),
     promises: promisesOf(store, jobId),
-    amendments: amendmentsOf(store, jobId),
-    passedOver: passedOverOf(store, jobId),
+    amendments: amendmentsOf(store).all({ jobId }),
+    passedOver: passedOverOf(store).all({ jobId }),
     papers: papersOf(store, jobId),
   };
-}
+});

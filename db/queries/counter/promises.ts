@@ -2,6 +2,7 @@ import { asc, desc, eq, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
 import type { MovedPromise } from '../../../shared/contract/counter/index.ts';
 import { PromiseId } from '../../../shared/contract/ids.ts';
+import { prepared } from '../../prepared.ts';
 import { job, jobPromise, promiseTold, staff } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 
@@ -39,9 +40,16 @@ const asPromise = ({ promise, by, told, toldBy }: Row): MovedPromise => ({
   told: told === null ? null : { how: told.how, by: toldBy ?? '', at: told.at },
 });
 
+const rowsOfJob = prepared((store) =>
+  rows(store)
+    .where(eq(jobPromise.jobId, sql.placeholder('jobId')))
+    .orderBy(asc(jobPromise.id))
+    .prepare(),
+);
+
 /** The first at the head. */
 export const promisesOf = (store: ReadStore, jobId: string): MovedPromise[] =>
-  rows(store).where(eq(jobPromise.jobId, jobId)).orderBy(asc(jobPromise.id)).all().map(asPromise);
+  rowsOfJob(store).all({ jobId }).map(asPromise);
 
 /** A promise, and the one that stands for its job. */
 export function promiseById(store: ReadStore, id: string) {

@@ -1,6 +1,7 @@
 import { and, asc, eq, inArray, isNotNull, ne, or, type SQL, sql } from 'drizzle-orm';
 import { JOB_STATES, type JobState } from '../../../shared/work/counter/job-state.ts';
 import { approvedParts, billedParts, neededParts } from '../../../shared/work/parts/part-needs.ts';
+import { remembered } from '../../remembered.ts';
 import {
   approval,
   estimate,
@@ -143,12 +144,14 @@ const less = (
 const NOTHING: Omit<JobNeeds, 'jobId'> = { needed: new Map(), billed: false, gone: false };
 
 /** What one job needs, also after it went home; nothing as long as nobody approved anything. */
-export const jobNeeds = (store: ReadStore, jobId: string): JobNeeds =>
-  needs(store, {
-    works: eq(job.id, jobId),
-    specials: eq(job.id, jobId),
-    bills: eq(job.id, jobId),
-  }).at(0) ?? { jobId, ...NOTHING };
+export const jobNeeds = remembered(
+  (store, jobId): JobNeeds =>
+    needs(store, {
+      works: eq(job.id, jobId),
+      specials: eq(job.id, jobId),
+      bills: eq(job.id, jobId),
+    }).at(0) ?? { jobId, ...NOTHING },
+);
 
 export const needsOfJob = (store: ReadStore, jobId: string): Map<string, number> =>
   jobNeeds(store, jobId).needed;

@@ -3,6 +3,7 @@ import { PartId } from '../../../shared/contract/ids.ts';
 import type { Part } from '../../../shared/contract/parts/index.ts';
 import { partPrice } from '../../../shared/money/index.ts';
 import { prepared } from '../../prepared.ts';
+import { remembered } from '../../remembered.ts';
 import { part, stockMovement } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { shopOf } from '../office.ts';
@@ -44,10 +45,10 @@ const rowById = prepared((store) =>
     .prepare(),
 );
 
-export function partById(store: ReadStore, id: string): Part | undefined {
+export const partById = remembered((store, id): Part | undefined => {
   const row = rowById(store).get({ id });
   return row && pricing(store)(row);
-}
+});
 
 export const partIdByKey = (store: ReadStore, numberKey: string): PartId | undefined => {
   const row = store.select({ id: part.id }).from(part).where(eq(part.numberKey, numberKey)).get();

@@ -1,7 +1,9 @@
-import { asc, eq } from 'drizzle-orm';
+import { asc, eq, sql } from 'drizzle-orm';
 import { EngineModelId } from '../../../shared/contract/ids.ts';
 import type { EngineModel, NamedModel, Specification } from '../../../shared/contract/specbook.ts';
 import { sweptVolume } from '../../../shared/trade/index.ts';
+import { prepared } from '../../prepared.ts';
+import { remembered } from '../../remembered.ts';
 import { engineModel } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { matches } from '../search-text.ts';
@@ -15,8 +17,15 @@ const asNamed = ({ id, make, model }: Row): NamedModel => ({
   model,
 });
 
-const rowById = (store: ReadStore, id: string): Row | undefined =>
-  store.select().from(engineModel).where(eq(engineModel.id, id)).get();
+const rowOf = prepared((store) =>
+  store
+    .select()
+    .from(engineModel)
+    .where(eq(engineModel.id, sql.placeholder('id')))
+    .prepare(),
+);
+
+const rowById = (store: ReadStore, id: string): Row | undefined => rowOf(store).get({ id });
 
 export const engineModelRow = rowById;
 
@@ -82,13 +91,12 @@ export const findEngineModelNames = (store: ReadStore, text: string, limit: numb
     .map(({ id, make, model, cycle }) => ({ id, make, model, cycle }));
 
 /** An engine's entry with what holds for it, its own and its family's. */
-export function bookEntry(
-  store: ReadStore,
-  id: string,
-): { model: EngineModel; specifications: Specification[] } | undefined {
-  const row = rowById(store, id);
-  return row && entryOf(store, row);
-}
+export const bookEntry = remembered(
+  (store, id): { model: EngineModel; specifications: Specification[] } | undefined => {
+    const row = rowById(store, id);
+    return row && entryOf(store, row);
+  },
+);
 
 export const variantsOf = (store: ReadStore, id: string): NamedModel[] =>
   store

@@ -1,9 +1,8 @@
-import { eq } from 'drizzle-orm';
 import { CustomerId, JobId } from '../../../shared/contract/ids.ts';
 import type { Account, Payment } from '../../../shared/contract/till/index.ts';
 import { approvedAmount, approvedLimit } from '../../../shared/work/till/approval.ts';
-import { job } from '../../schema/index.ts';
-import type { ReadStore } from '../../store.ts';
+import { remembered } from '../../remembered.ts';
+import { jobRowById } from '../counter/jobs.ts';
 import { papersOf, shopOf } from '../office.ts';
 import { approvalsOf, estimatesOf, overridesOf } from './estimates.ts';
 import { creditNotesOf, invoicesOf } from './invoices.ts';
@@ -15,8 +14,8 @@ const paidIn = (payments: readonly Pick<Payment, 'kind' | 'amount'>[]): number =
   payments.reduce((sum, { kind, amount }) => sum + (kind === 'refund' ? -amount : amount), 0);
 
 /** The money side of one job. */
-export function accountOf(store: ReadStore, jobId: string): Account | undefined {
-  const row = store.select().from(job).where(eq(job.id, jobId)).get();
+export const accountOf = remembered((store, jobId): Account | undefined => {
+  const row = jobRowById(store, jobId);
   if (row === undefined) return undefined;
   const papers = papersOf(store, jobId);
   const approvals = approvalsOf(store, jobId);
@@ -46,7 +45,7 @@ export function accountOf(store: ReadStore, jobId: string): Account | undefined 
     due: open - unapplied,
     unapplied,
   };
-}
+});
 
 /** The bill of the work; one that was credited whole makes way for another. */
 const isTheBill = ({ sort, wholeLines, lines }: Account['invoices'][number]): boolean =>

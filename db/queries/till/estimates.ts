@@ -1,4 +1,4 @@
-import { asc, eq } from 'drizzle-orm';
+import { asc, eq, sql } from 'drizzle-orm';
 import type { PaperCard } from '../../../shared/contract/counter/index.ts';
 import { EstimateId } from '../../../shared/contract/ids.ts';
 import {
@@ -10,9 +10,20 @@ import {
   Totals,
 } from '../../../shared/contract/till/index.ts';
 import { isTypedName } from '../../../shared/work/typed-name.ts';
+import { prepared } from '../../prepared.ts';
 import { approval, estimate, limitOverride, staff } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { paperIn } from './paper-in.ts';
+
+const estimatesOfJob = prepared((store) =>
+  store
+    .select({ estimate, byName: staff.name })
+    .from(estimate)
+    .innerJoin(staff, eq(staff.id, estimate.by))
+    .where(eq(estimate.jobId, sql.placeholder('jobId')))
+    .orderBy(asc(estimate.revision))
+    .prepare(),
+);
 
 /** All revisions of a job's estimate, oldest first. */
 export const estimatesOf = (
@@ -20,13 +31,8 @@ export const estimatesOf = (
   jobId: string,
   papers: readonly PaperCard[],
 ): Estimate[] =>
-  store
-    .select({ estimate, byName: staff.name })
-    .from(estimate)
-    .innerJoin(staff, eq(staff.id, estimate.by))
-    .where(eq(estimate.jobId, jobId))
-    .orderBy(asc(estimate.revision))
-    .all()
+  estimatesOfJob(store)
+    .all({ jobId })
     .map(({ estimate: row, byName }) => {
       const lines = row.lines.map((line) => Line.parse(line));
       const totals = Totals.parse(row.totals);
@@ -47,16 +53,21 @@ export const estimatesOf = (
       };
     });
 
-/** Oldest first. */
-export const approvalsOf = (store: ReadStore, jobId: string): Approval[] =>
+const approvalsOfJob = prepared((store) =>
   store
     .select({ approval, byName: staff.name, estimateNumber: estimate.number })
     .from(approval)
     .innerJoin(staff, eq(staff.id, approval.by))
     .innerJoin(estimate, eq(estimate.id, approval.estimateId))
-    .where(eq(approval.jobId, jobId))
+    .where(eq(approval.jobId, sql.placeholder('jobId')))
     .orderBy(asc(approval.at), asc(approval.id))
-    .all()
+    .prepare(),
+);
+
+/** Oldest first. */
+export const approvalsOf = (store: ReadStore, jobId: string): Approval[] =>
+  approvalsOfJob(store)
+    .all({ jobId })
     .map(({ approval: row, byName, estimateNumber }) => ({
       estimateId: EstimateId.parse(row.estimateId),
       estimateNumber,
@@ -71,13 +82,18 @@ export const approvalsOf = (store: ReadStore, jobId: string): Approval[] =>
       at: row.at,
     }));
 
-/** Oldest first. */
-export const overridesOf = (store: ReadStore, jobId: string): LimitOverride[] =>
+const overridesOfJob = prepared((store) =>
   store
     .select({ override: limitOverride, byName: staff.name })
     .from(limitOverride)
     .innerJoin(staff, eq(staff.id, limitOverride.by))
-    .where(eq(limitOverride.jobId, jobId))
+    .where(eq(limitOverride.jobId, sql.placeholder('jobId')))
     .orderBy(asc(limitOverride.at), asc(limitOverride.id))
-    .all()
+    .prepare(),
+);
+
+/** Oldest first. */
+export const overridesOf = (store: ReadStore, jobId: string): LimitOverride[] =>
+  overridesOfJob(store)
+    .all({ jobId })
     .map(({ override: { amount, reason, at }, byName }) => ({ amount, reason, by: byName, at }));

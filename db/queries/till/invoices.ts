@@ -1,4 +1,4 @@
-import { asc, eq } from 'drizzle-orm';
+import { asc, eq, sql } from 'drizzle-orm';
 import type { PaperCard } from '../../../shared/contract/counter/index.ts';
 import { CreditNoteId, InvoiceId } from '../../../shared/contract/ids.ts';
 import {
@@ -8,6 +8,7 @@ import {
   Totals,
 } from '../../../shared/contract/till/index.ts';
 import { lineCreditsOf } from '../../../shared/money/index.ts';
+import { prepared } from '../../prepared.ts';
 import { application, creditNote, invoice, staff } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { paperIn } from './paper-in.ts';
@@ -21,13 +22,8 @@ export const creditNoteNumber = (number: number): string => `N-${String(number).
 const totalBy = (rows: readonly { invoiceId: string; amount: number }[], id: string): number =>
   rows.reduce((sum, { invoiceId, amount }) => (invoiceId === id ? sum + amount : sum), 0);
 
-/** All invoices of a job, oldest first, each with what was credited and paid of it. */
-export function invoicesOf(
-  store: ReadStore,
-  jobId: string,
-  papers: readonly PaperCard[],
-): Invoice[] {
-  const credits = store
+const creditsOfJob = prepared((store) =>
+  store
     .select({
       invoiceId: creditNote.invoiceId,
       amount: creditNote.total,
@@ -35,21 +31,39 @@ export function invoicesOf(
       lineIndexes: creditNote.lineIndexes,
     })
     .from(creditNote)
-    .where(eq(creditNote.jobId, jobId))
-    .all();
-  const applications = store
+    .where(eq(creditNote.jobId, sql.placeholder('jobId')))
+    .prepare(),
+);
+
+const applicationsOfJob = prepared((store) =>
+  store
     .select({ invoiceId: application.invoiceId, amount: application.amount })
     .from(application)
     .innerJoin(invoice, eq(invoice.id, application.invoiceId))
-    .where(eq(invoice.jobId, jobId))
-    .all();
-  return store
+    .where(eq(invoice.jobId, sql.placeholder('jobId')))
+    .prepare(),
+);
+
+const invoicesOfJob = prepared((store) =>
+  store
     .select({ invoice, byName: staff.name })
     .from(invoice)
     .innerJoin(staff, eq(staff.id, invoice.by))
-    .where(eq(invoice.jobId, jobId))
+    .where(eq(invoice.jobId, sql.placeholder('jobId')))
     .orderBy(asc(invoice.number))
-    .all()
+    .prepare(),
+);
+
+/** All invoices of a job, oldest first, each with what was credited and paid of it. */
+export function invoicesOf(
+  store: ReadStore,
+  jobId: string,
+  papers: readonly PaperCard[],
+): Invoice[] {
+  const credits = creditsOfJob(store).all({ jobId });
+  const applications = applicationsOfJob(store).all({ jobId });
+  return invoicesOfJob(store)
+    .all({ jobId })
     .map(({ invoice: row, byName }) => {
       const credited = totalBy(credits, row.id);
       const applied = totalBy(applications, row.id);
@@ -75,19 +89,24 @@ export function invoicesOf(
     });
 }
 
-export const creditNotesOf = (
-  store: ReadStore,
-  jobId: string,
-  papers: readonly PaperCard[],
-): CreditNote[] =>
+const creditNotesOfJob = prepared((store) =>
   store
     .select({ creditNote, invoice: invoice.number, byName: staff.name })
     .from(creditNote)
     .innerJoin(staff, eq(staff.id, creditNote.by))
     .innerJoin(invoice, eq(invoice.id, creditNote.invoiceId))
-    .where(eq(creditNote.jobId, jobId))
+    .where(eq(creditNote.jobId, sql.placeholder('jobId')))
     .orderBy(asc(creditNote.number))
-    .all()
+    .prepare(),
+);
+
+export const creditNotesOf = (
+  store: ReadStore,
+  jobId: string,
+  papers: readonly PaperCard[],
+): CreditNote[] =>
+  creditNotesOfJob(store)
+    .all({ jobId })
     .map(({ creditNote: row, invoice: number, byName }) => ({
       id: CreditNoteId.parse(row.id),
       number: creditNoteNumber(row.number),

@@ -1,6 +1,7 @@
-import { asc, eq } from 'drizzle-orm';
+import { asc, eq, sql } from 'drizzle-orm';
 import { PaymentId, ReceiptId } from '../../../shared/contract/ids.ts';
 import type { Payment, Receipt } from '../../../shared/contract/till/index.ts';
+import { prepared } from '../../prepared.ts';
 import { application, payment, receipt, staff } from '../../schema/index.ts';
 import type { ReadStore } from '../../store.ts';
 import { paperCard } from '../office.ts';
@@ -8,16 +9,21 @@ import { paperCard } from '../office.ts';
 /** What people read on a receipt: `R-000042`. */
 export const receiptNumber = (number: number): string => `R-${String(number).padStart(6, '0')}`;
 
-/** Payments of a job, oldest first. */
-export const paymentsOf = (store: ReadStore, jobId: string): Payment[] =>
+const paymentsOfJob = prepared((store) =>
   store
     .select({ payment, receipt, byName: staff.name })
     .from(payment)
     .innerJoin(staff, eq(staff.id, payment.by))
     .leftJoin(receipt, eq(receipt.id, payment.receiptId))
-    .where(eq(payment.jobId, jobId))
+    .where(eq(payment.jobId, sql.placeholder('jobId')))
     .orderBy(asc(payment.at), asc(payment.id))
-    .all()
+    .prepare(),
+);
+
+/** Payments of a job, oldest first. */
+export const paymentsOf = (store: ReadStore, jobId: string): Payment[] =>
+  paymentsOfJob(store)
+    .all({ jobId })
     .map(({ payment: row, receipt: slip, byName }) => ({
       id: PaymentId.parse(row.id),
       kind: row.kind,
@@ -48,11 +54,16 @@ function receiptIn(store: ReadStore, row: typeof receipt.$inferSelect): Receipt 
   };
 }
 
-/** What of a job's money is set against invoices, of this job or of another. */
-export const appliedFrom = (store: ReadStore, jobId: string): number =>
+const appliedOfJob = prepared((store) =>
   store
     .select({ amount: application.amount })
     .from(application)
-    .where(eq(application.jobId, jobId))
-    .all()
+    .where(eq(application.jobId, sql.placeholder('jobId')))
+    .prepare(),
+);
+
+/** What of a job's money is set against invoices, of this job or of another. */
+export const appliedFrom = (store: ReadStore, jobId: string): number =>
+  appliedOfJob(store)
+    .all({ jobId })
     .reduce((sum, { amount }) => sum + amount, 0);
