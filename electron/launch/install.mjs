@@ -36,7 +36,17 @@ export function isInstalled(root, platform = process.platform) {
 }
 
 /**
- * Runs `npm ci` if needed. All of npm's words go to stderr: stdout belongs to the command.
+ * How much npm says. It is run by whatever Node is there, before the one that the packages are made for has
+ * been installed, and would warn of that for each of them. Whoever asks npm for more gets it.
+ */
+function loudness() {
+  const asked = process.env.npm_config_loglevel ?? '';
+  return ['http', 'info', 'verbose', 'silly'].includes(asked) ? asked : 'error';
+}
+
+/**
+ * Runs `npm ci` if needed. Errors of npm's show as they come, on stderr: stdout belongs to the command. The
+ * rest shows when it failed.
  * @returns {boolean} false when npm failed; it has said why by then.
  */
 export function ensureInstalled(root) {
@@ -46,12 +56,22 @@ export function ensureInstalled(root) {
     const [command, first] = npm
       ? [process.env.npm_node_execpath ?? process.execPath, [npm]]
       : ['npm', []];
-    const outcome = spawnSync(command, [...first, 'ci', '--no-audit', '--no-fund'], {
-      cwd: root,
-      stdio: ['ignore', 2, 2],
-      shell: !npm && process.platform === 'win32',
-    });
-    if (outcome.status !== 0 || !existsSync(pinnedNode(root))) return false;
+    const outcome = spawnSync(
+      command,
+      [...first, 'ci', '--no-audit', '--no-fund', `--loglevel=${loudness()}`],
+      {
+        cwd: root,
+        stdio: ['ignore', 'pipe', 2],
+        maxBuffer: Number.POSITIVE_INFINITY,
+        shell: !npm && process.platform === 'win32',
+      },
+    );
+    if (outcome.status !== 0 || !existsSync(pinnedNode(root))) {
+      process.stderr.write(outcome.stdout ?? '');
+      if (outcome.error) process.stderr.write(`npm could not be run: ${outcome.error.message}\n`);
+      return false;
+    }
+    process.stderr.write('Installed.\n');
   }
   if (!existsSync(stampFile(root))) writeFileSync(stampFile(root), `${lockHash(root)}\n`);
   return true;

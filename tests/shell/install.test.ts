@@ -1,6 +1,8 @@
+import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { fingerprint } from '../../electron/launch/fingerprint.ts';
 import { ensureInstalled, isInstalled } from '../../electron/launch/install.mjs';
@@ -34,6 +36,57 @@ test('what npm installed after the lock was written will do, and is remembered',
   expect(isInstalled(root, 'linux')).toBe(true);
   writeFileSync(join(root, 'package-lock.json'), '{"version":2}');
   expect(isInstalled(root, 'linux')).toBe(false);
+});
+
+/** Installs with a stand-in for npm, and gives what somebody at a terminal sees. */
+function installWith(npm: string, env: Record<string, string> = {}) {
+  const standIn = join(root, 'npm.cjs');
+  writeFileSync(standIn, npm);
+  const module = pathToFileURL(resolve('electron', 'launch', 'install.mjs')).href;
+  const { stdout, stderr } = spawnSync(
+    process.execPath,
+    [
+      '--input-type=module',
+      '--eval',
+      `import { ensureInstalled } from ${JSON.stringify(module)}; console.log(ensureInstalled(${JSON.stringify(root)}));`,
+    ],
+    {
+      encoding: 'utf8',
+      env: {
+        ...process.env,
+        npm_config_loglevel: '',
+        npm_execpath: standIn,
+        npm_node_execpath: process.execPath,
+        ...env,
+      },
+    },
+  );
+  return { installed: stdout.trim(), seen: stderr.trim().split('\n') };
+}
+
+const INSTALLS = `
+  const { mkdirSync, writeFileSync } = require('node:fs');
+  mkdirSync('node_modules/node/bin', { recursive: true });
+  for (const name of ['node', 'node.exe']) writeFileSync('node_modules/node/bin/' + name, '');
+  console.log('added 600 packages');
+  if (!process.argv.includes('--loglevel=error')) console.error('npm warn EBADENGINE');
+`;
+const BEGINS = 'Installing what Tappet needs (npm ci). This takes a minute or two.';
+
+test('a first run shows what it does and no warnings, unless npm is asked for more', () => {
+  expect(installWith(INSTALLS)).toEqual({ installed: 'true', seen: [BEGINS, 'Installed.'] });
+  rmSync(join(root, 'node_modules'), { recursive: true });
+  expect(installWith(INSTALLS, { npm_config_loglevel: 'verbose' }).seen).toContain(
+    'npm warn EBADENGINE',
+  );
+});
+
+test('a first run that fails shows all that npm said of it', () => {
+  const fails = `console.log('half way'); console.error('npm error network'); process.exit(1);`;
+  expect(installWith(fails)).toEqual({
+    installed: 'false',
+    seen: [BEGINS, 'npm error network', 'half way'],
+  });
 });
 
 test('the fingerprint of sources changes with content and with names, not with dates', () => {
