@@ -29,7 +29,7 @@ export async function openUnsetShop(
   const store = openStore(folder, { careless: true, migrations });
   const context = {
     store,
-    now: () => new Date(),
+    now: () => new Date('2026-03-02T15:00:00.000Z'),
     drawPaper,
     program: { version: '0' },
     alone: undisturbed,

@@ -11,7 +11,6 @@ import {
 import { IconCalendarOff, IconThumbUp } from '@tabler/icons-react';
 import { type FormEvent, useId, useRef, useState } from 'react';
 import type { Account, BillTerms, Estimate } from '../../../shared/contract/till/index.ts';
-import { dateIn } from '../../../shared/work/calendar.ts';
 import { withoutPrice } from '../../../shared/work/till/at-least.ts';
 import {
   APPROVAL_WAY_LABELS,
@@ -23,7 +22,7 @@ import { useFormat } from '../../common/format.ts';
 import { useJob } from '../../common/job.tsx';
 import { MoneyInput } from '../../common/money-input.tsx';
 import { fieldErrors, RefusalAlert } from '../../common/refusal.tsx';
-import { useMoney, useShop } from '../../common/shop.tsx';
+import { useMoney, useToday } from '../../common/shop.tsx';
 import { SignatureField, signatureInput } from '../../common/signature-field.tsx';
 import { useBy } from '../../common/station.tsx';
 import { useWrite } from '../../common/use-write.ts';
@@ -54,7 +53,7 @@ export function ApprovalForm(props: ApprovalFormProps) {
   const money = useMoney();
   const howLabel = useId();
   const format = useFormat();
-  const { timeZone } = useShop();
+  const today = useToday();
   const ahead = useBillAhead(account.jobId);
   const draft = useApprovalDraft(job, { account, estimate, ahead }, terms);
   const [asked, setAsked] = useState(false);
@@ -78,7 +77,7 @@ export function ApprovalForm(props: ApprovalFormProps) {
   const { option, declined } = draft;
   const nothingTaken = option !== null && declined.length === option.lines.length;
   const { validUntil } = estimate;
-  const past = validUntil !== null && validUntil < dateIn(timeZone, new Date());
+  const past = validUntil !== null && validUntil < today;
 
   const send = (event: FormEvent) => {
     event.preventDefault();

@@ -6,9 +6,8 @@ import type {
   Estimate,
   LineInput,
 } from '../../../shared/contract/till/index.ts';
-import { dateIn } from '../../../shared/work/calendar.ts';
 import { workToBill } from '../../../shared/work/till/work-to-bill.ts';
-import { useShop } from '../../common/shop.tsx';
+import { useToday } from '../../common/shop.tsx';
 import { useDraft } from '../../common/use-draft.ts';
 import type { DraftLine } from '../lines/draft-line.ts';
 import { type DrawnDraft, drawDraft } from '../lines/draw-draft.ts';
@@ -111,7 +110,7 @@ const hasRunOut = ({ approvals }: Account, latest: Estimate, today: string): boo
 /** The estimate being typed for a job: kept on this machine, worked out on the customer's terms. */
 export function useEstimateDraft(account: Account, terms: BillTerms): EstimateDraft {
   const rules = useMoneyRules();
-  const { timeZone } = useShop();
+  const today = useToday();
   const latest = account.estimates.at(-1) ?? null;
   const latestId = latest?.id ?? null;
   const [kept, setKept, startOver] = useDraft<KeptEstimate>(`till.${account.jobId}`, UNTOUCHED);
@@ -133,7 +132,6 @@ export function useEstimateDraft(account: Account, terms: BillTerms): EstimateDr
   if (shown === undefined) throw new Error('An estimate has at least one option.');
 
   const note = kept.note ?? latest?.note ?? '';
-  const today = dateIn(timeZone, new Date());
   const standingUntil =
     latest === null || hasRunOut(account, latest, today) ? terms.validUntil : latest.validUntil;
   const validUntil = kept.validUntilTyped ? kept.validUntil : standingUntil;
