@@ -23,9 +23,14 @@ describe('toReference', () => {
     );
   });
 
+  it('takes a difference of coefficients, also below zero', () => {
+    // A steel gauge in a bore of grey cast iron, both at 35 °C: 68·(10.8 − 11.5)·10⁻⁶·15 = −0.000714.
+    expect(toReference(68, 35, 10.8e-6 - 11.5e-6)).toBeCloseTo(68.000714, 6);
+  });
+
   it('refuses a coefficient in millionths, and what makes no sense', () => {
     expect(() => toReference(68, 30, 11.5)).toThrow('coefficient of expansion');
-    expect(() => toReference(68, 30, -1e-6)).toThrow(RangeError);
+    expect(() => toReference(68, 30, -11.5)).toThrow(RangeError);
     expect(() => toReference(0, 30, 1e-6)).toThrow(RangeError);
     expect(() => toReference(-68, 30, 1e-6)).toThrow(RangeError);
     expect(() => toReference(68, -300, 1e-6)).toThrow(RangeError);

@@ -17,9 +17,10 @@ export const EXPANSION_COEFFICIENTS = [
 /**
  * What a length measured at `temperature` (°C) would measure at 20 °C: length/(1 + α·(t − 20)), in
  * the unit of the length. For a gauge that is itself true at that temperature; when gauge and part
- * share a temperature, use the difference of their coefficients.
+ * share a temperature, use the part's coefficient less the gauge's, which is below zero for a steel
+ * gauge in cast iron.
  *
- * @param alpha coefficient of linear expansion, 1/°C, 0 to 0.001 (steel 11.5e-6, not 11.5)
+ * @param alpha coefficient of linear expansion, 1/°C, −0.001 to 0.001 (steel 11.5e-6, not 11.5)
  * @throws {RangeError} when the length isn't positive, the temperature is below absolute zero or
  * above 1000 °C, or alpha is out of its range
  */
@@ -27,6 +28,6 @@ export function toReference(length: number, temperature: number, alpha: number):
   demandPositive(length, 'the length');
   demandAboveAbsoluteZero(temperature, '°C');
   demandBetween(temperature, -273.15, 1000, 'the temperature in °C');
-  demandBetween(alpha, 0, 1e-3, 'the coefficient of expansion per °C');
+  demandBetween(alpha, -1e-3, 1e-3, 'the coefficient of expansion per °C');
   return length / (1 + alpha * (temperature - REFERENCE_TEMPERATURE));
 }
