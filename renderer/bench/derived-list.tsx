@@ -2,6 +2,7 @@ import { Table, Text } from '@mantine/core';
 import type { DerivedOnSheet } from '../../shared/contract/bench/index.ts';
 import type { Unit } from '../../shared/trade/index.ts';
 import { display } from '../../shared/trade/index.ts';
+import { endsOf, uncertaintyOf } from '../../shared/work/bench/derived-verdict.ts';
 import { FEATURE_UNITS } from '../../shared/work/features.ts';
 import { PHASE_LABELS } from '../../shared/work/vocabulary.ts';
 import { VerdictBadge } from '../common/badges.tsx';
@@ -43,11 +44,16 @@ export function DerivedList({
                   </Text>
                 </Table.Th>
                 <Table.Td>
-                  <Text className={classes.value}>{display(figure.value, unit)}</Text>
+                  <Text className={classes.value}>
+                    {endsOf(figure)
+                      .map((end) => display(end, unit))
+                      .join(' to ')}
+                  </Text>
                   <Text size="sm" c="dimmed">
-                    {figure.uncertainty === 0
+                    {figure.largest !== null && 'tightest to loosest spot; '}
+                    {uncertaintyOf(figure) === 0
                       ? 'no gauge named: taken as exact'
-                      : `give or take ${amountWords(figure.uncertainty, unit)}`}
+                      : `give or take ${amountWords(uncertaintyOf(figure), unit)}`}
                   </Text>
                 </Table.Td>
                 <Table.Td>

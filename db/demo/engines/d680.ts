@@ -156,7 +156,7 @@ export const D680: DemoEngine = {
     'bore-taper': { high: '0.04', ...manual, page: '52', ...checked },
     'bore-out-of-round': { high: '0.03', ...manual, page: '52', ...checked },
     'piston-clearance': { low: '0.040', high: '0.080', wearLimit: '0.15', ...manual, page: '54' },
-    'rod-clearance': { low: '0.030', high: '0.070', wearLimit: '0.12', ...manual, page: '61' },
+    'rod-clearance': { low: '0.034', high: '0.066', wearLimit: '0.12', ...manual, page: '61' },
     'stem-clearance-intake': {
       low: '0.025',
       high: '0.055',

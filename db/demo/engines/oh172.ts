@@ -167,7 +167,7 @@ export const OH172: DemoEngine = {
     'bore-taper': { high: '0.05', ...manual, page: '4-3', ...checked },
     'bore-out-of-round': { high: '0.03', ...manual, page: '4-3', ...checked },
     'piston-clearance': { low: '0.030', high: '0.060', wearLimit: '0.12', ...manual, page: '4-5' },
-    'rod-clearance': { low: '0.025', high: '0.055', wearLimit: '0.10', ...manual, page: '5-3' },
+    'rod-clearance': { low: '0.027', high: '0.053', wearLimit: '0.10', ...manual, page: '5-3' },
     'stem-clearance-intake': {
       low: '0.015',
       high: '0.045',

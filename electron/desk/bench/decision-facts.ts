@@ -20,6 +20,7 @@ import {
   COMMON_OVERSIZES,
   COMMON_UNDERSIZES,
 } from '../../../shared/work/bench/deciding/decision-sizes.ts';
+import { tellingEnd } from '../../../shared/work/bench/derived-verdict.ts';
 import { acceptedBand, limitsAt } from '../../../shared/work/bench/reading-verdict.ts';
 import { FEATURE_UNITS } from '../../../shared/work/features.ts';
 import { sheetOf } from './sheet.ts';
@@ -54,17 +55,20 @@ const measured = ({ feature, places, unit }: FeatureOnSheet): PartFigure[] =>
 const derived = ({ derived: figures, cylinders }: BenchSheet): PartFigure[] =>
   figures
     .filter(({ phase }) => phase === AS_RECEIVED)
-    .map(({ feature, cylinder, value, uncertainty, verdict, specification }) => ({
-      feature,
-      cylinder,
-      place: '',
-      placeLabel: cylinder > 0 && cylinders > 1 ? `cylinder ${cylinder}` : '',
-      value,
-      uncertainty,
-      verdict,
-      ...acceptedBand(feature, limitsAt(specification, 1), AS_RECEIVED),
-      unit: specification?.unit ?? FEATURE_UNITS[feature],
-    }));
+    .map((figure) => {
+      const { feature, cylinder, verdict, specification } = figure;
+      const band = acceptedBand(feature, limitsAt(specification, 1), AS_RECEIVED);
+      return {
+        feature,
+        cylinder,
+        place: '',
+        placeLabel: cylinder > 0 && cylinders > 1 ? `cylinder ${cylinder}` : '',
+        ...tellingEnd(figure, band),
+        verdict,
+        ...band,
+        unit: specification?.unit ?? FEATURE_UNITS[feature],
+      };
+    });
 
 type FittingPart = Part & Pick<ShelfPart, 'fits'>;
 

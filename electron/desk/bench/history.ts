@@ -87,6 +87,8 @@ const lastReadingAt = ({ features }: BenchSheet, phase: Phase): string | undefin
 function followed(from: SheetOfJob, value: DerivedOnSheet): Entry {
   const at = lastReadingAt(from.sheet, value.phase);
   const limits = limitsAt(value.specification, 1);
+  // Wear opens a clearance: how far it has come shows at its loosest spot.
+  const end = value.largest ?? value;
   return {
     feature: value.feature,
     label: value.label,
@@ -105,8 +107,8 @@ function followed(from: SheetOfJob, value: DerivedOnSheet): Entry {
         on: at === undefined ? from.job.takenInOn : from.dayOf(at),
         text: '',
         unit: FEATURE_UNITS[value.feature],
-        value: value.value,
-        uncertainty: value.uncertainty,
+        value: end.value,
+        uncertainty: end.uncertainty,
         verdict: value.verdict,
       },
     ],

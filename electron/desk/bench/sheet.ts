@@ -21,8 +21,9 @@ import {
   derivedFrom,
   type StandingReading,
 } from '../../../shared/work/bench/derived.ts';
+import { verdictOnSpread } from '../../../shared/work/bench/derived-verdict.ts';
 import { FEATURE_HINTS } from '../../../shared/work/bench/feature-hints.ts';
-import { acceptedBand, limitsAt, verdictOn } from '../../../shared/work/bench/reading-verdict.ts';
+import { acceptedBand, limitsAt } from '../../../shared/work/bench/reading-verdict.ts';
 import {
   CORE_FEATURES,
   type EngineShape,
@@ -75,15 +76,14 @@ const onSheet = (
     label: FEATURE_LABELS[derived.feature],
     specification,
     renewed,
-    verdict: verdictOn(
-      derived.value,
+    verdict: verdictOnSpread(
+      derived,
       acceptedBand(
         derived.feature,
         withoutWear(limitsAt(specification, 1), renewed, derived.phase),
         derived.phase,
       ),
-      derived.uncertainty,
-    ).verdict,
+    ),
   };
 };
 

@@ -14,6 +14,7 @@ import {
   unitLabel,
 } from '../../../shared/trade/index.ts';
 import { withoutWear } from '../../../shared/work/bench/deciding/renewed-parts.ts';
+import { endsOf, uncertaintyOf } from '../../../shared/work/bench/derived-verdict.ts';
 import { LASH_POSITION_LABELS } from '../../../shared/work/bench/lash-position.ts';
 import { likelyReading } from '../../../shared/work/bench/likely-reading.ts';
 import { asTyped, otherUnit } from '../../../shared/work/bench/reading-in-words.ts';
@@ -200,7 +201,8 @@ const ALWAYS_PRINTED: readonly DerivedOnSheet['feature'][] = [
 ];
 
 function derivedLine(value: DerivedOnSheet, cylinders: number): DerivedLine {
-  const { specification, phase, uncertainty } = value;
+  const { specification, phase } = value;
+  const uncertainty = uncertaintyOf(value);
   const unit = FEATURE_UNITS[value.feature];
   const limits = withoutWear(limitsAt(specification, 1), value.renewed, phase);
   const held = specification && acceptedBand(value.feature, limits, phase);
@@ -210,12 +212,15 @@ function derivedLine(value: DerivedOnSheet, cylinders: number): DerivedLine {
       cylinders > 1 && value.cylinder > 0
         ? `${value.label}, cylinder ${value.cylinder}`
         : value.label,
-    value: written(value.value, unit),
+    value: endsOf(value)
+      .map((end) => written(end, unit))
+      .join(' to '),
     uncertainty: uncertainty > 0 ? `±${uncertaintyWords(uncertainty, unit)}` : '',
     band: held ? bandWords(specification, 1, held) : '',
     verdict: value.verdict,
     remark:
-      value.verdict === 'within' && isWornButGood(value.feature, value.value, limits, phase)
+      value.verdict === 'within' &&
+      endsOf(value).some((end) => isWornButGood(value.feature, end, limits, phase))
         ? WORN_BUT_GOOD
         : '',
     source: specification ? sourceWords(specification) : '',

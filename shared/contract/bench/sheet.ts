@@ -72,10 +72,12 @@ export const DerivedOnSheet = z.object({
   cylinder: z.int(),
   label: z.string(),
   phase: z.enum(PHASES),
-  /** Base unit. */
+  /** Base unit; of a clearance at its tightest spot. */
   value: z.number(),
   /** Expanded (k = 2), base unit. */
   uncertainty: z.number(),
+  /** Of a clearance that isn't the same all round: at its loosest spot. Then `value` is the tightest. */
+  largest: z.object({ value: z.number(), uncertainty: z.number() }).nullable(),
   verdict: z.enum(VERDICTS),
   specification: Specification.nullable(),
   /** It follows from parts that this job has machined or replaced, and from no others. */

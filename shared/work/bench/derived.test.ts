@@ -33,6 +33,24 @@ describe('derived values', () => {
     expect(values.get('bore-taper')?.value).toBeCloseTo(0.02, 9);
   });
 
+  test('a clearance carries its loosest spot, and nothing where both are the same', () => {
+    const worn = named([
+      reading('rod-big-end', 'c1-only', 30.005, { uncertainty: 0.006 }),
+      reading('crankpin', 'c1-first', 29.955),
+      reading('crankpin', 'c1-second', 29.89, { uncertainty: 0.008 }),
+    ]).get('rod-clearance');
+    expect(worn).toMatchObject({
+      value: expect.closeTo(0.05, 9),
+      largest: { value: expect.closeTo(0.115, 9), uncertainty: expect.closeTo(0.01, 9) },
+    });
+    const round = named([
+      reading('rod-big-end', 'c1-only', 30.005),
+      reading('crankpin', 'c1-first', 29.955),
+      reading('crankpin', 'c1-second', 29.955),
+    ]).get('rod-clearance');
+    expect(round?.largest).toBeNull();
+  });
+
   test('one reading gives no taper and no out-of-round: a nought would look like a finding', () => {
     expect(named([reading('bore', 'c1-top-along', 68.03)]).size).toBe(0);
     expect([

@@ -23,6 +23,8 @@ export interface DerivedValue extends MeasuredSize {
   /** 0 for what belongs to the engine as a whole. */
   cylinder: number;
   phase: Phase;
+  /** Of a clearance that isn't the same all round: at its loosest spot; `value` is the tightest. */
+  largest: MeasuredSize | null;
 }
 
 /** What the engine's entry in the spec book says of it, mm; null where it doesn't. */
@@ -51,7 +53,7 @@ function spotOf(place: string): { level: string; axis: string } {
   return { level, axis };
 }
 
-type Named = [DerivedFeature, MeasuredSize];
+type Named = [DerivedFeature, MeasuredSize, largest?: MeasuredSize | null];
 
 function fromBore(bore: readonly StandingReading[]): Named[] {
   const [first] = bore;
@@ -78,8 +80,10 @@ function fromPair(
   inner: StandingReading[],
 ): Named[] {
   if (outer.length === 0 || inner.length === 0) return [];
-  // The tightest spot decides: smallest hole, largest shaft.
-  return [[feature, clearance(smallest(outer), largest(inner))]];
+  // A part may seize at its tightest spot and knock at its loosest: both are told and judged.
+  const tightest = clearance(smallest(outer), largest(inner));
+  const loosest = clearance(largest(outer), smallest(inner));
+  return [[feature, tightest, loosest.value === tightest.value ? null : loosest]];
 }
 
 /** Wear is counted from the size that the bore was new, and the most worn spot decides. */
@@ -136,6 +140,16 @@ const fromValve = (valve: 'intake' | 'exhaust', group: readonly StandingReading[
 /** `c1-output-second` is one of the two directions of the output side's journal. */
 const journalSide = (place: string): string => place.split('-')[1] ?? '';
 
+const named =
+  (cylinder: number, phase: Phase) =>
+  ([feature, size, loosest]: Named): DerivedValue => ({
+    feature,
+    cylinder,
+    phase,
+    ...size,
+    largest: loosest ?? null,
+  });
+
 /** What belongs to the engine as a whole, by phase. */
 function ofEngine(
   group: readonly StandingReading[],
@@ -149,7 +163,7 @@ function ofEngine(
   );
   const volume = displacementOf(sizes(group, 'bore'), engine);
   if (volume !== null) values.push(['displacement', volume]);
-  return values.map(([feature, size]) => ({ feature, cylinder: 0, phase, ...size }));
+  return values.map(named(0, phase));
 }
 
 function ofCylinder(
@@ -176,7 +190,7 @@ function ofCylinder(
     ...fromValve('exhaust', group),
   ];
   if (ratio !== null) values.push(['compression-ratio', ratio]);
-  return values.map(([feature, size]) => ({ feature, cylinder, phase, ...size }));
+  return values.map(named(cylinder, phase));
 }
 
 /**
