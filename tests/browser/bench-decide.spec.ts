@@ -58,7 +58,7 @@ test.describe('by touch on a tablet', () => {
     const bore = card(page, 'Cylinder bore');
     await expect(bore).toContainText('Advice: next oversize +0.25');
     await expect(bore).toContainText('68.14 mm');
-    await expect(page.getByText('0 of 9 decided')).toBeVisible();
+    await expect(page.getByText('0 of 12 decided')).toBeVisible();
 
     await bore.getByRole('radio', { name: 'Next oversize advised' }).tap();
     const step = bore.getByRole('radio', { name: /^\+0\.25/ });
@@ -74,7 +74,7 @@ test.describe('by touch on a tablet', () => {
     await expect(piston).toContainText('Goes with the bore, for which +0.25 mm is decided.');
     await piston.getByRole('radio', { name: 'Oversize piston advised' }).tap();
     await piston.getByRole('button', { name: /^Decide: oversize piston/ }).tap();
-    await expect(page.getByText('2 of 9 decided')).toBeVisible();
+    await expect(page.getByText('2 of 12 decided')).toBeVisible();
 
     for (const target of await page.getByRole('radio').all()) {
       await expect

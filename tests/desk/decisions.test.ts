@@ -145,7 +145,7 @@ describe('advice on the worn twin', () => {
 
   test('decides nothing: no part has a decision, and nothing is proposed', async () => {
     const { parts } = await shop.desk.bench.decisions({ jobId });
-    expect(parts).toHaveLength(15);
+    expect(parts).toHaveLength(21);
     expect(parts.every(({ standing }) => standing === null)).toBe(true);
     expect(await shop.desk.bench.proposals({ jobId })).toEqual({ lines: [], moveTo: null });
   });

@@ -22,6 +22,10 @@ const LIMITS: Partial<
   'rod-clearance': { low: 0.03, high: 0.07, wearLimit: 0.12 },
   'head-flatness': { low: null, high: 0.08, wearLimit: null },
   'seat-width': { low: 1, high: 1.4, wearLimit: 2 },
+  'valve-spring-length': { low: 34, high: 35, wearLimit: 32.5 },
+  'valve-stem-exhaust': { low: 6.92, high: 6.94, wearLimit: 6.88 },
+  'valve-guide-exhaust': { low: 7, high: 7.02, wearLimit: 7.1 },
+  'stem-clearance-exhaust': { low: 0.03, high: 0.08, wearLimit: 0.15 },
 };
 
 function figure(feature: Feature, value: number, place = '', cylinder = 1): PartFigure {
@@ -197,17 +201,98 @@ it('the other parts: a warped head is surfaced, a wide seat is cut, and the engi
     adviceOn({ subject: 'head', cylinder: 1 }, facts([figure('head-flatness', 0.12)])),
   ).toMatchObject({ choice: 'resurface' });
   expect(
-    adviceOn({ subject: 'valves', cylinder: 1 }, facts([figure('seat-width', 2.3)])),
-  ).toMatchObject({ choice: 'resurface' });
+    adviceOn({ subject: 'valve-seats', cylinder: 1 }, facts([figure('seat-width', 2.3)])),
+  ).toMatchObject({ choice: 'cut', reason: expect.stringContaining('narrowed') });
   expect(adviceOn({ subject: 'valves', cylinder: 1 }, facts([]))).toMatchObject({ choice: null });
   const engine = { subject: 'engine', cylinder: 0 } as const;
-  expect(adviceOn(engine, facts([])).reason).toContain('14 parts are not decided yet');
+  expect(adviceOn(engine, facts([])).reason).toContain('20 parts are not decided yet');
   const parts = decisionPartsOf({ cycle: 'two-stroke', cylinders: 1 });
   const all = parts.map((part) => ({ ...part, choice: 'reuse' as const, step: null }));
   expect(adviceOn(engine, facts([], { parts, standing: all }))).toMatchObject({ choice: 'reuse' });
   expect(
     adviceOn(engine, facts([], { parts, standing: [{ ...cylinder, choice: 'stop', step: null }] })),
   ).toMatchObject({ choice: 'stop' });
+});
+
+describe('the valve train', () => {
+  const train = (subject: 'valves' | 'valve-springs' | 'valve-guides', ...figures: PartFigure[]) =>
+    adviceOn({ subject, cylinder: 1 }, facts(figures));
+
+  it('answers a short spring with a spring, and with no valve', () => {
+    const short = figure('valve-spring-length', 31);
+    expect(train('valve-springs', short)).toMatchObject({ choice: 'replace' });
+    expect(train('valves', short)).toMatchObject({ choice: null, grounds: 'none' });
+  });
+
+  it('answers a worn guide with a guide or a reamer, and with no valve', () => {
+    const worn = figure('valve-guide-exhaust', 7.2);
+    const advice = train('valve-guides', worn, figure('valve-stem-exhaust', 6.92));
+    expect(advice).toMatchObject({ choice: 'replace' });
+    expect(advice.reason).toContain('ream');
+    expect(train('valves', worn, figure('valve-stem-exhaust', 6.92))).toMatchObject({
+      choice: 'reuse',
+    });
+  });
+
+  it('leaves open whether stem or guide is to blame for their clearance', () => {
+    const loose = figure('stem-clearance-exhaust', 0.3);
+    const stem = figure('valve-stem-exhaust', 6.7);
+    expect(train('valve-guides', loose, stem)).toMatchObject({ choice: null, grounds: 'doubt' });
+    expect(train('valve-guides', loose)).toMatchObject({ choice: 'replace' });
+    expect(train('valves', stem)).toMatchObject({ choice: 'replace' });
+  });
+
+  it('cuts the seats true to guides that were worked on, and fits valves to reamed ones', () => {
+    const standing: EngineFacts['standing'] = [
+      { subject: 'valve-guides', cylinder: 1, choice: 'ream', step: null },
+    ];
+    const reamed = facts([], { standing });
+    expect(adviceOn({ subject: 'valve-seats', cylinder: 1 }, reamed).choice).toBe('cut');
+    expect(adviceOn({ subject: 'valves', cylinder: 1 }, reamed).choice).toBe('replace');
+  });
+
+  it('is no part of a two-stroke', () => {
+    expect(
+      decisionPartsOf({ cycle: 'two-stroke', cylinders: 1 }).filter(({ subject }) =>
+        subject.startsWith('valve'),
+      ),
+    ).toEqual([]);
+  });
+});
+
+describe('the joint of the head', () => {
+  const head = (feature: 'head-flatness' | 'deck-flatness', value: number) => {
+    const measured = { ...figure('head-flatness', value), feature };
+    return adviceOn({ subject: 'head', cylinder: 1 }, facts([measured]));
+  };
+  it('is surfaced while little comes off, and past that another head is wanted', () => {
+    expect(head('head-flatness', 0.15).choice).toBe('resurface');
+    expect(head('head-flatness', 0.25).choice).toBe('resurface');
+    expect(head('head-flatness', 0.9)).toMatchObject({
+      choice: 'replace',
+      reason: expect.stringContaining('Too much to surface'),
+    });
+  });
+
+  it('is not mended by a head where it is the deck', () => {
+    expect(head('deck-flatness', 0.9)).toMatchObject({ choice: null, grounds: 'doubt' });
+  });
+});
+
+describe('a ring gap', () => {
+  const rings = (gap: number) =>
+    adviceOn({ subject: 'rings', cylinder: 1 }, facts([figure('ring-end-gap', gap)]));
+
+  it('that is too small is filed', () => {
+    expect(rings(0.08)).toMatchObject({ choice: 'file' });
+  });
+
+  it('that is too large wants a new ring tried', () => {
+    expect(rings(2)).toMatchObject({
+      choice: 'replace',
+      reason: expect.stringContaining('Try a new ring in the bore'),
+    });
+  });
 });
 
 describe('a reason in writing', () => {

@@ -10,37 +10,21 @@ import {
   sentences,
   spoken,
 } from './decision-grounds.ts';
+import { JOINT, onHead } from './decision-head.ts';
 import type { Advice, DecisionPart } from './decision-rules.ts';
+import {
+  GUIDES,
+  onGuides,
+  onSeats,
+  onSprings,
+  onValves,
+  SEATS,
+  SPRINGS,
+  STEMS,
+} from './decision-valves.ts';
 import { DECISION_SUBJECT_LABELS } from './decisions.ts';
 
 /** What the figures as received come to for each part. Advice, with its reason; a person decides. */
-
-const VALVE_TRAIN: readonly Feature[] = [
-  'valve-stem-intake',
-  'valve-stem-exhaust',
-  'valve-guide-intake',
-  'valve-guide-exhaust',
-  'stem-clearance-intake',
-  'stem-clearance-exhaust',
-  'valve-spring-length',
-];
-const SEATS: readonly Feature[] = ['seat-width'];
-
-const LOOK_AT_THEM =
-  'Lash is set when it is built. Look at faces, stems, seats and springs. A leak-down test says where the air goes; a low cranking pressure alone condemns nothing.';
-
-function onValves(facts: EngineFacts, cylinder: number): Advice {
-  const figures = figuresOf(facts, [...VALVE_TRAIN, ...SEATS], cylinder);
-  if (figures.length === 0)
-    return none(`No stem, guide, spring or seat is measured as received. ${LOOK_AT_THEM}`);
-  const advice = byFigures(figures, (worn) =>
-    spoken(
-      worn.every(({ feature }) => SEATS.includes(feature)) ? 'resurface' : 'replace',
-      sentences(worn),
-    ),
-  );
-  return { ...advice, reason: `${advice.reason} ${LOOK_AT_THEM}` };
-}
 
 function onEngine({ parts, standing }: EngineFacts): Advice {
   const stopped = standing.find(({ subject, choice }) => subject !== 'engine' && choice === 'stop');
@@ -63,8 +47,6 @@ function onEngine({ parts, standing }: EngineFacts): Advice {
       );
 }
 
-const JOINT: readonly Feature[] = ['head-flatness', 'deck-flatness'];
-
 /** What the figures come to for one part. */
 export function adviceOn({ subject, cylinder }: DecisionPart, facts: EngineFacts): Advice {
   switch (subject) {
@@ -80,10 +62,14 @@ export function adviceOn({ subject, cylinder }: DecisionPart, facts: EngineFacts
       return onRod(facts, cylinder);
     case 'valves':
       return onValves(facts, cylinder);
+    case 'valve-springs':
+      return onSprings(facts, cylinder);
+    case 'valve-guides':
+      return onGuides(facts, cylinder);
+    case 'valve-seats':
+      return onSeats(facts, cylinder);
     case 'head':
-      return byFigures(figuresOf(facts, JOINT, cylinder), (worn) =>
-        spoken('resurface', sentences(worn)),
-      );
+      return onHead(facts, cylinder);
     case 'coil':
       return byFigures(figuresOf(facts, ['coil-resistance'], cylinder), (worn) =>
         spoken('replace', sentences(worn)),
@@ -99,7 +85,10 @@ const SHOWN: Record<DecisionPart['subject'], readonly Feature[]> = {
   rings: RINGS,
   crankshaft: [...PIN, ...MAINS, 'crankshaft-end-play'],
   'connecting-rod': ['rod-big-end', 'rod-clearance'],
-  valves: [...VALVE_TRAIN, ...SEATS, 'valve-lash-intake', 'valve-lash-exhaust', 'compression'],
+  valves: [...STEMS, 'valve-lash-intake', 'valve-lash-exhaust', 'compression'],
+  'valve-springs': SPRINGS,
+  'valve-guides': GUIDES,
+  'valve-seats': SEATS,
   head: JOINT,
   coil: ['coil-resistance'],
   engine: [],

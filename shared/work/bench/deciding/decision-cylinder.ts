@@ -1,5 +1,6 @@
 import { display } from '../../../trade/index.ts';
 import type { Feature } from '../../features.ts';
+import { standOf, tellingFigures } from './decision-figures.ts';
 import {
   byFigures,
   doubt,
@@ -77,6 +78,10 @@ export function onPiston(facts: EngineFacts, cylinder: number): Advice {
   );
 }
 
+/** Common practice, no source. */
+const FILE_IT =
+  'Rings that have run do not close up: see that it sits square, without carbon behind it, and is the right ring. Then file the ends square to the gap, a little at a time, burr off; a gap that closes when hot breaks the ring or scores the bore.';
+
 export const RINGS: readonly Feature[] = ['ring-end-gap', 'ring-side-clearance'];
 
 export function onRings(facts: EngineFacts, cylinder: number): Advice {
@@ -89,10 +94,19 @@ export function onRings(facts: EngineFacts, cylinder: number): Advice {
     );
   if (bore.choice === 'hone')
     return spoken('replace', `For the bore honing ${bore.by}: a honed bore wants new rings.`);
-  return byFigures(figuresOf(facts, RINGS, cylinder), (worn) => {
+  const figures = figuresOf(facts, RINGS, cylinder);
+  const tight = tellingFigures(figures).filter(
+    (figure) => figure.feature === 'ring-end-gap' && standOf(figure) === 'odd',
+  );
+  if (tight.length > 0 && tellingFigures(figures).every((figure) => standOf(figure) !== 'worn'))
+    return spoken('file', `${sentences(tight)} ${FILE_IT}`);
+  return byFigures(figures, (worn) => {
+    const gap = worn.some(({ feature }) => feature === 'ring-end-gap')
+      ? ' Try a new ring in the bore: if its gap is too large as well, it is the wrong ring or the bore is worn.'
+      : '';
     const groove = worn.some(({ feature }) => feature === 'ring-side-clearance')
       ? ' Try a new ring in the groove: if it is loose there too, the groove is worn and the piston goes.'
       : '';
-    return spoken('replace', `${sentences(worn)}${groove}`);
+    return spoken('replace', `${sentences(worn)}${gap}${groove}`);
   });
 }

@@ -34,6 +34,9 @@ describe('fittingParts', () => {
     ['Cylinder head, D-680', 'head'],
     ['Connecting rod with bush, D-680', 'connecting-rod'],
     ['Intake valve, D-680', 'intake-valve'],
+    ['Valve spring, D-680', 'valve-spring'],
+    ['Valve guide, exhaust, D-680', 'valve-guide'],
+    ['Valve seat, D-680', 'valve-seat'],
     ['Ignition coil, D-680', 'coil'],
   ])('%s is a %s and nothing else', (description, name) => {
     const parts = [part(description)];

@@ -87,6 +87,34 @@ describe('the lines that follow', () => {
     ]);
   });
 
+  it('from short springs: two springs, and the head stays on', () => {
+    expect(brief([decided('valve-springs', 'replace')])).toEqual([
+      ['part', 'Valve spring, D-680', 2000, 0, true],
+    ]);
+  });
+
+  it('from the valve train: what each part wants, and its gasket once', () => {
+    expect(
+      brief([
+        decided('valves', 'reface'),
+        decided('valve-guides', 'replace'),
+        decided('valve-seats', 'cut'),
+      ]),
+    ).toEqual([
+      ['outside', 'Reface valves, cylinder 1', 1000, 0, true],
+      ['part', 'Valve guide, D-680', 2000, 0, true],
+      ['outside', 'Fit and ream valve guides, cylinder 1', 1000, 0, true],
+      [
+        'outside',
+        'Cut valve seats 30, 45 and 60 degrees and narrow them, cylinder 1',
+        1000,
+        0,
+        true,
+      ],
+      ['part', 'Head gasket, D-680', 1000, 1380, false],
+    ]);
+  });
+
   it('from a coil: no gasket', () => {
     expect(brief([decided('coil', 'replace', { cylinder: 0 })])).toEqual([
       ['part', 'Ignition coil, D-680', 1000, 0, true],

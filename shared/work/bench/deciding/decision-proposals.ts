@@ -69,9 +69,24 @@ const REPLACED: Partial<Record<DecisionSubject, readonly FittedPart[]>> = {
   crankshaft: ['crankshaft'],
   'connecting-rod': ['connecting-rod'],
   valves: ['intake-valve', 'exhaust-valve'],
+  // One at the intake and one at the exhaust.
+  'valve-springs': ['valve-spring', 'valve-spring'],
+  'valve-guides': ['valve-guide', 'valve-guide'],
+  'valve-seats': ['valve-seat', 'valve-seat'],
   head: ['head'],
   coil: ['coil'],
+  engine: ['engine'],
 };
+
+/** The work without which a new part is of no use. */
+function fittingWork(subject: DecisionSubject, of: string): Wanted[] {
+  if (subject === 'engine') return [{ what: 'labour', description: 'Change the engine over' }];
+  if (subject === 'valve-guides')
+    return [{ what: 'outside', description: `Fit and ream valve guides, cylinder${of}` }];
+  if (subject === 'valve-seats')
+    return [{ what: 'outside', description: `Fit and cut valve seats, cylinder${of}` }];
+  return [];
+}
 
 /** What one decision asks for. */
 function wantedBy(decision: DecidedPart, cylinders: number): Wanted[] {
@@ -107,10 +122,25 @@ function wantedBy(decision: DecidedPart, cylinders: number): Wanted[] {
               : `Surface the head joint flat, cylinder${of}`,
         },
       ];
+    case 'reface':
+      return [{ what: 'outside', description: `Reface valves, cylinder${of}` }];
+    case 'cut':
+      return [
+        {
+          what: 'outside',
+          description: `Cut valve seats 30, 45 and 60 degrees and narrow them, cylinder${of}`,
+        },
+      ];
+    case 'lap':
+      return [{ what: 'labour', description: `Lap valves into their seats, cylinder${of}` }];
+    case 'ream':
+      return [
+        { what: 'outside', description: `Ream valve guides for oversize stems, cylinder${of}` },
+      ];
+    case 'file':
+      return [{ what: 'labour', description: `File ring end gaps, cylinder${of}` }];
     case 'replace':
-      return subject === 'engine'
-        ? [part('engine'), { what: 'labour', description: 'Change the engine over' }]
-        : (REPLACED[subject] ?? []).map((name) => part(name));
+      return [...(REPLACED[subject] ?? []).map((name) => part(name)), ...fittingWork(subject, of)];
     case 'reuse':
     case 'stop':
       return [];
@@ -125,7 +155,13 @@ const INSIDE: readonly DecisionSubject[] = [
   'crankshaft',
   'connecting-rod',
 ];
-const UNDER_THE_HEAD: readonly DecisionSubject[] = ['valves', 'head'];
+/** A spring is changed with the head on. */
+const UNDER_THE_HEAD: readonly DecisionSubject[] = [
+  'valves',
+  'valve-guides',
+  'valve-seats',
+  'head',
+];
 
 /** Gaskets don't go back a second time: the whole set, or the head's where no more than that was open. */
 function gaskets(decisions: readonly DecidedPart[], cylinders: number) {
@@ -230,7 +266,7 @@ export function proposalsFrom<Part extends PricedPart>(
     if (first === undefined) return [];
     const quantity = group.reduce((sum, { count }) => sum + count * ONE, 0);
     const line = { ...lineFor(first.wanted, shop), quantity };
-    const notes = [...group.map(({ note }) => note), caveat(line)].filter(Boolean);
+    const notes = [...new Set(group.map(({ note }) => note)), caveat(line)].filter(Boolean);
     return [{ ...line, note: notes.join(' ') }];
   });
 }

@@ -20,7 +20,17 @@ const PER_CYLINDER: readonly DecisionSubject[] = [
   'rings',
   'connecting-rod',
   'valves',
+  'valve-springs',
+  'valve-guides',
+  'valve-seats',
   'head',
+];
+/** What a two-stroke with ports has none of. */
+const VALVE_TRAIN: readonly DecisionSubject[] = [
+  'valves',
+  'valve-springs',
+  'valve-guides',
+  'valve-seats',
 ];
 const ONCE: readonly DecisionSubject[] = ['crankshaft', 'coil', 'engine'];
 
@@ -32,7 +42,9 @@ export function decisionPartsOf({
   cycle: Cycle;
   cylinders: number;
 }): DecisionPart[] {
-  const each = PER_CYLINDER.filter((subject) => cycle === 'four-stroke' || subject !== 'valves');
+  const each = PER_CYLINDER.filter(
+    (subject) => cycle === 'four-stroke' || !VALVE_TRAIN.includes(subject),
+  );
   return [
     ...Array.from({ length: cylinders }, (_, index) => index + 1).flatMap((cylinder) =>
       each.map((subject) => ({ subject, cylinder })),
@@ -44,10 +56,13 @@ export function decisionPartsOf({
 const CHOICES: Record<DecisionSubject, readonly DecisionChoice[]> = {
   cylinder: ['reuse', 'hone', 'next-oversize', 'replace', 'stop'],
   piston: ['reuse', 'next-oversize', 'replace'],
-  rings: ['reuse', 'next-oversize', 'replace'],
+  rings: ['reuse', 'file', 'next-oversize', 'replace'],
   crankshaft: ['reuse', 'undersize', 'replace', 'stop'],
   'connecting-rod': ['reuse', 'undersize', 'replace'],
-  valves: ['reuse', 'resurface', 'replace'],
+  valves: ['reuse', 'reface', 'replace'],
+  'valve-springs': ['reuse', 'replace'],
+  'valve-guides': ['reuse', 'ream', 'replace'],
+  'valve-seats': ['reuse', 'lap', 'cut', 'replace'],
   head: ['reuse', 'resurface', 'replace', 'stop'],
   coil: ['reuse', 'replace'],
   engine: ['reuse', 'replace', 'stop'],
@@ -60,10 +75,14 @@ const OWN_WORDS: Partial<Record<DecisionSubject, Partial<Record<DecisionChoice, 
   engine: { reuse: 'Go on with it', replace: 'Exchange engine' },
   cylinder: { replace: 'New sleeve or cylinder' },
   piston: { 'next-oversize': 'Oversize piston' },
-  rings: { 'next-oversize': 'Oversize rings', replace: 'New rings' },
+  rings: { 'next-oversize': 'Oversize rings', replace: 'New rings', file: 'File to the gap' },
   crankshaft: { undersize: 'Grind undersize' },
   'connecting-rod': { undersize: 'Undersize rod' },
-  valves: { resurface: 'Reface and cut seats' },
+  // What stood for both before seats were decided on by themselves; older jobs have it.
+  valves: { resurface: 'Reface and cut seats', replace: 'New valves' },
+  'valve-springs': { replace: 'New springs' },
+  'valve-guides': { ream: 'Ream for oversize stem', replace: 'New guides' },
+  'valve-seats': { lap: 'Lap', cut: 'Cut and narrow', replace: 'New seats' },
   head: { resurface: 'Surface flat' },
 };
 

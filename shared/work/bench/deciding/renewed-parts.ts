@@ -26,7 +26,12 @@ const ground: Renewal = { subject: 'crankshaft', choices: ['undersize', 'replace
 const newCrankshaft: Renewal = { subject: 'crankshaft', choices: ['replace'] };
 const newRod: Renewal = { subject: 'connecting-rod', choices: ['undersize', 'replace'] };
 const newValves: Renewal = { subject: 'valves', choices: ['replace'] };
-const seatsCut: Renewal = { subject: 'valves', choices: ['resurface', 'replace'] };
+const newSprings: Renewal = { subject: 'valve-springs', choices: ['replace'] };
+const newGuides: Renewal = { subject: 'valve-guides', choices: ['replace'] };
+const seatsCut: Renewal = { subject: 'valve-seats', choices: ['cut', 'replace'] };
+/** Of jobs on which seats were decided on with their valves. */
+const valvesAndSeats: Renewal = { subject: 'valves', choices: ['resurface'] };
+const filedRings: Renewal = { subject: 'rings', choices: ['file'] };
 const headMachined: Renewal = { subject: 'head', choices: ['resurface', 'replace'] };
 const newCoil: Renewal = { subject: 'coil', choices: ['replace'] };
 
@@ -42,7 +47,7 @@ const RENEWED_BY: Partial<Record<Feature, readonly (readonly Renewal[])[]>> = {
   'bore-wear': [[bored]],
   'piston-skirt': [[newPiston]],
   'piston-clearance': [[bored], [newPiston]],
-  'ring-end-gap': [[newRings, newPiston]],
+  'ring-end-gap': [[newRings, newPiston, filedRings]],
   'ring-side-clearance': [[newRings, newPiston], [newPiston]],
   crankpin: [[ground]],
   'crankpin-out-of-round': [[ground]],
@@ -52,7 +57,13 @@ const RENEWED_BY: Partial<Record<Feature, readonly (readonly Renewal[])[]>> = {
   'rod-clearance': [[ground], [newRod]],
   'valve-stem-intake': [[newValves]],
   'valve-stem-exhaust': [[newValves]],
-  'seat-width': [[seatsCut]],
+  // A reamed guide has another size than the book’s, so it is held to no band of a new one.
+  'valve-guide-intake': [[newGuides]],
+  'valve-guide-exhaust': [[newGuides]],
+  'stem-clearance-intake': [[newValves], [newGuides]],
+  'stem-clearance-exhaust': [[newValves], [newGuides]],
+  'valve-spring-length': [[newSprings]],
+  'seat-width': [[seatsCut, valvesAndSeats]],
   'head-flatness': [[headMachined]],
   'coil-resistance': [[newCoil]],
 };
