@@ -60,7 +60,7 @@ test.describe('by touch on a tablet', () => {
     await expect(bore).toContainText('68.14 mm');
     await expect(page.getByText('0 of 12 decided')).toBeVisible();
 
-    await bore.getByRole('radio', { name: 'Next oversize advised' }).tap();
+    await bore.getByRole('radio', { name: 'Next oversize Advised' }).tap();
     const step = bore.getByRole('radio', { name: /^\+0\.25/ });
     await expect(step).toBeChecked();
     await expect(step).toContainText('to 68.25–68.29 mm');
@@ -72,7 +72,7 @@ test.describe('by touch on a tablet', () => {
 
     const piston = card(page, 'Piston');
     await expect(piston).toContainText('Goes with the bore, for which +0.25 mm is decided.');
-    await piston.getByRole('radio', { name: 'Oversize piston advised' }).tap();
+    await piston.getByRole('radio', { name: 'Oversize piston Advised' }).tap();
     await piston.getByRole('button', { name: /^Decide: oversize piston/ }).tap();
     await expect(page.getByText('2 of 12 decided')).toBeVisible();
 
@@ -130,7 +130,7 @@ test('by the keyboard: against the advice only with a reason; decided anew, the 
   await expect(bore).toContainText('Rental pump, to be scrapped in autumn');
 
   await bore.getByRole('button', { name: 'Decide anew' }).press('Enter');
-  await bore.getByRole('radio', { name: 'Next oversize advised' }).press('Space');
+  await bore.getByRole('radio', { name: 'Next oversize Advised' }).press('Space');
   await bore.getByRole('radio', { name: /^\+0\.50/ }).press('Space');
   await bore.getByRole('textbox', { name: 'Machine to, from (mm)' }).fill('68.51');
   await bore.getByRole('textbox', { name: 'Reason' }).fill('Pitted: 0.25 leaves marks');
@@ -176,7 +176,7 @@ test('deciding has no accessibility faults and nothing beyond its edges', async 
     choice: 'next-oversize',
   });
   await page.goto(`/job/${code}/bench/decide`);
-  await card(page, 'Piston').getByRole('radio', { name: 'Oversize piston advised' }).click();
+  await card(page, 'Piston').getByRole('radio', { name: 'Oversize piston Advised' }).click();
   await card(page, 'The engine as a whole').getByRole('radio', { name: /^Stop/ }).click();
   for (const [width, height] of [
     [1280, 800],

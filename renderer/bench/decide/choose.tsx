@@ -1,4 +1,5 @@
 import { Button, Group, NumberInput, Radio, Stack, Text, Textarea } from '@mantine/core';
+import { IconCheck } from '@tabler/icons-react';
 import type { FormEvent } from 'react';
 import type { JobDecisions, PartToDecide } from '../../../shared/contract/bench/index.ts';
 import { deskQuery } from '../../common/desk.ts';
@@ -76,10 +77,13 @@ export function Choose({ job, part, onDone, onLeave }: ChooseProps) {
                 className={classes.choice}
                 data-advised={each.choice === part.advice.choice}
               >
-                {each.label}
+                <span className={classes.label}>
+                  {each.choice === choice && <IconCheck size={18} aria-hidden />}
+                  {each.label}
+                </span>
                 {each.choice === part.advice.choice && (
                   <Text span className={classes.note}>
-                    advised
+                    Advised
                   </Text>
                 )}
               </Radio.Card>

@@ -108,7 +108,7 @@ function Decisions({ job, code }: { readonly job: JobDecisions; readonly code: s
           </div>
         </section>
       ))}
-      <ProposalsCard />
+      <ProposalsCard parts={job.parts} />
     </Stack>
   );
 }

@@ -2,6 +2,7 @@ import { Alert, Button, Stack, Text } from '@mantine/core';
 import { IconHandStop } from '@tabler/icons-react';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
+import type { PartToDecide } from '../../../shared/contract/bench/index.ts';
 import { Card } from '../../common/card.tsx';
 import { deskQuery } from '../../common/desk.ts';
 import { useJob } from '../../common/job.tsx';
@@ -10,7 +11,8 @@ import { MoveDialog } from '../../counter/move-dialog.tsx';
 import { ProposedLines } from '../proposed-lines.tsx';
 
 /** What follows from the decisions: lines for the estimate, or the end of the job. */
-export function ProposalsCard() {
+export function ProposalsCard({ parts }: { readonly parts: readonly PartToDecide[] }) {
+  const open = parts.filter(({ standing }) => standing === null).length;
   const job = useJob();
   const proposals = useQuery(deskQuery.bench.proposals.queryOptions({ input: { jobId: job.id } }));
   return (
@@ -25,7 +27,14 @@ export function ProposalsCard() {
               parts.
             </Text>
           ) : (
-            <ProposedLines lines={lines} />
+            <Stack gap="sm">
+              {open > 0 && (
+                <Text fw={650}>
+                  {open} of {parts.length} not decided: their lines are not among these yet.
+                </Text>
+              )}
+              <ProposedLines lines={lines} />
+            </Stack>
           )
         }
       </QueryView>

@@ -1,4 +1,5 @@
 import { Radio, Text } from '@mantine/core';
+import { IconCheck } from '@tabler/icons-react';
 import type { Decision, PartToDecide } from '../../../shared/contract/bench/index.ts';
 import { formatQuantity } from '../../../shared/money/index.ts';
 import { useShop } from '../../common/shop.tsx';
@@ -23,16 +24,19 @@ export function StepChoice(props: {
     >
       <div className={classes.steps}>
         {props.steps.map((step) => (
-          <Radio.Card key={step.step} value={String(step.step)} className={classes.choice}>
+          <Radio.Card
+            key={step.step}
+            value={String(step.step)}
+            className={classes.choice}
+            data-advised={step.step === props.advised}
+          >
             <Text span fw="inherit">
-              {stepWords(props.choice, step.step)}
-              {step.step === props.advised && (
-                <Text span size="sm" c="dimmed" fw={400}>
-                  {' '}
-                  advised
-                </Text>
-              )}
+              <span className={classes.label}>
+                {step.step === props.value && <IconCheck size={18} aria-hidden />}
+                {stepWords(props.choice, step.step)}
+              </span>
             </Text>
+            {step.step === props.advised && <span className={classes.note}>Advised</span>}
             {step.machineTo !== null && (
               <span className={classes.note}>to {sizeWords(step.machineTo)}</span>
             )}

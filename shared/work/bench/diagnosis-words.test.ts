@@ -36,6 +36,6 @@ test('a leak says where to look', () => {
   const leak: CheckFigure = { cylinder: 1, text: '38', unit: '%', base: 38, path: 'exhaust' };
   expect(figureLines([leak])).toEqual(['38 %, exhaust: the exhaust valve']);
   expect(figureRemarks('leak-down', [leak])).toEqual([
-    'Air in the exhaust: the exhaust valve does not seat. Check its lash first, then seat and stem.',
+    'Bad: it wants mending. Air in the exhaust: the exhaust valve does not seat. Check its lash first, then seat and stem.',
   ]);
 });

@@ -31,11 +31,12 @@ export const CHECK_LABELS: Record<Check, string> = {
 export const CHECK_HINTS: Record<Check, string> = {
   turning: 'Plug out, lead earthed: free all the way round, no grinding, no end play to feel.',
   spark:
-    'With a spark tester in the open, away from fuel. Then the plug itself: gap, colour, wet or dry.',
+    'With a spark tester in the open, away from fuel. Then the plug itself: gap, colour, wet or dry. Spark, and it kicks back or does not fire after a blade strike: see whether the flywheel key is sheared.',
   fuel: 'Age and smell, water in it, flow at the carburettor, bowl and jets.',
   air: 'Air filter, choke, leaks between carburettor and cylinder.',
   oil: 'Level and colour; fuel in it, water in it, metal in it.',
-  compression: 'Throttle open, a few pulls, the same gauge for every cylinder.',
+  compression:
+    'Plug lead earthed, throttle and choke open, a few pulls, the same gauge for every cylinder. A compression release reads low: see how the maker wants it held.',
   'leak-down':
     'Piston at top dead centre of the compression stroke. The crank can turn: hands clear.',
   controls: 'Stop switch, interlocks, governor linkage, charging, chafed wires.',

@@ -72,8 +72,17 @@ describe('leak-down', () => {
     expect(judgeLeak({ percent: 41, path: 'crankcase' }).size).toBe('large');
   });
 
+  it('is not the same at 3 as at 70 per cent, and still says where', () => {
+    const sentences = [3, 15, 25, 38, 70, 95].map(
+      (percent) => judgeLeak({ percent, path: 'exhaust' }).sentence,
+    );
+    expect(new Set(sentences).size).toBe(sentences.length);
+    for (const sentence of sentences) expect(sentence).toContain('exhaust valve');
+  });
+
   it('that is heard nowhere sends one to the tester, unless it is small', () => {
-    expect(judgeLeak({ percent: 8, path: 'none' }).sentence).toContain('No more than');
+    expect(judgeLeak({ percent: 8, path: 'none' }).sentence).toContain('Good');
+    expect(judgeLeak({ percent: 8, path: 'none' }).sentence).not.toContain('hose');
     expect(judgeLeak({ percent: 50, path: 'none' }).sentence).toContain('hose');
   });
 

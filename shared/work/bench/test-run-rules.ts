@@ -67,6 +67,19 @@ const WHERE_TO_LOOK: Record<LeakPath, string> = {
   plug: 'Air at the spark plug: thread or washer. Mend it and test again before anything else is judged.',
 };
 
+/** Up to so many per cent, in words: common practice, no source. Testers differ. */
+const GRADES: readonly (readonly [most: number, words: string])[] = [
+  [10, 'Good: little is lost.'],
+  [USUAL_LEAK, 'Fair: no more than an engine that has run loses.'],
+  [30, 'Worn: look for it before more work is put into the engine.'],
+  [LARGE_LEAK, 'Bad: it wants mending.'],
+  [80, 'Very bad: the engine wants an overhaul where it leaves.'],
+];
+
+const grade = (percent: number): string =>
+  GRADES.find(([most]) => percent <= most)?.[1] ??
+  'Next to nothing is held: a valve stays open, a hole, or the piston is not at top dead centre of the compression stroke.';
+
 export interface LeakJudgement {
   size: 'usual' | 'more-than-usual' | 'large';
   sentence: string;
@@ -82,11 +95,8 @@ export function judgeLeak({ percent, path }: { percent: number; path: LeakPath }
   const size =
     percent <= USUAL_LEAK ? 'usual' : percent <= LARGE_LEAK ? 'more-than-usual' : 'large';
   // A small leak with no sound is how a good engine tests.
-  const sentence =
-    size === 'usual' && path === 'none'
-      ? 'No more than an engine that has run loses.'
-      : WHERE_TO_LOOK[path];
-  return { size, sentence };
+  const where = size === 'usual' && path === 'none' ? '' : ` ${WHERE_TO_LOOK[path]}`;
+  return { size, sentence: `${grade(percent)}${where}` };
 }
 
 const SAFETY: readonly { key: 'stopSwitch' | 'interlocks'; name: string }[] = [
