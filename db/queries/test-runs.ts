@@ -15,10 +15,27 @@ const asTestRun = ({
   run: { id, findings, passed, at },
   byName,
 }: ReturnType<ReturnType<typeof rows>['all']>[number]): TestRun => {
-  const { speeds = [], tachometer = null, ...found } = findings;
+  const {
+    speeds = [],
+    against = [],
+    tachometer = null,
+    fuelTight = null,
+    chainBrake = null,
+    bladeStop = null,
+    notFittedWhy = '',
+    ...found
+  } = findings;
   return {
     id,
-    findings: { ...found, tachometer: tachometer === null ? null : GaugeId.parse(tachometer) },
+    findings: {
+      ...found,
+      fuelTight,
+      chainBrake,
+      bladeStop,
+      notFittedWhy,
+      tachometer: tachometer === null ? null : GaugeId.parse(tachometer),
+    },
+    against,
     speeds: speeds.map((speed) => SpeedFound.parse(speed)),
     passed,
     at,

@@ -215,8 +215,8 @@ test('the worn twin is measured, decided on, built, run, and has its clearance s
     await page.getByRole('link', { name: 'Write the test run down' }).tap();
     for (const [what, outcome] of [
       ['Stop switch', 'Works'],
-      ['Safety interlocks', 'Not fitted'],
       ['Governor', 'Works'],
+      ['Fuel system', 'Dry'],
     ] as const)
       await page.getByRole('radiogroup', { name: what }).getByText(outcome, { exact: true }).tap();
     for (const [label, text] of [

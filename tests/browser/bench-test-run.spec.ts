@@ -51,7 +51,11 @@ test('a run with a failing stop switch is not passed; the next one is, and both 
 
   await page.getByRole('button', { name: 'Passed: sign it off' }).click();
   await expect(page.locator('[data-code="UNSAFE_TO_PASS"]')).toBeVisible();
-  await expect(page.getByText('Stop switch: failed.')).toBeVisible();
+  await expect(
+    page.getByText(
+      'Stop switch: failed; Governor: not tried; Fuel system: not looked at for leaks.',
+    ),
+  ).toBeVisible();
   await expect.poll(async () => (await desk.bench.testRuns({ jobId })).runs).toHaveLength(0);
 
   // Nothing typed is lost by a closed window.
@@ -64,6 +68,11 @@ test('a run with a failing stop switch is not passed; the next one is, and both 
 
   await choose(page, 'Stop switch', 'Works');
   await choose(page, 'Safety interlocks', 'Not fitted');
+  await choose(page, 'Governor', 'Works');
+  await choose(page, 'Fuel system', 'Dry');
+  await page
+    .getByRole('textbox', { name: 'Why it is not fitted' })
+    .fill('Built without it by its maker');
   await page.getByRole('button', { name: 'Passed: sign it off' }).click();
   await expect(runs.getByText('Passed', { exact: true })).toBeVisible();
   await expect(runs.getByText('Not passed')).toBeVisible();

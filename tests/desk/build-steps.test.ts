@@ -243,6 +243,7 @@ describe('what a step asks for', () => {
           stopSwitch: 'works',
           interlocks: 'works',
           governor: 'works',
+          fuelTight: 'works',
         },
         passed,
       });

@@ -156,6 +156,7 @@ describe('an engine’s life', () => {
         stopSwitch: 'works',
         interlocks: 'works',
         governor: 'works',
+        fuelTight: 'works',
       },
       passed: true,
     });

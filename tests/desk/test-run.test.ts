@@ -33,6 +33,8 @@ const GOOD = {
   stopSwitch: 'works' as const,
   interlocks: 'not-fitted' as const,
   governor: 'works' as const,
+  fuelTight: 'works' as const,
+  notFittedWhy: 'Built without it by its maker',
 };
 
 const run = (findings: Partial<typeof GOOD> | object, passed: boolean, job = jobId) =>
@@ -69,6 +71,11 @@ describe('a test run', () => {
       { stopSwitch: 'fails', interlocks: 'fails' },
       ['Stop switch: failed', 'Safety interlocks: failed'],
     ],
+    [{ stopSwitch: 'not-fitted' }, ['Stop switch: not fitted, and a tiller must have it']],
+    [{ notFittedWhy: '' }, ['Safety interlocks: not fitted: say why']],
+    [{ governor: 'fails' }, ['Governor: failed']],
+    [{ fuelTight: 'not-tried' }, ['Fuel system: not looked at for leaks']],
+    [{ leaks: 'Fuel onto the muffler' }, ['Fuel system: “Fuel onto the muffler” was written down']],
   ])('%o can’t be passed', async (findings, because) => {
     const before = shop.contents();
     await expect(run(findings, true)).rejects.toMatchObject({
@@ -81,7 +88,11 @@ describe('a test run', () => {
 
   test('that is unsafe can be recorded as not passed', async () => {
     const { runs } = await run({ stopSwitch: 'fails' }, false);
-    expect(runs[0]).toMatchObject({ passed: false, findings: { stopSwitch: 'fails' } });
+    expect(runs[0]).toMatchObject({
+      passed: false,
+      against: ['Stop switch: failed'],
+      findings: { stopSwitch: 'fails' },
+    });
   });
 
   test('has a figure for each cylinder or for none', async () => {
@@ -172,7 +183,11 @@ describe('a test run', () => {
     ]);
     await expect(run({ topSpeed: 3900, tachometer: tachometer.id }, true)).rejects.toMatchObject({
       code: 'UNSAFE_TO_PASS',
-      data: { because: [expect.stringContaining('is above the highest')] },
+      data: { because: [expect.stringMatching(/^Top speed, no load: 3900\srpm is outside/)] },
+    });
+    await expect(run({ topSpeed: null }, true)).rejects.toMatchObject({
+      code: 'UNSAFE_TO_PASS',
+      data: { because: ['Top speed, no load: not measured, and the spec book has it'] },
     });
     // The book moves on; the run keeps what it was held against.
     await desk.specbook.addSpecification({

@@ -1,7 +1,8 @@
 import { DEMO_ENGINES } from '../../../db/demo/engines/index.ts';
 import { scatter } from '../../../db/demo/random.ts';
+import { runDemands } from '../../../shared/work/bench/run-safety.ts';
 import type { RunFeature } from '../../../shared/work/features.ts';
-import type { MachineKind } from '../../../shared/work/vocabulary.ts';
+import type { Cycle, MachineKind } from '../../../shared/work/vocabulary.ts';
 import type { BenchJob } from './bench-work.ts';
 import { idOf, type OpenShop } from './set-up.ts';
 
@@ -14,6 +15,13 @@ const SPEEDS = {
   'two-stroke': { 'idle-speed': 2750, 'top-speed': 11_650 },
 } as const;
 
+/** Why a machine of the demo has no interlock or no governor, where such machines may have them. */
+const notFittedWhy = (machine: MachineKind, cycle: Cycle): string => {
+  const { interlocks, governor } = runDemands(machine, cycle);
+  const lacks = (interlocks === 'ask' && !GUARDED.includes(machine)) || governor === 'ask';
+  return lacks ? 'Built without it by its maker' : '';
+};
+
 /** The engine runs before it is called ready: what was built passes, and leaks as little as a good one. */
 export async function runEngine(
   { desk, gauges }: OpenShop,
@@ -21,6 +29,7 @@ export async function runEngine(
 ): Promise<void> {
   const { cycle, cylinders, specifications } = DEMO_ENGINES[engine];
   const random = scatter(`${seed} run`);
+  const { bladeStop } = runDemands(machine, cycle);
   // Near the middle of what the book allows, as somebody who sets it by tachometer leaves it.
   const speed = (feature: RunFeature) => {
     const { low = '', high = '' } = specifications[feature] ?? {};
@@ -41,6 +50,10 @@ export async function runEngine(
       stopSwitch: 'works',
       interlocks: GUARDED.includes(machine) ? 'works' : 'not-fitted',
       governor: cycle === 'four-stroke' ? 'works' : 'not-fitted',
+      fuelTight: 'works',
+      chainBrake: machine === 'chainsaw' ? 'works' : null,
+      bladeStop: bladeStop === null ? null : Math.round(bladeStop * (6 + random() * 2)) / 10,
+      notFittedWhy: notFittedWhy(machine, cycle),
       tachometer: idOf(gauges, 'tachometer'),
       note: 'Ran for twenty minutes, dry all round.',
     },

@@ -4,8 +4,8 @@ import { testRun as testRunTable } from '../../../db/schema/index.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import type { TestRuns } from '../../../shared/contract/bench/index.ts';
 import { dimensionOf } from '../../../shared/trade/index.ts';
+import { unsafeToPass } from '../../../shared/work/bench/run-safety.ts';
 import { judgeSpeeds, speedBand } from '../../../shared/work/bench/run-speed.ts';
-import { unsafeToPass } from '../../../shared/work/bench/test-run-rules.ts';
 import { RUN_FEATURES } from '../../../shared/work/features.ts';
 import { os } from '../implementer.ts';
 import { badInput, found } from '../refuse.ts';
@@ -16,6 +16,8 @@ function runsOf(store: ReadStore, jobId: string): TestRuns {
   const { job, specifications, shape, compression } = bookOf(store, jobId);
   return {
     jobId: job.id,
+    machine: job.machineDetails.kind,
+    cycle: shape.cycle,
     cylinders: shape.cylinders,
     compression,
     speeds: specifications.flatMap((each) => {
@@ -34,7 +36,7 @@ export const testRuns = os.bench.testRuns.handler(({ input, context }) =>
 export const recordTestRun = os.bench.recordTestRun.handler(({ input, context, errors, path }) =>
   write(context, path, input.by, ({ store, staff, at, today, newId, note }) => {
     const { jobId, findings, passed } = input;
-    const { closed, cylinders, speeds: book } = runsOf(store, jobId);
+    const { closed, machine, cycle, cylinders, speeds: book } = runsOf(store, jobId);
     if (closed) throw errors.JOB_CLOSED();
     const wrong = (['compression', 'leakDown'] as const).filter(
       (key) => findings[key].length > 0 && findings[key].length !== cylinders,
@@ -58,12 +60,24 @@ export const recordTestRun = os.bench.recordTestRun.handler(({ input, context, e
         },
       ]);
     const speeds = judgeSpeeds(findings, book.map(speedBand), tachometer);
-    const because = unsafeToPass(findings, speeds);
+    const because = unsafeToPass(findings, {
+      machine,
+      cycle,
+      speeds,
+      known: book.map(({ feature }) => feature),
+    });
     if (passed && because.length > 0) throw errors.UNSAFE_TO_PASS({ data: { because } });
     const id = newId();
     store
       .insert(testRunTable)
-      .values({ id, jobId, findings: { ...findings, speeds }, passed, by: staff.id, at })
+      .values({
+        id,
+        jobId,
+        findings: { ...findings, speeds, against: because },
+        passed,
+        by: staff.id,
+        at,
+      })
       .run();
     note({ job: jobId, testRun: id, passed, notPassedFor: because.join('; ') });
     return runsOf(store, jobId);

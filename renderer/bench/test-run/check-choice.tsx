@@ -9,9 +9,13 @@ export function CheckChoice(props: {
   readonly label: string;
   readonly hint: string;
   readonly value: CheckOutcome;
+  /** Those that can be chosen, and what they are called; the usual ones when it isn't said. */
+  readonly outcomes?: readonly CheckOutcome[];
+  readonly labels?: Record<CheckOutcome, string>;
   readonly onChange: (value: CheckOutcome) => void;
 }) {
   const id = useId();
+  const { outcomes = CHECK_OUTCOMES, labels = OUTCOME_LABELS } = props;
   return (
     <div className={classes.check}>
       <div>
@@ -26,7 +30,7 @@ export function CheckChoice(props: {
         aria-labelledby={id}
         value={props.value}
         onChange={props.onChange}
-        data={CHECK_OUTCOMES.map((value) => ({ value, label: OUTCOME_LABELS[value] }))}
+        data={outcomes.map((value) => ({ value, label: labels[value] }))}
         size="md"
         classNames={{ label: classes.segment }}
       />

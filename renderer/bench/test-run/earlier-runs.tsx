@@ -37,7 +37,7 @@ export function EarlierRuns({ runs }: { readonly runs: readonly TestRun[] }) {
                 </Text>
               </div>
               <dl className={classes.runFacts}>
-                {testRunFacts(run.findings, run.speeds).map(([name, words]) => (
+                {testRunFacts(run.findings, run.speeds, run.against).map(([name, words]) => (
                   <div key={name}>
                     <dt>{name}</dt>
                     <dd>{words}</dd>

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { EMPTY_FINDINGS, readFindings } from './findings-draft.ts';
 
+const TWIN = { cylinders: 2, machine: 'riding-mower' } as const;
+
 describe('what stands in the fields of a test run', () => {
   it('is nothing measured while they are empty', () => {
-    const { findings, faults } = readFindings(EMPTY_FINDINGS, 2, null);
+    const { findings, faults } = readFindings(EMPTY_FINDINGS, TWIN, null);
     expect(faults).toEqual({});
     expect(findings).toMatchObject({
       idleSpeed: null,
@@ -22,7 +24,7 @@ describe('what stands in the fields of a test run', () => {
       pressureUnit: 'psi' as const,
       compression: ['100', '700 kPa'],
     };
-    const { findings } = readFindings(draft, 2, null);
+    const { findings } = readFindings(draft, TWIN, null);
     // NIST SP 811: 1 psi = 6.894 757 kPa.
     expect(findings.compression[0]).toBeCloseTo(689.4757, 3);
     expect(findings.compression[1]).toBe(700);
@@ -33,11 +35,12 @@ describe('what stands in the fields of a test run', () => {
       {
         ...EMPTY_FINDINGS,
         idleSpeed: 'slow',
+        bladeStop: 'soon',
         leakDown: [{ percent: '130', path: 'intake' }],
       },
-      1,
+      { ...TWIN, cylinders: 1 },
       null,
     );
-    expect(Object.keys(faults).sort()).toEqual(['idleSpeed', 'leakDown.0.percent']);
+    expect(Object.keys(faults).sort()).toEqual(['bladeStop', 'idleSpeed', 'leakDown.0.percent']);
   });
 });

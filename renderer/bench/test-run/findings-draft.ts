@@ -1,9 +1,11 @@
 import { parseReading, toBase, type Unit } from '../../../shared/trade/index.ts';
+import { quantityOf } from '../../../shared/work/bench/build-steps.ts';
 import type {
   CheckOutcome,
   LeakPath,
   TestRunFindings,
 } from '../../../shared/work/bench/test-run.ts';
+import type { MachineKind } from '../../../shared/work/vocabulary.ts';
 
 /** What stands in the fields of a test run before it is recorded: texts as typed. */
 export interface FindingsDraft {
@@ -16,6 +18,10 @@ export interface FindingsDraft {
   stopSwitch: CheckOutcome;
   interlocks: CheckOutcome;
   governor: CheckOutcome;
+  fuelTight: CheckOutcome;
+  chainBrake: CheckOutcome;
+  bladeStop: string;
+  notFittedWhy: string;
   outputVolts: string;
   outputAmps: string;
   leaks: string;
@@ -31,6 +37,10 @@ export const EMPTY_FINDINGS: FindingsDraft = {
   stopSwitch: 'not-tried',
   interlocks: 'not-tried',
   governor: 'not-tried',
+  fuelTight: 'not-tried',
+  chainBrake: 'not-tried',
+  bladeStop: '',
+  notFittedWhy: '',
   outputVolts: '',
   outputAmps: '',
   leaks: '',
@@ -46,7 +56,7 @@ export interface ReadFindings {
 /** Reads the texts: what is empty was not measured, what can't be read is a fault at its field. */
 export function readFindings(
   draft: FindingsDraft,
-  cylinders: number,
+  { cylinders, machine }: { cylinders: number; machine: MachineKind },
   tachometer: string | null,
 ): ReadFindings {
   const faults: Record<string, string> = {};
@@ -60,6 +70,12 @@ export function readFindings(
       faults[path] = error.message;
       return null;
     }
+  };
+  const seconds = (text: string): number | null => {
+    if (text.trim() === '') return null;
+    const value = quantityOf(text);
+    if (value === null) faults.bladeStop = 'Type the seconds, such as 2.4.';
+    return value;
   };
   const each = Array.from({ length: cylinders }, (_, index) => index);
   const findings: TestRunFindings = {
@@ -75,6 +91,10 @@ export function readFindings(
     stopSwitch: draft.stopSwitch,
     interlocks: draft.interlocks,
     governor: draft.governor,
+    fuelTight: draft.fuelTight,
+    chainBrake: machine === 'chainsaw' ? draft.chainBrake : null,
+    bladeStop: seconds(draft.bladeStop),
+    notFittedWhy: draft.notFittedWhy,
     outputVolts: figure('outputVolts', draft.outputVolts, 'V'),
     outputAmps: figure('outputAmps', draft.outputAmps, 'A'),
     leaks: draft.leaks,

@@ -12,8 +12,9 @@ import { notifications } from '@mantine/notifications';
 import { IconAlertTriangle, IconCheck } from '@tabler/icons-react';
 import { useState } from 'react';
 import type { TestRuns } from '../../../shared/contract/bench/index.ts';
+import { unsafeToPass } from '../../../shared/work/bench/run-safety.ts';
 import { judgeSpeeds, speedBand } from '../../../shared/work/bench/run-speed.ts';
-import { compareCompression, unsafeToPass } from '../../../shared/work/bench/test-run-rules.ts';
+import { compareCompression } from '../../../shared/work/bench/test-run-rules.ts';
 import { compressionSentence } from '../../../shared/work/bench/test-run-words.ts';
 import { Card } from '../../common/card.tsx';
 import { deskQuery } from '../../common/desk.ts';
@@ -22,10 +23,10 @@ import { useBy } from '../../common/station.tsx';
 import { useDraft } from '../../common/use-draft.ts';
 import { useWrite } from '../../common/use-write.ts';
 import { pressureBand } from '../pressure-band.ts';
-import { CheckChoice } from './check-choice.tsx';
 import { CylinderFields } from './cylinder-fields.tsx';
 import { ExpectedPressure } from './expected-pressure.tsx';
 import { EMPTY_FINDINGS, type FindingsDraft, readFindings } from './findings-draft.ts';
+import { SafetyChecks } from './safety-checks.tsx';
 import { SpeedField, TachometerChoice, useTachometer } from './speed-fields.tsx';
 import classes from './test-run.module.css';
 
@@ -51,13 +52,18 @@ export function TestRunForm({ state }: { readonly state: TestRuns }) {
     }),
   );
   const tachometer = useTachometer();
-  const { findings, faults } = readFindings(draft, cylinders, tachometer.gauge?.id ?? null);
+  const { findings, faults } = readFindings(draft, state, tachometer.gauge?.id ?? null);
   const speeds = judgeSpeeds(findings, state.speeds.map(speedBand), tachometer.gauge);
   const refused = fieldErrors(record.error);
   const faultAt = (path: string): string | undefined =>
     (asked ? faults[path] : undefined) ?? refused[`findings.${path}`];
   const change = (part: Partial<FindingsDraft>) => setDraft((before) => ({ ...before, ...part }));
-  const against = unsafeToPass(findings, speeds);
+  const against = unsafeToPass(findings, {
+    machine: state.machine,
+    cycle: state.cycle,
+    speeds,
+    known: state.speeds.map(({ feature }) => feature),
+  });
   const compared = compareCompression(findings.compression);
   const send = (passed: boolean) => {
     setAsked(true);
@@ -69,28 +75,7 @@ export function TestRunForm({ state }: { readonly state: TestRuns }) {
 
   return (
     <Stack gap="md">
-      <Card title="Does it stop, and does it guard?">
-        <Stack gap="sm">
-          <CheckChoice
-            label="Stop switch"
-            hint="Tried with the engine running, at idle and at speed."
-            value={draft.stopSwitch}
-            onChange={(stopSwitch) => change({ stopSwitch })}
-          />
-          <CheckChoice
-            label="Safety interlocks"
-            hint="Seat, blade, clutch lever, neutral: each let go once, nobody in its way."
-            value={draft.interlocks}
-            onChange={(interlocks) => change({ interlocks })}
-          />
-          <CheckChoice
-            label="Governor"
-            hint="Picks up when loaded, settles without hunting."
-            value={draft.governor}
-            onChange={(governor) => change({ governor })}
-          />
-        </Stack>
-      </Card>
+      <SafetyChecks state={state} draft={draft} faultAt={faultAt} onChange={change} />
       <Card title="Speeds and output">
         <div className={classes.fields}>
           {(

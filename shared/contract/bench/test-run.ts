@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { CHECK_OUTCOMES, LEAK_PATHS } from '../../work/bench/test-run.ts';
 import { RUN_FEATURES } from '../../work/features.ts';
+import { CYCLES, MACHINE_KINDS } from '../../work/vocabulary.ts';
 import { reads, writes } from '../base.ts';
 import { Instant, maybeText } from '../fields.ts';
 import { GaugeId, JobId, SpecificationId, StaffId } from '../ids.ts';
@@ -39,6 +40,13 @@ const Findings = z.object({
   stopSwitch: z.enum(CHECK_OUTCOMES),
   interlocks: z.enum(CHECK_OUTCOMES),
   governor: z.enum(CHECK_OUTCOMES),
+  /** Whether the fuel system is dry; null in runs that were not asked for it. */
+  fuelTight: z.enum(CHECK_OUTCOMES).nullable(),
+  /** Of a chainsaw. */
+  chainBrake: z.enum(CHECK_OUTCOMES).nullable(),
+  /** Of a mower: seconds until the blade stands. */
+  bladeStop: z.number().nullable(),
+  notFittedWhy: z.string(),
   outputVolts: z.number().nullable(),
   outputAmps: z.number().nullable(),
   leaks: z.string(),
@@ -68,6 +76,15 @@ const FindingsInput = z.strictObject({
   /** One for each cylinder, or none. */
   compression: z.array(Pressure.nullable()).max(4).default([]),
   leakDown: z.array(z.strictObject(LeakDown.shape)).max(4).default([]),
+  fuelTight: z.enum(CHECK_OUTCOMES).nullable().default('not-tried'),
+  chainBrake: z.enum(CHECK_OUTCOMES).nullable().default(null),
+  bladeStop: z
+    .number()
+    .min(0, 'A time is zero seconds or more.')
+    .max(60, 'A blade that runs on for a minute is not braked: type the seconds.')
+    .nullable()
+    .default(null),
+  notFittedWhy: maybeText(200),
   outputVolts: z.number().min(0).max(1000).nullable().default(null),
   outputAmps: z.number().min(0).max(1000).nullable().default(null),
   leaks: maybeText(500),
@@ -79,6 +96,8 @@ export const TestRun = z.object({
   id: z.uuid(),
   findings: Findings,
   speeds: z.array(SpeedFound),
+  /** Why it could not be signed off as passed; empty of one that could. */
+  against: z.array(z.string()),
   passed: z.boolean(),
   by: z.string(),
   at: Instant,
@@ -87,6 +106,8 @@ export type TestRun = z.infer<typeof TestRun>;
 
 export const TestRuns = z.object({
   jobId: JobId,
+  machine: z.enum(MACHINE_KINDS),
+  cycle: z.enum(CYCLES),
   cylinders: z.int(),
   /** What the spec book says of cranking pressure, kPa; null where it says nothing. */
   compression: z.object({ low: z.number().nullable(), high: z.number().nullable() }).nullable(),
@@ -107,7 +128,7 @@ export const testRun = {
       UNSAFE_TO_PASS: {
         status: 409,
         message:
-          'This run can’t be signed off as passed: what stops the engine or guards its user failed or was not tried, or it ran too fast. Mend it and run it again, or record the run as not passed.',
+          'This run can’t be signed off as passed: something that keeps its user safe failed, was not tried, or is not as the spec book has it. Mend it and run it again, or record the run as not passed.',
         data: z.object({ because: z.array(z.string()) }),
       },
     })

@@ -110,16 +110,3 @@ export function speedWords(found: SpeedFound): string {
     measured === '' ? '' : ` (${measured})`,
   ].join('');
 }
-
-/**
- * Why a speed stands against passing: faster than the book allows without load, rod, flywheel and blades
- * may let go. An idle that is off is a matter of setting and not of safety.
- */
-export const tooFast = (speeds: readonly SpeedFound[]): string[] =>
-  speeds.flatMap(({ feature, verdict, value, high }) =>
-    feature === 'top-speed' && verdict === 'outside' && high !== null && value > high
-      ? [
-          `Top speed, no load: ${display(value, 'rpm')} is above the highest, ${display(high, 'rpm')}`,
-        ]
-      : [],
-  );

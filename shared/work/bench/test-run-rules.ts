@@ -1,6 +1,5 @@
 import { crankingPressure } from '../../trade/index.ts';
-import { type SpeedFound, tooFast } from './run-speed.ts';
-import type { CheckOutcome, LeakPath, TestRunFindings } from './test-run.ts';
+import type { LeakPath } from './test-run.ts';
 
 /** What a test run's figures mean. A figure alone condemns nothing; it says where to look. */
 
@@ -98,31 +97,6 @@ export function judgeLeak({ percent, path }: { percent: number; path: LeakPath }
   const where = size === 'usual' && path === 'none' ? '' : ` ${WHERE_TO_LOOK[path]}`;
   return { size, sentence: `${grade(percent)}${where}` };
 }
-
-const SAFETY: readonly { key: 'stopSwitch' | 'interlocks'; name: string }[] = [
-  { key: 'stopSwitch', name: 'Stop switch' },
-  { key: 'interlocks', name: 'Safety interlocks' },
-];
-
-const UNSAFE: Partial<Record<CheckOutcome, string>> = {
-  fails: 'failed',
-  'not-tried': 'not tried',
-};
-
-/**
- * Why a run can't be signed off as passed: the engine must be stoppable, and what guards the user must
- * have been tried and have worked, and it must not run faster than the book allows. Empty when nothing stands against it.
- */
-export const unsafeToPass = (
-  findings: Pick<TestRunFindings, 'stopSwitch' | 'interlocks'>,
-  speeds: readonly SpeedFound[],
-): string[] => [
-  ...SAFETY.flatMap(({ key, name }) => {
-    const why = UNSAFE[findings[key]];
-    return why === undefined ? [] : [`${name}: ${why}`];
-  }),
-  ...tooFast(speeds),
-];
 
 /**
  * What a gauge might show while cranking, to compare with and no more.

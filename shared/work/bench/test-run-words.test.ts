@@ -9,6 +9,10 @@ const FINDINGS = {
   stopSwitch: 'fails' as const,
   interlocks: 'works' as const,
   governor: 'not-fitted' as const,
+  fuelTight: 'works' as const,
+  chainBrake: null,
+  bladeStop: 2.4,
+  notFittedWhy: '',
   outputVolts: null,
   outputAmps: null,
   leaks: '',
@@ -18,7 +22,10 @@ const FINDINGS = {
 
 describe('a test run in words', () => {
   const facts = new Map(
-    testRunFacts(FINDINGS, []).map(([name, words]) => [name, words.replaceAll('\u00a0', ' ')]),
+    testRunFacts(FINDINGS, [], ['Stop switch: failed']).map(([name, words]) => [
+      name,
+      words.replaceAll('\u00a0', ' '),
+    ]),
   );
 
   it('has what was found, in both units where there are two', () => {
@@ -28,12 +35,15 @@ describe('a test run in words', () => {
       'cylinder 1: 1000 kPa (145 psi); cylinder 2: 700 kPa (101.5 psi)',
     );
     expect(facts.get('Held against each other')).toContain('70 % of cylinder 1: uneven');
+    expect(facts.get('Fuel system')).toBe('Dry');
+    expect(facts.get('Blade stands after')).toBe('2.4 s');
     expect(facts.get('Against passing')).toBe('Stop switch: failed');
   });
 
   it('leaves out what nobody measured', () => {
     expect([...facts.keys()]).not.toContain('Leak-down');
     expect([...facts.keys()]).not.toContain('Top, no load');
-    expect([...facts.keys()]).not.toContain('Leaks');
+    for (const name of ['Leaks', 'Chain brake', 'Not fitted because'])
+      expect([...facts.keys()]).not.toContain(name);
   });
 });

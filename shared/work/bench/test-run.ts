@@ -33,6 +33,14 @@ export interface TestRunFindings {
   stopSwitch: CheckOutcome;
   interlocks: CheckOutcome;
   governor: CheckOutcome;
+  /** No fuel where none may be: tank, tap, hoses, carburetor, cap; null in runs that were not asked for it. */
+  fuelTight: CheckOutcome | null;
+  /** Of a chainsaw. */
+  chainBrake: CheckOutcome | null;
+  /** Of a mower: seconds from letting go of the control until the blade stands. */
+  bladeStop: number | null;
+  /** Why what such a machine may have is not there. */
+  notFittedWhy: string;
   /** Charging or generator output as measured; null when there is none. */
   outputVolts: number | null;
   outputAmps: number | null;
@@ -42,8 +50,13 @@ export interface TestRunFindings {
   tachometer: string | null;
 }
 
-/** As it is kept: runs from before speeds were judged name no tachometer and have no verdicts. */
-export interface KeptTestRun extends Omit<TestRunFindings, 'tachometer'> {
-  tachometer?: string | null;
+type AskedLater = 'tachometer' | 'fuelTight' | 'chainBrake' | 'bladeStop' | 'notFittedWhy';
+
+/** As it is kept: earlier runs were not asked for all of it, and have no verdicts. */
+export interface KeptTestRun
+  extends Omit<TestRunFindings, AskedLater>,
+    Partial<Pick<TestRunFindings, AskedLater>> {
   speeds?: SpeedFound[];
+  /** Why it could not be signed off as passed, as it was told then. */
+  against?: string[];
 }
