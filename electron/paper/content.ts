@@ -123,6 +123,8 @@ export interface Tag extends JobPaper {
   complaint: string;
   leftWith: string[];
   cautions: string[];
+  /** Why nobody may run the machine; left out of one that may be run. */
+  doNotRun?: string;
 }
 
 export interface PaperLine {
@@ -403,6 +405,10 @@ export interface ClearanceSheet extends JobPaper {
 /** Signed at handover by both sides. */
 export interface WorkOrder extends JobPaper, TakenIn {
   kind: 'work-order';
+  /** Why nobody may run the machine as it leaves; left out of one that may be run. */
+  doNotRun?: string;
+  /** `Service`, `Repair: starter`; left out where nobody said. */
+  workKind?: string;
   findings: FindingLine[];
   workDone: string;
   engineModel: string;

@@ -105,6 +105,7 @@ function drawDetails(sheet: Sheet, content: Tag) {
     [STYLE.cell, content.cautions.join(' ')],
     [STYLE.cellSoft, content.complaint],
   ];
+  if (content.doNotRun !== undefined) details.unshift([NAME, `DO NOT RUN: ${content.doNotRun}`]);
   for (const [index, [style, text]] of details.entries()) {
     if (text.trim() === '') continue;
     // Those that follow are left a line each.

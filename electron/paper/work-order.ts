@@ -1,3 +1,4 @@
+import { NOT_TO_BE_RUN } from '../../shared/work/cautions.ts';
 import { datesWritten } from '../../shared/work/dates-in-words.ts';
 import { decisions, findings, photosOnRecord } from './bench-record.ts';
 import type { HoldPointLine, TestRunRecord, WorkOrder } from './content.ts';
@@ -21,9 +22,12 @@ import { recordedClearances } from './readings.ts';
 export function drawWorkOrder(content: WorkOrder, fingerprint: string): Uint8Array {
   return fullPages(content, fingerprint, (sheet) => [
     parties(sheet),
+    ...doNotRun(sheet, content),
     takenIn(sheet, content),
     ...findings(sheet, content.findings),
-    section(sheet, 'What was done', [paragraph(sheet, content.workDone)]),
+    section(sheet, 'What was done', [paragraph(sheet, content.workDone)], {
+      ...(content.workKind !== undefined && { aside: content.workKind }),
+    }),
     ...decisions(sheet, content.decisions),
     ...recordedClearances(sheet, content),
     ...holdPoints(sheet, content.holdPoints),
@@ -38,6 +42,12 @@ export function drawWorkOrder(content: WorkOrder, fingerprint: string): Uint8Arr
     ...beforeSigning([...cautions(sheet, content), ...afterwards(sheet, content)]),
     signing(sheet, content, fingerprint),
   ]);
+}
+
+/** Above everything that is told of the work: whoever reads no further must have read this. */
+function doNotRun(sheet: Sheet, content: WorkOrder): Block[] {
+  if (content.doNotRun === undefined) return [];
+  return [cautionBox(sheet, [content.doNotRun, NOT_TO_BE_RUN], 'DO NOT RUN')];
 }
 
 /** Signatures, what they are put to, and the fingerprint of it: never parted by a page. */

@@ -1,4 +1,4 @@
-import { Anchor, Button, Group, List, Modal, Stack, Text, Textarea } from '@mantine/core';
+import { Anchor, Button, Checkbox, Group, List, Modal, Stack, Text, Textarea } from '@mantine/core';
 import type { SyntheticEvent } from 'react';
 import { Link } from 'react-router';
 import { z } from 'zod';
@@ -28,7 +28,10 @@ interface MoveDialogProps {
 /** Moves a job, with a word on why; some moves must have one. */
 export function MoveDialog({ job, to, onClose }: MoveDialogProps) {
   const by = useBy();
-  const [draft, setDraft, clear] = useDraft(`move.${job.code}.${to}`, { note: '' });
+  const [draft, setDraft, clear] = useDraft(`move.${job.code}.${to}`, {
+    note: '',
+    doNotRun: false,
+  });
   const move = useWrite(
     deskQuery.counter.moveJob.mutationOptions({
       onSuccess: () => {
@@ -39,7 +42,7 @@ export function MoveDialog({ job, to, onClose }: MoveDialogProps) {
   );
   const submit = (event: SyntheticEvent) => {
     event.preventDefault();
-    move.mutate({ by, jobId: job.id, to, note: draft.note });
+    move.mutate({ by, jobId: job.id, to, ...draft });
   };
   const wanted = move.error !== null && refusalOf(move.error).code === 'REASON_WANTED';
   return (
@@ -62,11 +65,19 @@ export function MoveDialog({ job, to, onClose }: MoveDialogProps) {
             value={draft.note}
             error={wanted}
             maxLength={500}
-            onChange={(event) => setDraft({ note: event.currentTarget.value })}
+            onChange={(event) => setDraft({ ...draft, note: event.currentTarget.value })}
             onKeyDown={(event) => {
               if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) submit(event);
             }}
           />
+          {to === 'stopped' && (
+            <Checkbox
+              label="Unsafe: nobody may run it as it stands"
+              description="“DO NOT RUN” and why is printed on a new tag and on the work order."
+              checked={draft.doNotRun}
+              onChange={(event) => setDraft({ ...draft, doNotRun: event.currentTarget.checked })}
+            />
+          )}
           <RefusalAlert error={move.error} />
           <StillOpen error={move.error} job={job} onLeave={onClose} />
           <Group justify="flex-end" gap="xs">

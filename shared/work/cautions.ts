@@ -6,11 +6,17 @@ const FUEL = 'Fuel is drained and filled outdoors, away from flame, with the eng
 const CARBON_MONOXIDE =
   'Run the engine outdoors only: its exhaust holds carbon monoxide, which has no smell and kills.';
 const LEAD = 'Take the plug lead off and earth it before anything is turned by hand.';
+const BATTERY =
+  'Battery: a spark or flame beside it sets off its gas; negative lead off first and on last.';
 const HOT = 'The exhaust and the head stay hot for a long time.';
 
 /** Local law comes before anything printed here. */
 export const LOCAL_LAW =
   'Local law on estimates, storage, liens, tax and signatures comes before anything printed here.';
+
+/** Of a machine that leaves the shop unsafe. */
+export const NOT_TO_BE_RUN =
+  'It is not safe to run as it stands. Do not start it, lend it or sell it as running before that is mended; keep the plug lead off.';
 
 const OF_KIND: Partial<Record<MachineKind, string>> = {
   tiller: 'Keep hands and feet clear of the tines; stop the engine before clearing them.',
@@ -26,9 +32,19 @@ const OF_KIND: Partial<Record<MachineKind, string>> = {
   chainsaw: 'Wear leg, eye and ear protection; check the chain brake before each use.',
 };
 
+/** Machines that usually have a battery. */
+const BATTERIED: readonly MachineKind[] = ['riding-mower', 'generator'];
+
 /** For the customer to take home with the machine. */
 export const handoverCautions = (kind: MachineKind): string[] =>
-  [OF_KIND[kind], CARBON_MONOXIDE, FUEL, LEAD, HOT].filter((line) => line !== undefined);
+  [
+    OF_KIND[kind],
+    CARBON_MONOXIDE,
+    FUEL,
+    LEAD,
+    HOT,
+    BATTERIED.includes(kind) ? BATTERY : undefined,
+  ].filter((line) => line !== undefined);
 
 /** For the counter, while the machine comes in. */
 export const INTAKE_CAUTIONS = [
@@ -50,6 +66,9 @@ export const BENCH_CAUTIONS = [
   'Old gaskets and brake bands may hold asbestos: keep them wet, don’t sand or blow.',
   'A leak-down test can turn the crankshaft: hands clear.',
   'Run engines only with the exhaust led outside (carbon monoxide).',
+  'Batteries give off hydrogen: no spark, no flame; negative lead off first and on last; eyes covered.',
+  'Welding, grinding and flames: never on a tank or beside fuel, the battery off first.',
+  'Solvents and used oil: gloves and air, and away by local rule.',
   'Gas-fuelled engines, pressure vessels and house wiring: licensed people only.',
 ];
 
@@ -61,12 +80,4 @@ export const RUN_CAUTIONS = [
   'Muffler, head and oil are hot: let it cool before it is touched.',
   'A leak-down test can turn the crankshaft: hands and wrench clear.',
   'Gas-fuelled engines, pressure vessels and house wiring: licensed people only.',
-];
-
-/** How a rebuilt engine is run in: common practice, no source; the maker's manual comes first. */
-export const RUNNING_IN_ADVICE = [
-  'Let it warm up for five minutes before the first load; no full load in the first two hours.',
-  'Change the oil after the first five hours; that oil is used oil and goes where local rules say.',
-  'Check that the head bolts, the muffler and the mounts are tight after the first hours, engine cold.',
-  'Use fresh fuel, not older than a month, and shut the tap or run it dry before it is stored.',
 ];

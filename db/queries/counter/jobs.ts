@@ -276,6 +276,7 @@ export const dossierOf = remembered((store, jobId): JobDossier | undefined => {
     intakeSigned: signedBy(row.job.intakeSignature, takenInByName),
     handoverSigned: handoverSigned(store, jobId),
     workDone: row.job.workDone,
+    doNotRun: row.job.doNotRun,
     nextStates: [...nextStates(row.job.state)],
     moves: movesOf(store, jobId),
     promises: promisesOf(store, jobId),

@@ -8,9 +8,10 @@ import { job as jobTable } from '../../../db/schema/index.ts';
 import type { BenchSheet } from '../../../shared/contract/bench/index.ts';
 import { Totals } from '../../../shared/contract/till/index.ts';
 import { durationWords, gaugesInWords } from '../../../shared/work/bench/step-record.ts';
-import { handoverCautions, LOCAL_LAW, RUNNING_IN_ADVICE } from '../../../shared/work/cautions.ts';
+import { workInWords } from '../../../shared/work/bench/work/kinds-of-work.ts';
 import { stillOpen } from '../../../shared/work/counter/handover-matters.ts';
 import type { HoldPointLine } from '../../paper/content.ts';
+import { stepsOfJob } from '../bench/job-steps.ts';
 import { sheetOf } from '../bench/sheet.ts';
 import { os } from '../implementer.ts';
 import { decisionLines } from '../papers/decisions.ts';
@@ -26,6 +27,7 @@ import { lastTestRun } from '../papers/test-run.ts';
 import { found } from '../refuse.ts';
 import { write } from '../writing.ts';
 import { keepPassedOver, mattersOf } from './handover-matters.ts';
+import { leavingWords } from './leaving.ts';
 import { moveTo } from './move.ts';
 
 const NO_BILL = {
@@ -74,9 +76,13 @@ export const handOver = os.counter.handOver.handler(({ input, context, errors, p
       specificationId === null ? [] : [specificationId],
     );
     const bill = invoice ?? NO_BILL;
+    const { advice, cautions, doNotRun } = leavingWords(store, job);
+    const workKind = workInWords(stepsOfJob(store, job));
     const number = paperNumber('W', nextNumber(store, 'work-order'));
     const workOrder = issue(writing, jobId, {
       kind: 'work-order',
+      ...(doNotRun !== '' && { doNotRun }),
+      ...(rebuilt && workKind !== '' && { workKind }),
       ...paperHead(writing, job, number),
       ...takenIn(job),
       findings: findingLines(store, jobId),
@@ -97,9 +103,9 @@ export const handOver = os.counter.handOver.handler(({ input, context, errors, p
       passedOver,
       oldParts,
       warranty: shop.warranty,
-      advice: rebuilt ? RUNNING_IN_ADVICE : [],
+      advice,
       nextServiceOn,
-      cautions: [...handoverCautions(job.machineDetails.kind), LOCAL_LAW],
+      cautions,
       customerSignature: onPaper(signed(input.customerSignature, at), writing),
       shopSignature: onPaper(signed(input.shopSignature, at), writing),
     });

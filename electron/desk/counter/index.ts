@@ -8,6 +8,7 @@ import { customers } from './customers.ts';
 import { day } from './day.ts';
 import { handOver } from './hand-over.ts';
 import { handoverMatters } from './handover-matters.ts';
+import { leaving } from './leaving.ts';
 import { machines } from './machines.ts';
 import { moveJob } from './move.ts';
 import { promises } from './promises.ts';
@@ -38,5 +39,6 @@ export const counter = {
   day,
   search,
   handoverMatters,
+  leaving,
   handOver,
 };

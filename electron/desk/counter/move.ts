@@ -6,6 +6,7 @@ import { canMove, type JobState, MOVES_BY_ACTION } from '../../../shared/work/co
 import { openPointsOf } from '../bench/build-state.ts';
 import { takeStepsOnBench } from '../bench/job-steps.ts';
 import { os } from '../implementer.ts';
+import { tagAnew } from '../papers/intake-anew.ts';
 import { settleJob } from '../parts/promises.ts';
 import { found } from '../refuse.ts';
 import { type Writing, write } from '../writing.ts';
@@ -33,6 +34,7 @@ const needsReason = (job: JobDossier, to: JobState): boolean =>
 export const moveJob = os.counter.moveJob.handler(({ input, context, errors, path }) =>
   write(context, path, input.by, (writing) => {
     const { jobId, to, note } = input;
+    const doNotRun = to === 'stopped' && input.doNotRun ? note : '';
     const job = found(dossierOf(writing.store, jobId), 'job');
     if (!canMove(job.state, to) || (MOVES_BY_ACTION.includes(to) && !isReturn(job.state, to)))
       throw errors.MOVE_REFUSED({ data: { from: job.state, to } });
@@ -44,10 +46,18 @@ export const moveJob = os.counter.moveJob.handler(({ input, context, errors, pat
     }
     moveTo(writing, jobId, to, note);
     if (to === 'on-the-bench') takeStepsOnBench(writing, job);
-    writing.note({ job: jobId, from: job.state, to, reason: note });
+    writing.note({ job: jobId, from: job.state, to, reason: note, doNotRun });
+    if (doNotRun !== job.doNotRun) warnOnTag(writing, jobId, doNotRun);
     return found(dossierOf(writing.store, jobId), 'job');
   }),
 );
+
+/** The tag on the machine says that nobody may run it, or no longer says so. */
+function warnOnTag(writing: Writing, jobId: string, doNotRun: string): void {
+  writing.store.update(jobTable).set({ doNotRun }).where(eq(jobTable.id, jobId)).run();
+  const job = found(dossierOf(writing.store, jobId), 'job');
+  tagAnew(writing, job, doNotRun === '' ? 'It may be run again' : 'Not to be run');
+}
 
 /** Once the parts are in, the go-ahead stands as it was given. */
 const isReturn = (from: JobState, to: JobState): boolean =>

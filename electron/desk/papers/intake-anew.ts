@@ -21,7 +21,8 @@ const saidOnTicket = ({
 }: ClaimTicket) => said;
 
 /** What is printed on a tag of the job. */
-const saidOnTag = ({ job, customer, machine, complaint, leftWith }: Tag) => ({
+const saidOnTag = ({ job, customer, machine, complaint, leftWith, doNotRun = '' }: Tag) => ({
+  doNotRun,
   promisedFor: job.promisedFor,
   owner: customer.name,
   machine: [machine.kind, machine.make, machine.model, machine.serial],

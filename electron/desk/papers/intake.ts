@@ -61,4 +61,5 @@ export const tag = (writing: Writing, job: JobDossier): Tag => ({
   complaint: job.complaint,
   leftWith: job.leftWith,
   cautions: TAG_CAUTIONS,
+  ...(job.doNotRun !== '' && { doNotRun: job.doNotRun }),
 });

@@ -7,9 +7,9 @@ const INDENT = 12;
 const SIGN = 11;
 
 /** The cautions in a ruled box with a warning sign. A box that no page holds goes on over the next. */
-export function cautionBox(sheet: Sheet, cautions: string[]): Block {
+export function cautionBox(sheet: Sheet, cautions: string[], title = 'Cautions'): Block {
   const inner = sheet.width - PAD * 2;
-  const heading = sheet.lines('Cautions', STYLE.subheading, inner);
+  const heading = sheet.lines(title, STYLE.subheading, inner);
   const items = cautions.map((caution) => sheet.lines(caution, STYLE.text, inner - INDENT));
   const headingHeight = heightOf(heading) + 2;
   const whole = PAD * 2 + headingHeight + items.reduce((sum, lines) => sum + heightOf(lines), 0);

@@ -1,9 +1,13 @@
-import { Button, Group, Kbd, Stack, Text, Textarea, TextInput } from '@mantine/core';
-import { IconCircleCheck, IconClipboardText, IconKey } from '@tabler/icons-react';
+import { Alert, Button, Group, Kbd, Stack, Text, Textarea, TextInput } from '@mantine/core';
+import {
+  IconAlertTriangle,
+  IconCircleCheck,
+  IconClipboardText,
+  IconKey,
+} from '@tabler/icons-react';
 import { useEffect, useRef } from 'react';
-import type { JobDossier } from '../../../shared/contract/counter/index.ts';
+import type { JobDossier, LeavingWords } from '../../../shared/contract/counter/index.ts';
 import type { Account } from '../../../shared/contract/till/index.ts';
-import { handoverCautions, LOCAL_LAW, RUNNING_IN_ADVICE } from '../../../shared/work/cautions.ts';
 import type { HandoverMatter } from '../../../shared/work/counter/handover-matters.ts';
 import { Card } from '../../common/card.tsx';
 import { DateField } from '../../common/date-field.tsx';
@@ -25,16 +29,16 @@ interface HandoverFormProps {
   job: JobDossier;
   account: Account;
   matters: readonly HandoverMatter[];
+  leaving: LeavingWords;
 }
 
-export function HandoverForm({ job, account, matters }: HandoverFormProps) {
+export function HandoverForm({ job, account, matters, leaving }: HandoverFormProps) {
   const form = useRef<HTMLFormElement>(null);
   const money = useMoney();
   const handover = useHandOver({ job, account, matters, form });
   const { draft, change, faults } = handover;
   const { staff } = useStation();
   const { warranty } = useShop();
-  const rebuilt = job.state !== 'stopped';
   const billed = billedWork(account.invoice?.lines ?? account.estimates.at(-1)?.lines ?? []);
   const start = useRef<HTMLTextAreaElement>(null);
   useEffect(() => start.current?.focus(), []);
@@ -57,6 +61,16 @@ export function HandoverForm({ job, account, matters }: HandoverFormProps) {
       }}
     >
       <Stack gap="md">
+        {leaving.doNotRun !== '' && (
+          <Alert
+            color="red"
+            variant="light"
+            icon={<IconAlertTriangle aria-hidden />}
+            title="DO NOT RUN"
+          >
+            {leaving.doNotRun}. It is printed on the work order, and on the tag.
+          </Alert>
+        )}
         <Card title="Before it goes out">
           <MattersList
             matters={matters}
@@ -143,14 +157,11 @@ export function HandoverForm({ job, account, matters }: HandoverFormProps) {
             </Stack>
           </Card>
           <Stack gap="md">
-            <CautionNote
-              title="Say these, they are on the paper"
-              cautions={[...handoverCautions(job.machineKind), LOCAL_LAW]}
-            />
-            {rebuilt && (
-              <Card title="Running in">
+            <CautionNote title="Say these, they are on the paper" cautions={leaving.cautions} />
+            {leaving.advice.length > 0 && (
+              <Card title="Running in and care">
                 <Stack component="ul" gap={2} m={0} pl="md">
-                  {RUNNING_IN_ADVICE.map((advice) => (
+                  {leaving.advice.map((advice) => (
                     <Text component="li" size="sm" key={advice}>
                       {advice}
                     </Text>

@@ -11,6 +11,7 @@ export function HandoverPage() {
   const matters = useQuery(
     deskQuery.counter.handoverMatters.queryOptions({ input: { jobId: job.id } }),
   );
+  const leaving = useQuery(deskQuery.counter.leaving.queryOptions({ input: { jobId: job.id } }));
   const account = useQuery(deskQuery.till.account.queryOptions({ input: { jobId: job.id } }));
   if (job.state === 'handed-over')
     return (
@@ -23,7 +24,19 @@ export function HandoverPage() {
       <QueryView query={matters}>
         {(known) => (
           <QueryView query={account}>
-            {(money) => <HandoverForm key={job.id} job={job} account={money} matters={known} />}
+            {(money) => (
+              <QueryView query={leaving}>
+                {(words) => (
+                  <HandoverForm
+                    key={job.id}
+                    job={job}
+                    account={money}
+                    matters={known}
+                    leaving={words}
+                  />
+                )}
+              </QueryView>
+            )}
           </QueryView>
         )}
       </QueryView>

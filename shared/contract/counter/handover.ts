@@ -20,9 +20,21 @@ const HandoverMatter = z.object({
   items: z.array(z.string()),
 });
 
+/** What a customer is told when the machine goes home. */
+export const LeavingWords = z.object({
+  /** Why nobody may run it as it leaves; empty of one that may be run. */
+  doNotRun: z.string(),
+  /** Running in and care, by what was done. */
+  advice: z.array(z.string()),
+  cautions: z.array(z.string()),
+});
+export type LeavingWords = z.infer<typeof LeavingWords>;
+
 export const handover = {
   /** What stands between a machine and its owner, settled or not, in the order in which it is settled. */
   handoverMatters: reads.input(z.strictObject({ jobId: JobId })).output(z.array(HandoverMatter)),
+
+  leaving: reads.input(z.strictObject({ jobId: JobId })).output(LeavingWords),
 
   handOver: writes
     .errors({

@@ -5,6 +5,7 @@ import { jobs } from './jobs.ts';
 import { records } from './records.ts';
 
 export { Customer } from './customer.ts';
+export { LeavingWords } from './handover.ts';
 export { TakeIn } from './intake.ts';
 export { JobCard, JobDossier, MovedPromise, PaperCard } from './job.ts';
 export { SearchHit } from './jobs.ts';

@@ -87,6 +87,8 @@ export const JobDossier = JobCard.extend({
   /** Both signatures on the work order; null until there is one. */
   handoverSigned: z.object({ customer: SignedBy, shop: SignedBy }).nullable(),
   workDone: z.string(),
+  /** Why nobody may run the machine as it stands, as it was said; empty of one that may be run. */
+  doNotRun: z.string(),
   nextStates: z.array(z.enum(JOB_STATES)),
   moves: z.array(
     z.object({ to: z.enum(JOB_STATES), at: Instant, by: z.string(), note: z.string() }),

@@ -55,7 +55,14 @@ export const jobs = {
       },
     })
     .input(
-      z.strictObject({ by: StaffId, jobId: JobId, to: z.enum(JOB_STATES), note: maybeText(500) }),
+      z.strictObject({
+        by: StaffId,
+        jobId: JobId,
+        to: z.enum(JOB_STATES),
+        note: maybeText(500),
+        /** Of a job that stops: nobody may run the machine as it stands, for the reason given. */
+        doNotRun: z.boolean().default(false),
+      }),
     )
     .output(JobDossier),
 
