@@ -1,4 +1,4 @@
-import { EVERY_BUILD } from '../../shared/work/bench/default-build.ts';
+import { EVERY_STEP } from '../../shared/work/bench/default-build.ts';
 import { JOB_STATE_LABELS } from '../../shared/work/counter/job-state.ts';
 import { FEATURE_LABELS } from '../../shared/work/features.ts';
 import {
@@ -25,7 +25,7 @@ const ID = /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/;
 const UNREAD = /^([0-9a-f]{64}|c\d+-.*|[[{].*)$/s;
 
 const WORDS: Record<string, string> = {
-  ...Object.fromEntries(EVERY_BUILD.map(({ key, label }) => [key, label])),
+  ...Object.fromEntries(EVERY_STEP.map(({ key, label }) => [key, label])),
   ...FEATURE_LABELS,
   ...JOB_STATE_LABELS,
   ...PAYMENT_METHOD_LABELS,

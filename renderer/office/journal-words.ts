@@ -16,6 +16,7 @@ const DONE: Record<string, string> = {
   'bench.overrideHoldPoint': 'Overrode a step of the build',
   'bench.reopenHoldPoint': 'Reopened a step of the build',
   'bench.beginBuild': 'Began a build',
+  'bench.sayWork': 'Said what kind of work it is',
   'bench.reviseBuildSheet': 'Revised a build sheet',
   'bench.pullBolt': 'Pulled a bolt',
   'bench.beginTorqueAnew': 'Began tightening anew',

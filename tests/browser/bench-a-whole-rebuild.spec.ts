@@ -17,6 +17,7 @@ const PIXEL = Buffer.from(
 
 const CODE = 'J000027';
 const FEELER = /^Feeler set F1/;
+const WRENCH = /^Torque wrench T1/;
 const BORE_GAUGE = /^Bore gauge B2/;
 
 test('the worn twin is measured, decided on, built, run, and has its clearance sheet', async ({
@@ -120,18 +121,32 @@ test('the worn twin is measured, decided on, built, run, and has its clearance s
     await expect(hand.featureInList('Piston skirt')).toContainText('2 of 2, all within');
   });
 
-  await test.step('built: rods, rings, marks and gaskets', async () => {
+  await test.step('built: pistons, rings, rods, marks and gaskets', async () => {
     await page.getByRole('link', { name: 'Build' }).tap();
+    await hand.seesStep(/^Piston the right way/);
+    await hand.tapInStep('It lies this way');
+    await hand.seesStep(/^Ring gaps/);
+    await hand.measureForStep('Ring end gap', FEELER, ['0.32', '0.33', '0.30', '0.31']);
+    await hand.tapInStep(/^Measured and set/);
     await hand.seesStep(/^Rod cap/);
     await hand.measureForStep('Crankpin', null, ['33.928', '33.926', '33.911', '33.9022']);
     await hand.seesStep(/^Rod cap/);
     await hand.measureForStep('Connecting rod big end', null, ['34.021', '34.008']);
     await hand.tapInStep('It lies this way');
-    await hand.seesStep(/^Ring gaps/);
-    await hand.measureForStep('Ring end gap', FEELER, ['0.32', '0.33', '0.30', '0.31']);
+    await hand.seesStep(/^Final readings/);
     await hand.tapInStep(/^Measured and set/);
+    await hand.seesStep(/^Rod bolts/);
+    await hand.measureForStep('Connecting rod bolts', WRENCH, ['15', '15']);
+    await hand.tapInStep(/^Tightened/);
     await hand.seesStep(/^Timing marks/);
     await hand.tapInStep('It lies this way');
+    await hand.seesStep(/^Governor gear/);
+    await hand.tapInStep('Seen and done');
+    await hand.seesStep(/^Crankcase shut/);
+    await hand.tapInStep('Seen and done');
+    await hand.seesStep(/^Crankshaft end play/);
+    await hand.measureForStep('Crankshaft end play', null, ['0.30']);
+    await hand.tapInStep(/^Measured and set/);
     await hand.seesStep(/^Head gasket/);
     await hand.tapInStep('It lies this way');
   });
@@ -158,23 +173,9 @@ test('the worn twin is measured, decided on, built, run, and has its clearance s
     await hand.tapInStep(/^Tightened/);
   });
 
-  const reason = 'Flywheel stayed on: key and taper seen in spring';
-  await test.step('a hold point is overridden, with its reason', async () => {
-    await hand.seesStep(/^Flywheel key/);
-    await hand.tapInStep(/^Override/);
-    const dialog = page.getByRole('dialog', { name: 'Override a step of the build' });
-    await hand.type(dialog.getByRole('textbox', { name: 'Why this may go on without it' }), reason);
-    await dialog.getByRole('button', { name: 'Override in my name' }).tap();
-  });
-
-  await test.step('air gap, wiring, and valve lash with where the engine stands', async () => {
-    await hand.seesStep(/^Coil air gap/);
-    await hand.measureForStep('Coil air gap', FEELER, ['0.28', '0.29']);
-    await hand.tapInStep(/^Measured and set/);
-    await hand.seesStep(/^Turned by hand/);
+  await test.step('valve train, and valve lash with where the engine stands', async () => {
+    await hand.seesStep(/^Push rods/);
     await hand.tapInStep('Seen and done');
-    await hand.seesStep(/^Wiring/);
-    await hand.tapInStep('Joined as in the diagram');
     await hand.seesStep(/^Valve lash/);
     for (const [label, text] of [
       ['Valve lash, intake', '0.10'],
@@ -195,13 +196,51 @@ test('the worn twin is measured, decided on, built, run, and has its clearance s
     await hand.tapInStep(/^Measured and set/);
   });
 
+  const reason = 'Flywheel stayed on: key and taper seen in spring';
+  await test.step('a hold point is overridden, with its reason', async () => {
+    await hand.seesStep(/^Flywheel key/);
+    await hand.tapInStep(/^Override/);
+    const dialog = page.getByRole('dialog', { name: 'Override a step of the build' });
+    await hand.type(dialog.getByRole('textbox', { name: 'Why this may go on without it' }), reason);
+    await dialog.getByRole('button', { name: 'Override in my name' }).tap();
+  });
+
+  await test.step('flywheel nut, air gap, and what is put back outside', async () => {
+    await hand.seesStep(/^Flywheel nut/);
+    await hand.measureForStep('Flywheel nut', WRENCH, ['56']);
+    await hand.tapInStep(/^Tightened/);
+    await hand.seesStep(/^Coil air gap/);
+    await hand.measureForStep('Coil air gap', FEELER, ['0.28', '0.29']);
+    await hand.tapInStep(/^Measured and set/);
+    for (const step of [/^Turned by hand/, /^Each cylinder/]) {
+      await hand.seesStep(step);
+      await hand.tapInStep('Seen and done');
+    }
+    await hand.seesStep(/^Wiring/);
+    await hand.tapInStep('Joined as in the diagram');
+    for (const step of [
+      /^Governor set/,
+      /^Crankcase breather/,
+      /^Starter/,
+      /^Tank/,
+      /^Air filter/,
+    ]) {
+      await hand.seesStep(step);
+      await hand.tapInStep('Seen and done');
+    }
+  });
+
   await test.step('plug, oil, and a photo of the engine as built', async () => {
     await hand.seesStep(/^Plug gap/);
     await hand.measureForStep('Spark plug gap', /^Plug wire/, ['0.75', '0.75']);
     await hand.tapInStep(/^Measured and set/);
     await hand.seesStep(/^Oil filled/);
+    await expect(hand.step).toContainText('The spec book: SAE 10W-30, 1900 ml.');
+    await hand.type(hand.step.getByRole('textbox', { name: /^Grade/ }), 'SAE 10W-30');
     await hand.type(hand.step.getByRole('textbox', { name: /^How much/ }), '1900');
     await hand.tapInStep(/^Filled/);
+    await hand.seesStep(/^Guards/);
+    await hand.tapInStep('Seen and done');
     await hand.seesStep(/^Photo of the engine/);
     const chooser = page.waitForEvent('filechooser');
     await hand.tapInStep('Take a photo');

@@ -24,6 +24,7 @@ const step = (key: string, more: Partial<BuildStep> = {}): BuildStep => ({
   needs: [],
   wires: [],
   unit: '',
+  grade: false,
   note: '',
   ...more,
 });
@@ -71,7 +72,7 @@ async function modelWith(
 
 const keysOf = async (id: JobId) =>
   (await shop.desk.bench.build({ jobId: id })).steps.map(({ key }) => key);
-const pass = (key: string, more: { quantity?: string; way?: string } = {}) =>
+const pass = (key: string, more: { quantity?: string; grade?: string; way?: string } = {}) =>
   shop.desk.bench.passHoldPoint({ by: shop.by, jobId, key, ...more });
 const stateOf = async (key: string) =>
   (await shop.desk.bench.build({ jobId })).steps.find((each) => each.key === key);
@@ -183,8 +184,13 @@ describe('what a step asks for', () => {
       defined: true,
       data: { unit: 'ml' },
     });
-    await pass('oil', { quantity: '0600,5' });
-    expect(await stateOf('oil')).toMatchObject({ state: 'passed', detail: '600.5 ml' });
+    // So much of what: an amount without its grade says half of it.
+    await expect(pass('oil', { quantity: '600' })).rejects.toMatchObject({
+      code: 'GRADE_WANTED',
+      defined: true,
+    });
+    await pass('oil', { quantity: '0600,5', grade: 'SAE 30' });
+    expect(await stateOf('oil')).toMatchObject({ state: 'passed', detail: '600.5 ml, SAE 30' });
   });
 
   test('wires are joined as in the diagram, or the step stays open', async () => {
@@ -265,7 +271,7 @@ describe('what a step asks for', () => {
 
   test('one done before another says so', async () => {
     await pass('flywheel-key');
-    expect((await stateOf('flywheel-key'))?.doneBefore[0]).toMatch(/^Rod cap/);
+    expect((await stateOf('flywheel-key'))?.doneBefore[0]).toMatch(/^Piston/);
     expect(await stateOf('rod-cap')).toMatchObject({ state: 'open', doneBefore: [] });
   });
 
@@ -307,6 +313,59 @@ describe('what a step asks for', () => {
     const { holdPoints } = await shop.desk.bench.sheet({ jobId });
     expect(holdPoints.map(({ key }) => key)).not.toContain('as-built');
     expect(holdPoints.at(-1)?.key).toBe('test-run');
+  });
+});
+
+describe('the kind of work', () => {
+  const say = (more: {
+    work: 'rebuild' | 'repair' | 'service';
+    touched?: ('starter' | 'head')[];
+    reason?: string;
+  }) => shop.desk.bench.sayWork({ by: shop.by, jobId, ...more });
+
+  test('is held for a rebuild until somebody says it, and brings its own steps', async () => {
+    expect(await shop.desk.bench.build({ jobId })).toMatchObject({ work: null, seems: null });
+    expect(await keysOf(jobId)).toContain('rod-cap');
+    const build = await say({ work: 'repair', touched: ['starter'] });
+    expect(build).toMatchObject({ begun: true, work: 'repair', touched: ['starter'] });
+    expect(build.steps.map(({ key }) => key)).toEqual(['starter', 'guards', 'test-run']);
+    await say({ work: 'service' });
+    expect(await keysOf(jobId)).toContain('oil');
+  });
+
+  test('of a repair says what it touches', async () => {
+    await expect(say({ work: 'repair' })).rejects.toMatchObject({
+      code: 'BAD_INPUT',
+      data: { issues: [{ path: 'touched' }] },
+    });
+  });
+
+  test('changes with a reason once a step is done, and what was done stays on the list', async () => {
+    await say({ work: 'repair', touched: ['starter'] });
+    await pass('starter');
+    const before = shop.contents();
+    await expect(say({ work: 'service' })).rejects.toMatchObject({
+      code: 'WORK_REASON_WANTED',
+      defined: true,
+    });
+    expect(shop.contents()).toBe(before);
+    const reason = 'The customer asked for a service as well';
+    const build = await say({ work: 'service', reason });
+    expect(build).toMatchObject({ work: 'service', workReason: reason });
+    expect(build.steps[0]).toMatchObject({ key: 'starter', state: 'passed' });
+    expect(build.steps.map(({ key }) => key)).toContain('air-filter');
+  });
+
+  test('seems to be a rebuild once the inside was measured', async () => {
+    const { by, desk } = shop;
+    const reading = { by, jobId, unit: 'mm', phase: 'as-received' } as const;
+    await desk.bench.record({
+      ...reading,
+      feature: 'bore',
+      place: 'c1-top-along',
+      text: '68.01',
+    });
+    expect(await desk.bench.build({ jobId })).toMatchObject({ work: null, seems: 'rebuild' });
   });
 });
 

@@ -12,6 +12,11 @@ export const D680: DemoEngine = {
   cylinders: 2,
   bore: 81,
   stroke: 66,
+  valves: 'overhead',
+  oilAmount: 1900,
+  oilGrade: 'SAE 10W-30',
+  fuelRatio: null,
+  plug: 'PL 10 V',
   note: 'Both rods share one crankpin. Cylinder 2 runs hotter: look at it first.',
   specifications: {
     bore: { low: '81.000', high: '81.020', wearLimit: '81.100', ...manual, page: '52', ...checked },

@@ -1,6 +1,6 @@
 import type { Fastener, Specification } from '../../../shared/contract/specbook.ts';
 import type { Feature } from '../../../shared/work/features.ts';
-import type { Cycle } from '../../../shared/work/vocabulary.ts';
+import type { Cycle, ValveLayout } from '../../../shared/work/vocabulary.ts';
 import type { SourceKey } from '../sources.ts';
 import type { StaffKey } from '../staff.ts';
 
@@ -40,6 +40,13 @@ export interface DemoEngine {
   /** mm */
   bore: number;
   stroke: number;
+  valves: ValveLayout | null;
+  /** ml; null for an engine that is lubricated by its fuel. */
+  oilAmount: number | null;
+  oilGrade: string;
+  /** Parts of fuel to one of oil. */
+  fuelRatio: number | null;
+  plug: string;
   note: string;
   specifications: Partial<Record<Feature, DemoSpecification>>;
 }

@@ -13,6 +13,11 @@ export const K416: DemoEngine = {
   cylinders: 1,
   bore: 89,
   stroke: 67,
+  valves: 'overhead',
+  oilAmount: 1100,
+  oilGrade: 'SAE 10W-30',
+  fuelRatio: null,
+  plug: 'PL 12 R',
   note: 'Balance shaft: three timing marks, not two.',
   specifications: {
     bore: {
@@ -80,6 +85,24 @@ export const K416: DemoEngine = {
         pattern: 'cross',
         stages: [0.4, 0.7, 1],
       },
+    },
+    'rod-bolt-torque': {
+      low: '19',
+      high: '23',
+      aim: '21',
+      unit: 'N·m',
+      condition: 'threads oiled',
+      source: 'kestwick-manual',
+      page: '5.5',
+    },
+    'flywheel-nut-torque': {
+      low: '52',
+      high: '58',
+      aim: '55',
+      unit: 'N·m',
+      condition: 'taper dry',
+      source: 'kestwick-manual',
+      page: '7.4',
     },
     compression: { low: '450', unit: 'kPa', source: 'kestwick-measured', page: '1' },
     'coil-resistance': {

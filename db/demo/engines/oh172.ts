@@ -12,6 +12,11 @@ export const OH172: DemoEngine = {
   cylinders: 1,
   bore: 67,
   stroke: 49,
+  valves: 'overhead',
+  oilAmount: 600,
+  oilGrade: 'SAE 10W-30',
+  fuelRatio: null,
+  plug: 'PL 12 R',
   note: 'Cast sleeve. A compression release on the camshaft holds the cranking pressure low.',
   specifications: {
     bore: {

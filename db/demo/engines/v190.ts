@@ -13,6 +13,11 @@ export const V190: DemoEngine = {
   cylinders: 1,
   bore: 69.85,
   stroke: 49.5,
+  valves: 'side',
+  oilAmount: 590,
+  oilGrade: 'SAE 30',
+  fuelRatio: null,
+  plug: 'PL 8 S',
   note: 'Manual in inches throughout. Aluminium bore: honed once, then a new cylinder.',
   specifications: {
     bore: {
@@ -106,6 +111,15 @@ export const V190: DemoEngine = {
         pattern: 'in-line',
         stages: [0.6, 1],
       },
+    },
+    'flywheel-nut-torque': {
+      low: '34',
+      high: '38',
+      aim: '36',
+      unit: 'lbf·ft',
+      condition: 'taper dry',
+      source: 'brockvane-manual',
+      page: '43',
     },
     compression: { low: '60', unit: 'psi', source: 'practice', page: '' },
     'coil-resistance': {

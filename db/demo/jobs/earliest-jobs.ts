@@ -52,7 +52,17 @@ export const EARLIEST_JOBS: readonly JobStory[] = [
       note: 'Cylinder 2 is past its wear limit, the crankpin too.',
       approval: { day: 7, how: 'e-mail' },
     },
-    bench: { day: 4, by: 'ignacio', scope: 'rebuild', wear: 1.15, worstCylinder: 2, readyDay: 22 },
+    bench: {
+      day: 4,
+      by: 'ignacio',
+      scope: 'rebuild',
+      wear: 1.15,
+      worstCylinder: 2,
+      walkedPast: {
+        wiring: 'No diagram to be had: every colour joined again as it came apart, by photo.',
+      },
+      readyDay: 22,
+    },
     handover: {
       day: 24,
       workDone:
@@ -99,7 +109,7 @@ export const EARLIEST_JOBS: readonly JobStory[] = [
       by: 'wren',
       scope: 'service',
       wear: 0.1,
-      stayedClosed: 'Fuel side only: the engine stayed closed.',
+      touched: ['fuel'],
       readyDay: 3,
     },
     handover: {
@@ -145,7 +155,16 @@ export const EARLIEST_JOBS: readonly JobStory[] = [
       ],
       approval: { day: 3, how: 'text' },
     },
-    bench: { day: 5, by: 'ignacio', scope: 'rebuild', wear: 1.05, readyDay: 15 },
+    bench: {
+      day: 5,
+      by: 'ignacio',
+      scope: 'rebuild',
+      wear: 1.05,
+      walkedPast: {
+        'fuel-system': 'The tank is at the customer’s: run from the shop’s own tank and hose.',
+      },
+      readyDay: 15,
+    },
     handover: {
       day: 17,
       workDone:
@@ -216,7 +235,7 @@ export const EARLIEST_JOBS: readonly JobStory[] = [
       by: 'ignacio',
       scope: 'service',
       wear: 0.2,
-      stayedClosed: 'Ignition only: the engine stayed closed.',
+      touched: ['ignition'],
       readyDay: 1,
     },
     handover: {
@@ -256,7 +275,6 @@ export const EARLIEST_JOBS: readonly JobStory[] = [
       by: 'ignacio',
       scope: 'top-end',
       wear: 1.1,
-      stayedClosed: 'Crankcase stayed closed: the fault was at the head.',
       readyDay: 6,
     },
     handover: {
@@ -298,7 +316,7 @@ export const EARLIEST_JOBS: readonly JobStory[] = [
       by: 'wren',
       scope: 'service',
       wear: 0.1,
-      stayedClosed: 'Carburettor only: the engine stayed closed.',
+      touched: ['fuel'],
       readyDay: 2,
     },
     handover: {
@@ -342,7 +360,7 @@ export const EARLIEST_JOBS: readonly JobStory[] = [
       by: 'wren',
       scope: 'service',
       wear: 0.3,
-      stayedClosed: 'Flywheel side only: cylinder and crankcase stayed closed.',
+      touched: ['ignition'],
       readyDay: 4,
     },
     handover: {
@@ -388,7 +406,6 @@ export const EARLIEST_JOBS: readonly JobStory[] = [
       scope: 'top-end',
       wear: 0.9,
       worstCylinder: 1,
-      stayedClosed: 'Crankcase stayed closed: 212 hours, no play, no metal in the oil.',
       readyDay: 6,
     },
     handover: {
@@ -473,7 +490,7 @@ export const EARLIEST_JOBS: readonly JobStory[] = [
       by: 'ruth',
       scope: 'service',
       wear: 0.4,
-      stayedClosed: 'Starter and service: the engine stayed closed.',
+      touched: ['starter', 'service'],
       readyDay: 3,
     },
     handover: {

@@ -27,7 +27,7 @@ export const LATER_JOBS: readonly JobStory[] = [
       by: 'wren',
       scope: 'service',
       wear: 0.6,
-      stayedClosed: 'Ignition only: the engine stayed closed.',
+      touched: ['ignition'],
       readyDay: 2,
     },
     handover: { day: 5, workDone: 'New coil and plug, air gap and lash set.', paid: ['cash'] },
@@ -134,7 +134,6 @@ export const LATER_JOBS: readonly JobStory[] = [
       by: 'ruth',
       scope: 'service',
       wear: 0.8,
-      stayedClosed: 'Service: the engine stayed closed.',
       readyDay: 8,
     },
     handover: {
@@ -179,7 +178,6 @@ export const LATER_JOBS: readonly JobStory[] = [
       by: 'ignacio',
       scope: 'top-end',
       wear: 0.6,
-      stayedClosed: 'Crankcase stayed closed: few hours, no play.',
       backAgain: 'Oil mist at the breather cover: gasket was pinched.',
       readyDay: 9,
     },
@@ -258,7 +256,7 @@ export const LATER_JOBS: readonly JobStory[] = [
       by: 'wren',
       scope: 'service',
       wear: 0.1,
-      stayedClosed: 'Carburettor only: the engine stayed closed.',
+      touched: ['fuel'],
       readyDay: 1,
     },
     handover: {
@@ -299,7 +297,6 @@ export const LATER_JOBS: readonly JobStory[] = [
       by: 'wren',
       scope: 'top-end',
       wear: 1,
-      stayedClosed: 'Crankcase stayed closed: the fault was at the head.',
       readyDay: 7,
     },
     handover: {
@@ -338,7 +335,7 @@ export const LATER_JOBS: readonly JobStory[] = [
       by: 'ruth',
       scope: 'service',
       wear: 0.2,
-      stayedClosed: 'Recoil only: the engine stayed closed.',
+      touched: ['starter'],
       readyDay: 2,
     },
     handover: {
@@ -425,7 +422,7 @@ export const LATER_JOBS: readonly JobStory[] = [
       by: 'wren',
       scope: 'service',
       wear: 0.1,
-      stayedClosed: 'Fuel side only: the engine stayed closed.',
+      touched: ['fuel'],
       readyDay: 4,
     },
     handover: {
@@ -465,7 +462,6 @@ export const LATER_JOBS: readonly JobStory[] = [
       by: 'wren',
       scope: 'top-end',
       wear: 0.4,
-      stayedClosed: 'Crankcase stayed closed: rod measured at the rebuild half a year ago.',
       readyDay: 6,
     },
     handover: {
@@ -502,7 +498,7 @@ export const LATER_JOBS: readonly JobStory[] = [
       by: 'ignacio',
       scope: 'service',
       wear: 0,
-      stayedClosed: 'Carburettor only: the engine stayed closed.',
+      touched: ['fuel'],
       readyDay: 3,
     },
     handover: {

@@ -1,3 +1,4 @@
+import type { WorkArea } from '../../../shared/work/bench/work/kinds-of-work.ts';
 import type { JobState } from '../../../shared/work/counter/job-state.ts';
 import type { MeasuredFeature } from '../../../shared/work/features.ts';
 import type { ApprovalWay, PaymentMethod, Symptom } from '../../../shared/work/vocabulary.ts';
@@ -82,8 +83,10 @@ export interface StoryBench {
   worstCylinder?: number;
   /** Not measured yet of what came in: the strip-down goes on there. */
   stillToMeasure?: readonly MeasuredFeature[];
-  /** Why the points of what stayed closed don't apply; printed. */
-  stayedClosed?: string;
+  /** What a repair touches, where the engine stays closed and it is no plain service. */
+  touched?: readonly WorkArea[];
+  /** Hold points that were walked past, by their key, each with why. */
+  walkedPast?: Readonly<Record<string, string>>;
   /** Share of the readings of the build that are there so far; all of them when it isn't said. */
   soFar?: number;
   /** What was found when it was ready already, and put right. */

@@ -6,7 +6,7 @@ import {
   receivedReadings,
   shapeOfDemo,
 } from '../../../db/demo/measured.ts';
-import { holdPointsOf } from '../../../shared/work/bench/hold-points.ts';
+import type { WorkArea, WorkKind } from '../../../shared/work/bench/work/kinds-of-work.ts';
 import { type MeasuredFeature, measuredFeaturesOf } from '../../../shared/work/features.ts';
 import type { MachineKind } from '../../../shared/work/vocabulary.ts';
 import { runEngine } from './run-work.ts';
@@ -27,20 +27,22 @@ const TOP_END: readonly MeasuredFeature[] = [
   'coil-resistance',
 ];
 
-function featuresOf(scope: Scope, engine: EngineKey): readonly MeasuredFeature[] {
+function featuresOf({
+  scope,
+  engine,
+  touched = [],
+}: Pick<BenchJob, 'scope' | 'engine' | 'touched'>): readonly MeasuredFeature[] {
   if (scope === 'rebuild') return measuredFeaturesOf(shapeOfDemo(DEMO_ENGINES[engine]));
-  return scope === 'top-end' ? TOP_END : SERVICE;
+  if (scope === 'top-end') return TOP_END;
+  return touched.includes('ignition') ? [...SERVICE, 'flywheel-nut-torque'] : SERVICE;
 }
 
-/** Points of what stays closed when only the top, or nothing, is opened. */
-const CRANKCASE = ['rod-cap', 'ring-gaps', 'timing-marks'];
-const HEAD = ['head-gasket', 'head-bolts'];
-
-const closedPoints = (scope: Scope): readonly string[] =>
-  scope === 'rebuild' ? [] : scope === 'top-end' ? CRANKCASE : [...CRANKCASE, ...HEAD];
-
-/** Millilitres, to the mark of every engine of the demo. */
-const OIL_FILLED = '600';
+/** The kind of work that a scope is, and what it touches where the story doesn't say. */
+const WORK: Record<Scope, { work: WorkKind; touched: WorkArea[] }> = {
+  rebuild: { work: 'rebuild', touched: [] },
+  'top-end': { work: 'repair', touched: ['head', 'service'] },
+  service: { work: 'service', touched: [] },
+};
 
 export interface BenchJob {
   jobId: string;
@@ -49,6 +51,8 @@ export interface BenchJob {
   by: string;
   scope: Scope;
   machine: MachineKind;
+  /** What a repair touches, where it isn't the head. */
+  touched?: readonly WorkArea[];
   /** The same job has the same readings each time. */
   seed: string;
 }
@@ -83,54 +87,78 @@ export const measureAsReceived = (
     receivedReadings({
       engine: DEMO_ENGINES[job.engine],
       seed: job.seed,
-      features: featuresOf(job.scope, job.engine).filter(
-        (feature) => !stillToMeasure.includes(feature),
-      ),
+      features: featuresOf(job).filter((feature) => !stillToMeasure.includes(feature)),
       ...worn,
     }),
   );
 
+/** Says what kind of work it is, before the first of its steps is done. */
+const sayWork = async (
+  { desk }: OpenShop,
+  { jobId, by, scope, touched = [] }: BenchJob,
+): Promise<void> => {
+  const said =
+    touched.length > 0 ? { work: 'repair' as const, touched: [...touched] } : WORK[scope];
+  await desk.bench.sayWork({ by, jobId, ...said });
+};
+
 /**
- * Measures what is built, runs it at the end, and passes each hold point as soon as its readings are there; the points of what
- * stayed closed are overridden. Whoever is part of the way through stops at the first point that is not due.
+ * Measures what is built, runs it at the end, and passes each hold point as soon as its readings are there.
+ * Whoever is part of the way through stops at the first point that is not due.
  */
 export async function build(
   shop: OpenShop,
   job: BenchJob,
-  { stayedClosed = '', soFar = 1, readings = buildReadings(job) }: Building,
+  { walkedPast = {}, soFar = 1, readings = buildReadings(job) }: Building,
 ): Promise<void> {
   const { desk } = shop;
   const { jobId, by } = job;
+  await sayWork(shop, job);
+  if (soFar === 0) return;
   const end = Math.round(readings.length * soFar);
-  const closed = closedPoints(job.scope);
-  const points = holdPointsOf(DEMO_ENGINES[job.engine].cycle);
+  const { steps } = await desk.bench.build({ jobId });
+  const points = steps.filter(({ kind }) => kind !== 'photo');
   let taken = 0;
   const takeUpTo = async (wanted: number) => {
     await record(shop, job, readings.slice(taken, Math.min(wanted, end)));
     taken = Math.max(taken, Math.min(wanted, end));
   };
   for (const { key, needs } of points) {
-    if (closed.includes(key)) {
-      await desk.bench.overrideHoldPoint({ by, jobId, key, reason: stayedClosed });
-      continue;
-    }
     const last = key === points.at(-1)?.key;
     const due = last
       ? readings.length
       : readings.findLastIndex(({ feature }) => needs.includes(feature)) + 1;
     await takeUpTo(due);
     if (due > end) return;
+    const reason = walkedPast[key];
+    if (reason !== undefined) {
+      await desk.bench.overrideHoldPoint({ by, jobId, key, reason });
+      continue;
+    }
     if (last) await runEngine(shop, job);
-    await desk.bench.passHoldPoint({ by, jobId, key, quantity: key === 'oil' ? OIL_FILLED : '' });
+    await desk.bench.passHoldPoint({ by, jobId, key, ...filledIn(key, job) });
   }
 }
 
+/** What a step asks for besides a tick. */
+function filledIn(key: string, { engine }: BenchJob): { quantity?: string; grade?: string } {
+  const { oilAmount, oilGrade } = DEMO_ENGINES[engine];
+  if (key === 'oil') return { quantity: String(oilAmount), grade: oilGrade };
+  // A tight crankcase loses next to nothing in a minute.
+  if (key === 'pressure-test') return { quantity: '48' };
+  return key === 'vacuum-test' ? { quantity: '47' } : {};
+}
+
 interface Building {
-  stayedClosed?: string;
+  walkedPast?: Readonly<Record<string, string>>;
   /** Share of the readings that are there so far. */
   soFar?: number;
   readings?: readonly DemoReading[];
 }
 
-export const buildReadings = ({ engine, scope, seed }: BenchJob): DemoReading[] =>
-  finalReadings({ engine: DEMO_ENGINES[engine], seed, features: featuresOf(scope, engine) });
+export const buildReadings = (job: BenchJob): DemoReading[] =>
+  finalReadings({
+    engine: DEMO_ENGINES[job.engine],
+    seed: job.seed,
+    features: featuresOf(job),
+  });

@@ -133,6 +133,7 @@ export function tellJob(shop: OpenShop, known: Known, story: JobStory): Happenin
       by: idOf(staff, bench.by),
       machine: machine.kind,
       scope: bench.scope,
+      touched: bench.touched ?? [],
       seed: `${story.machine} ${story.takenIn}`,
     });
     on(bench.day, '13:00', () => toBench(job()));

@@ -25,6 +25,7 @@ import {
 import { type RunStanding, runStanding } from '../../../shared/work/bench/run-step.ts';
 import { gaugesOfStep, orderOfSteps } from '../../../shared/work/bench/step-record.ts';
 import { type Undoing, undoingOf } from '../../../shared/work/bench/undone-steps.ts';
+import { seemsToBe } from '../../../shared/work/bench/work/seems-to-be.ts';
 import { CORE_FEATURES } from '../../../shared/work/features.ts';
 import { bookOf } from './book.ts';
 import { stepsOfJob } from './job-steps.ts';
@@ -109,7 +110,7 @@ export function runStandingOf(store: ReadStore, job: JobDossier, step: BuildStep
 
 /** A job's steps in build order, each with how it stands. */
 export function buildOf(store: ReadStore, job: JobDossier): Build {
-  const { begun, origin, steps } = buildStepsOf(store, job);
+  const { begun, origin, steps, work, touched, workReason } = buildStepsOf(store, job);
   const { shape } = bookOf(store, job.id);
   const owed = owedOf(store, job.id);
   const events = withOpenAgain(holdPointEventsOf(store, job.id), owed);
@@ -123,6 +124,13 @@ export function buildOf(store: ReadStore, job: JobDossier): Build {
     jobId: job.id,
     begun,
     origin,
+    work,
+    touched,
+    workReason,
+    seems: seemsToBe({
+      measured: readingsOf(store, job.id).map(({ feature }) => feature),
+      decided: standingDecisions(store, job.id).map(({ subject }) => subject),
+    }),
     steps: steps.map((step) => {
       const last = events.findLast(({ key }) => key === step.key);
       const openedAgain = undoings.get(step.key) ?? null;
@@ -140,7 +148,7 @@ export function buildOf(store: ReadStore, job: JobDossier): Build {
         at: last?.at ?? null,
         reason: last?.reason ?? '',
         detail: last?.detail ?? '',
-        doneBefore: doneBefore(steps, step.key, events).map(({ label }) => label),
+        doneBefore: doneBefore(held(steps, step), step.key, events).map(({ label }) => label),
         order: order.get(step.key)?.order ?? null,
         seconds: order.get(step.key)?.seconds ?? null,
         openedAgain,
@@ -150,6 +158,10 @@ export function buildOf(store: ReadStore, job: JobDossier): Build {
     closed: job.state === 'handed-over',
   };
 }
+
+/** The steps that one is held against for its order: hold points; what is not held may be left. */
+const held = (steps: readonly BuildStep[], { key }: BuildStep): BuildStep[] =>
+  steps.filter((step) => step.hold || step.key === key);
 
 /** What was measured before a step was undone says nothing of how it is now. */
 const sinceUndone = (measured: readonly Reading[], undoing: Undoing | null): readonly Reading[] =>

@@ -1,3 +1,4 @@
+import { holdPointEventsOf } from '../../../db/queries/bench.ts';
 import { latestBuildSheet, modelOfSheet } from '../../../db/queries/build.ts';
 import { dossierOf } from '../../../db/queries/counter/jobs.ts';
 import { buildSheet as buildSheetTable } from '../../../db/schema/index.ts';
@@ -9,7 +10,7 @@ import { os } from '../implementer.ts';
 import { badInput, found } from '../refuse.ts';
 import { write } from '../writing.ts';
 import { buildOf } from './build-state.ts';
-import { inheritedSheet, takeSteps } from './job-steps.ts';
+import { inheritedSheet, retakeForWork, takeSteps } from './job-steps.ts';
 
 export const build = os.bench.build.handler(({ input: { jobId }, context }) =>
   buildOf(context.store.read, found(dossierOf(context.store.read, jobId), 'job')),
@@ -25,6 +26,20 @@ export const beginBuild = os.bench.beginBuild.handler(
       writing.note({ job: jobId, steps: begun.steps.length, origin: begun.origin });
       return begun;
     }),
+);
+
+export const sayWork = os.bench.sayWork.handler(({ input, context, errors, path }) =>
+  write(context, path, input.by, (writing) => {
+    const { jobId, work, reason } = input;
+    const job = found(dossierOf(writing.store, jobId), 'job');
+    if (job.state === 'handed-over') throw errors.JOB_CLOSED();
+    const touched = work === 'repair' ? input.touched : [];
+    const done = holdPointEventsOf(writing.store, jobId).length > 0;
+    if (done && reason === '') throw errors.WORK_REASON_WANTED();
+    retakeForWork(writing, job, { work, touched, workReason: done ? reason : '' });
+    writing.note({ job: jobId, work, touched: touched.join(', '), reason });
+    return buildOf(writing.store, job);
+  }),
 );
 
 /** The sheet as its page shows it: its own steps, or those that it inherits. */

@@ -72,12 +72,14 @@ function enter(
 interface DoneInput {
   jobId: JobId;
   quantity: string;
+  grade: string;
   way: string;
   wires: { from: string; to: string }[];
 }
 
 interface DoneRefusals {
   QUANTITY_WANTED: (more: { data: { unit: string } }) => Error;
+  GRADE_WANTED: () => Error;
   WAY_WANTED: () => Error;
   WIRES_DIFFER: (more: { data: { wires: ReturnType<typeof wiresThatDiffer> } }) => Error;
   RUN_WANTED: (more: { data: { run: RunStanding } }) => Error;
@@ -96,7 +98,8 @@ function detailOf(
     case 'quantity': {
       const quantity = quantityOf(done.quantity);
       if (quantity === null) throw errors.QUANTITY_WANTED({ data: { unit: step.unit } });
-      return `${quantity} ${step.unit}`.trim();
+      if (step.grade && done.grade === '') throw errors.GRADE_WANTED();
+      return [`${quantity} ${step.unit}`.trim(), done.grade].filter(Boolean).join(', ');
     }
     case 'orientation':
       if (step.note === '' && done.way === '') throw errors.WAY_WANTED();

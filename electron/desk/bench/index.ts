@@ -5,7 +5,7 @@ import { engine } from '../../../db/schema/index.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
 import { write } from '../writing.ts';
-import { beginBuild, build, buildSheet, reviseBuildSheet } from './build.ts';
+import { beginBuild, build, buildSheet, reviseBuildSheet, sayWork } from './build.ts';
 import { printClearanceSheet } from './clearance-sheet.ts';
 import { decide, decisions } from './decisions.ts';
 import { diagnosis, noteFinding } from './diagnosis.ts';
@@ -64,6 +64,7 @@ export const bench = {
   beginBuild,
   buildSheet,
   reviseBuildSheet,
+  sayWork,
   torqueWalk,
   pullBolt,
   beginTorqueAnew,

@@ -1,13 +1,25 @@
 import { eq } from 'drizzle-orm';
 import { holdPointEventsOf } from '../../../db/queries/bench.ts';
-import { jobBuildOf, latestBuildSheet, modelOfSheet } from '../../../db/queries/build.ts';
+import {
+  builtEngineOf,
+  jobBuildOf,
+  latestBuildSheet,
+  modelOfSheet,
+} from '../../../db/queries/build.ts';
 import { jobBuild } from '../../../db/schema/index.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import type { BuildSheet } from '../../../shared/contract/bench/index.ts';
 import type { JobDossier } from '../../../shared/contract/counter/index.ts';
 import type { BuildStep } from '../../../shared/work/bench/build-steps.ts';
-import { belongsTo, defaultBuild, EVERY_BUILD } from '../../../shared/work/bench/default-build.ts';
-import type { Cycle } from '../../../shared/work/vocabulary.ts';
+import {
+  type BuiltEngine,
+  belongsTo,
+  defaultBuild,
+  EVERY_BUILD,
+  stepsForWork,
+} from '../../../shared/work/bench/default-build.ts';
+import { type Fillings, withFillings } from '../../../shared/work/bench/usual-steps/fillings.ts';
+import type { WorkArea, WorkKind } from '../../../shared/work/bench/work/kinds-of-work.ts';
 import type { Writing } from '../writing.ts';
 
 type Origin = BuildSheet['inherited']['origin'];
@@ -20,24 +32,38 @@ export interface FoundSheet {
   steps: BuildStep[];
 }
 
-/** The shop's sheet for every engine, else the usual steps; of both cycles when none is named. */
-function shopSheet(store: ReadStore, cycle: Cycle | null): FoundSheet {
+/** An engine that the spec book doesn't know is taken for the commonest: a four-stroke single. */
+const UNKNOWN_ENGINE: BuiltEngine & Fillings = {
+  cycle: 'four-stroke',
+  cylinders: 1,
+  valves: null,
+  oilAmount: null,
+  oilGrade: '',
+  fuelRatio: null,
+  plug: '',
+};
+
+const engineOf = (store: ReadStore, engineModelId: string | null): BuiltEngine & Fillings =>
+  (engineModelId === null ? undefined : builtEngineOf(store, engineModelId)) ?? UNKNOWN_ENGINE;
+
+/** The shop's sheet for every engine, else the usual steps; of all engines when none is named. */
+function shopSheet(store: ReadStore, engine: BuiltEngine | null): FoundSheet {
   const shop = latestBuildSheet(store, null);
-  if (shop === undefined) return usualSheet(cycle);
+  if (shop === undefined) return usualSheet(engine);
   return {
     origin: 'shop',
     name: 'the shop’s sheet for every engine',
     sheetId: shop.id,
     // A sheet for every engine names the valves too: a two-stroke leaves such steps out.
-    steps: cycle === null ? shop.steps : shop.steps.filter((step) => belongsTo(step, cycle)),
+    steps: engine === null ? shop.steps : shop.steps.filter((step) => belongsTo(step, engine)),
   };
 }
 
-const usualSheet = (cycle: Cycle | null): FoundSheet => ({
+const usualSheet = (engine: BuiltEngine | null): FoundSheet => ({
   origin: 'usual',
   name: 'the usual steps',
   sheetId: null,
-  steps: cycle === null ? [...EVERY_BUILD] : defaultBuild(cycle),
+  steps: engine === null ? [...EVERY_BUILD] : defaultBuild(engine),
 });
 
 /** What a model (or, for null, every engine) is built by if it has no sheet of its own. */
@@ -59,27 +85,55 @@ export function inheritedSheet(store: ReadStore, engineModelId: string | null): 
       };
     family = entry?.variantOf ?? null;
   }
-  return shopSheet(store, model?.cycle ?? null);
+  return shopSheet(store, engineOf(store, engineModelId));
 }
 
 function sheetFor(store: ReadStore, engineModelId: string | null): FoundSheet {
-  if (engineModelId === null) return shopSheet(store, 'four-stroke');
+  if (engineModelId === null) return shopSheet(store, UNKNOWN_ENGINE);
   const own = latestBuildSheet(store, engineModelId);
   if (own === undefined) return inheritedSheet(store, engineModelId);
   return { origin: 'model', name: '', sheetId: own.id, steps: own.steps };
+}
+
+/** What was said of the work on a job: nothing, until somebody says it. */
+interface SaidWork {
+  work: WorkKind | null;
+  touched: WorkArea[];
+  workReason: string;
+}
+
+const NOTHING_SAID: SaidWork = { work: null, touched: [], workReason: '' };
+
+/** The steps that a job takes over: by its engine, its machine and its work, with what the engine takes. */
+function stepsFor(store: ReadStore, job: JobDossier, { work, touched }: SaidWork): FoundSheet {
+  const { kind, engine } = job.machineDetails;
+  const sheet = sheetFor(store, engine.engineModelId);
+  const facts = engineOf(store, engine.engineModelId);
+  const steps = stepsForWork(sheet.steps, {
+    engine: facts,
+    machine: kind,
+    work: work ?? 'rebuild',
+    touched,
+  });
+  return { ...sheet, steps: withFillings(steps, facts) };
 }
 
 /** A job's own steps, or, before it took any over, those that it would take. */
 export function stepsOfJob(
   store: ReadStore,
   job: JobDossier,
-): { begun: boolean; origin: Origin; steps: BuildStep[] } {
+): { begun: boolean; origin: Origin; steps: BuildStep[] } & SaidWork {
   const { engineModelId } = job.machineDetails.engine;
   const own = jobBuildOf(store, job.id);
-  if (own === undefined) return { begun: false, ...sheetFor(store, engineModelId) };
+  if (own === undefined)
+    return { begun: false, ...NOTHING_SAID, ...stepsFor(store, job, NOTHING_SAID) };
+  const { work, touched, workReason } = own;
   return {
     begun: true,
     steps: own.steps,
+    work,
+    touched,
+    workReason,
     origin:
       own.sheetId === null
         ? 'usual'
@@ -93,7 +147,7 @@ export function stepsOfJob(
 
 /** The job takes its steps over, unless it has some already. */
 export function takeSteps({ store, at }: Writing, job: JobDossier): void {
-  const { sheetId, steps } = sheetFor(store, job.machineDetails.engine.engineModelId);
+  const { sheetId, steps } = stepsFor(store, job, NOTHING_SAID);
   store
     .insert(jobBuild)
     .values({ jobId: job.id, buildSheetId: sheetId, steps, at })
@@ -106,12 +160,31 @@ export function takeStepsOnBench(writing: Writing, job: JobDossier): void {
   if (job.machineDetails.engine.engineModelId !== null) takeSteps(writing, job);
 }
 
+/**
+ * The job's steps become those of the work that was said. What was done already stays on the list, before
+ * what is to be done: it was done, whatever the work is called now.
+ */
+export function retakeForWork(writing: Writing, job: JobDossier, said: SaidWork): void {
+  const { store, at } = writing;
+  takeSteps(writing, job);
+  const before = jobBuildOf(store, job.id)?.steps ?? [];
+  const { sheetId, steps } = stepsFor(store, job, said);
+  const done = new Set(holdPointEventsOf(store, job.id).map(({ key }) => key));
+  const kept = before.filter(({ key }) => done.has(key) && !steps.some((step) => step.key === key));
+  store
+    .update(jobBuild)
+    .set({ buildSheetId: sheetId, steps: [...kept, ...steps], at, ...said })
+    .where(eq(jobBuild.jobId, job.id))
+    .run();
+}
+
 /** Another engine was chosen: it brings its own steps, as long as nothing was done by the old ones. */
 export function retakeSteps(writing: Writing, job: JobDossier): void {
   const { store } = writing;
   if (holdPointEventsOf(store, job.id).length > 0) return;
-  if (jobBuildOf(store, job.id) !== undefined) {
-    const { sheetId, steps } = sheetFor(store, job.machineDetails.engine.engineModelId);
+  const own = jobBuildOf(store, job.id);
+  if (own !== undefined) {
+    const { sheetId, steps } = stepsFor(store, job, own);
     store
       .update(jobBuild)
       .set({ buildSheetId: sheetId, steps, at: writing.at })

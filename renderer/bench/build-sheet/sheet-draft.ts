@@ -9,6 +9,7 @@ export const NEW_STEP: BuildStep = {
   needs: [],
   wires: [],
   unit: '',
+  grade: false,
   note: '',
 };
 

@@ -8,6 +8,7 @@ import { Cautions } from '../cautions.tsx';
 import classes from './build.module.css';
 import { StepList } from './step-list.tsx';
 import { StepPanel } from './step-panel.tsx';
+import { WorkChoice } from './work-choice.tsx';
 
 const ORIGIN_WORDS: Record<Build['origin'], string> = {
   model: 'by the build sheet of this engine',
@@ -44,6 +45,7 @@ function Steps({ build }: { readonly build: Build }) {
   return (
     <div className={classes.page}>
       <Cautions />
+      <WorkChoice build={build} />
       <div className={classes.layout}>
         <StepList steps={build.steps} due={due?.key ?? null} at={step?.key ?? null} onGo={go} />
         {step === undefined ? (

@@ -19,12 +19,13 @@ import { WireCheck } from './wire-check.tsx';
 
 interface Draft {
   quantity: string;
+  grade: string;
   way: string;
   /** By the wire of the diagram, the colour that it was found joined to. */
   found: Record<string, string>;
 }
 
-const NOTHING: Draft = { quantity: '', way: '', found: {} };
+const NOTHING: Draft = { quantity: '', grade: '', way: '', found: {} };
 
 /** What a step asks for, by its kind, and the button that passes it; `children` is the other way past. */
 export function DoStep({
@@ -63,6 +64,7 @@ export function DoStep({
       jobId,
       key: step.key,
       quantity: draft.quantity,
+      grade: draft.grade,
       way: draft.way,
       wires,
     });
@@ -107,16 +109,29 @@ export function DoStep({
           />
         )}
         {step.kind === 'quantity' && (
-          <TextInput
-            size="lg"
-            label={step.unit === '' ? 'How much' : `How much, in ${step.unit}`}
-            inputMode="decimal"
-            autoComplete="off"
-            classNames={{ input: classes.quantity }}
-            value={draft.quantity}
-            maxLength={20}
-            onChange={(event) => setDraft({ ...draft, quantity: event.currentTarget.value })}
-          />
+          <div className={classes.filled}>
+            {step.grade && (
+              <TextInput
+                size="lg"
+                label="Grade, as on the can"
+                placeholder="SAE 30"
+                autoComplete="off"
+                value={draft.grade}
+                maxLength={60}
+                onChange={(event) => setDraft({ ...draft, grade: event.currentTarget.value })}
+              />
+            )}
+            <TextInput
+              size="lg"
+              label={step.unit === '' ? 'How much' : `How much, in ${step.unit}`}
+              inputMode="decimal"
+              autoComplete="off"
+              classNames={{ input: classes.quantity }}
+              value={draft.quantity}
+              maxLength={20}
+              onChange={(event) => setDraft({ ...draft, quantity: event.currentTarget.value })}
+            />
+          </div>
         )}
         {pass.isError && <RefusalAlert error={pass.error} />}
         <div className={classes.actions}>

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { STEP_KINDS } from '../../work/bench/build-steps.ts';
 import { RUN_STANDINGS } from '../../work/bench/run-step.ts';
+import { WORK_AREAS, WORK_KINDS } from '../../work/bench/work/kinds-of-work.ts';
 import { MEASURED_FEATURES } from '../../work/features.ts';
 import { reads, writes } from '../base.ts';
 import { Instant, maybeText, text } from '../fields.ts';
@@ -18,6 +19,8 @@ const BuildStep = z.object({
   needs: z.array(z.enum(MEASURED_FEATURES)),
   wires: z.array(z.object({ from: z.string(), to: z.string() })),
   unit: z.string(),
+  /** Asks for the grade beside the amount; sheets from before it was asked for don't. */
+  grade: z.boolean().default(false),
   note: z.string(),
   /** Keys of steps after which this one has to be done again. */
   undoneBy: z.array(z.string()).optional(),
@@ -39,6 +42,7 @@ const StepInput = z.strictObject({
     .max(40)
     .default([]),
   unit: maybeText(20),
+  grade: z.boolean().default(false),
   note: maybeText(300),
   undoneBy: z.array(text(60)).max(20).optional(),
 });
@@ -103,6 +107,14 @@ export const Build = z.object({
   begun: z.boolean(),
   /** Of whom the steps were taken. */
   origin: z.enum(SHEET_ORIGINS),
+  /** What kind of work it is; null while nobody said, and it is held for a rebuild. */
+  work: z.enum(WORK_KINDS).nullable(),
+  /** What a repair touches. */
+  touched: z.array(z.enum(WORK_AREAS)),
+  /** Why it became this kind of work after the first step was done. */
+  workReason: z.string(),
+  /** What it seems to be, by what was measured and decided; null when nothing speaks for either. */
+  seems: z.enum(WORK_KINDS).nullable(),
   steps: z.array(StepOnBuild),
   closed: z.boolean(),
 });
@@ -115,6 +127,32 @@ export const build = {
   beginBuild: writes
     .errors({ JOB_CLOSED })
     .input(z.strictObject({ by: StaffId, jobId: JobId }))
+    .output(Build),
+
+  /** Says what kind of work it is; its steps follow. What was done already stays on the list. */
+  sayWork: writes
+    .errors({
+      JOB_CLOSED,
+      WORK_REASON_WANTED: {
+        status: 409,
+        message:
+          'Steps were done already. Say in a few words why it is another kind of work now; it is printed.',
+      },
+    })
+    .input(
+      z
+        .strictObject({
+          by: StaffId,
+          jobId: JobId,
+          work: z.enum(WORK_KINDS),
+          touched: z.array(z.enum(WORK_AREAS)).max(WORK_AREAS.length).default([]),
+          reason: maybeText(300),
+        })
+        .refine(({ work, touched }) => work !== 'repair' || touched.length > 0, {
+          path: ['touched'],
+          message: 'Say what the repair touches: at least one thing.',
+        }),
+    )
     .output(Build),
 
   buildSheet: reads

@@ -16,6 +16,8 @@ const Colour = text(40);
 const Done = {
   /** For a quantity: a number, in the unit of the step. */
   quantity: maybeText(20),
+  /** For a quantity of which the grade counts: `SAE 30`. */
+  grade: maybeText(60),
   /** For which way round, where the sheet does not say it: how it lies. */
   way: maybeText(200),
   /** For wiring: what each wire of the diagram was found joined to. */
@@ -45,6 +47,10 @@ export const holdPoints = {
         status: 409,
         message: 'This step asks how much. Type the amount as a number, then pass it.',
         data: z.object({ unit: z.string() }),
+      },
+      GRADE_WANTED: {
+        status: 409,
+        message: 'This step asks for the grade as well. Type it as it is printed on the can.',
       },
       WAY_WANTED: {
         status: 409,

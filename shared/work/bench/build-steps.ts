@@ -28,6 +28,8 @@ export interface BuildStep {
   wires: { from: string; to: string }[];
   /** For a quantity: in which unit it is given (`ml`, `L`, `pc`). */
   unit: string;
+  /** A quantity that is nothing without its grade: oil. */
+  grade: boolean;
   note: string;
   /** Keys of steps after which this one has to be done again; where none are kept, the usual ones. */
   undoneBy?: string[];

@@ -1,132 +1,102 @@
-import type { Cycle } from '../vocabulary.ts';
+import type { Cycle, MachineKind, ValveLayout } from '../vocabulary.ts';
 import type { BuildStep } from './build-steps.ts';
 import { UNDONE_BY } from './default-undoing.ts';
+import { FINISHING_STEPS } from './usual-steps/finishing-steps.ts';
+import { HEAD_STEPS } from './usual-steps/head-steps.ts';
+import { INSIDE_STEPS, TIGHTNESS_STEPS, TURNED_BY_HAND } from './usual-steps/inside-steps.ts';
+import { IGNITION_STEPS, OUTSIDE_STEPS } from './usual-steps/outside-steps.ts';
+import type { UsualStep } from './usual-steps/usual-step.ts';
+import { touchedBy, type WorkArea, type WorkKind } from './work/kinds-of-work.ts';
 
-type Known = Pick<BuildStep, 'key' | 'kind' | 'label'> &
-  Partial<BuildStep> & { cycles?: readonly Cycle[] };
+/**
+ * The usual steps of a build, before anybody wrote a sheet. Their order is that of the work: what is covered by
+ * a later part comes before it, and what a later step would undo comes after that step.
+ */
 
-const EARTH_THE_LEAD = 'Plug lead off and earthed before the engine is turned by hand.';
+/** What the steps of an engine depend on. */
+export interface BuiltEngine {
+  cycle: Cycle;
+  cylinders: number;
+  /** Null where nobody said, and for an engine without valves. */
+  valves: ValveLayout | null;
+}
 
-const STEPS: readonly Known[] = [
-  {
-    key: 'rod-cap',
-    kind: 'orientation',
-    label: 'Rod cap the right way round, match marks together',
-    note: 'Match marks of rod and cap on the same side, the rod facing as it came out.',
-    needs: ['crankpin', 'rod-big-end'],
-  },
-  {
-    key: 'ring-gaps',
-    kind: 'measure',
-    label: 'Ring gaps measured in this bore and staggered',
-    caution: 'Eye protection: rings snap.',
-    needs: ['ring-end-gap'],
-  },
-  {
-    key: 'timing-marks',
-    kind: 'orientation',
-    label: 'Timing marks of crankshaft and camshaft together',
-    note: 'The mark on the camshaft gear meets the mark on the crankshaft gear.',
-    cycles: ['four-stroke'],
-  },
-  {
-    key: 'head-gasket',
-    kind: 'orientation',
-    label: 'Head gasket new and the right way round',
-    caution: 'Old gaskets may hold asbestos: wet, don’t sand or blow.',
-    note: 'Marking or raised bead as the source says, every passage open.',
-  },
-  {
-    key: 'head-bolts',
-    kind: 'torque',
-    label: 'Head bolts tightened in stages and in order',
-    needs: ['head-bolt-torque'],
-  },
-  {
-    key: 'flywheel-key',
-    kind: 'confirm',
-    label: 'Flywheel key whole and seated, taper clean and dry',
-    caution: 'A loose flywheel can leave the engine.',
-  },
-  {
-    key: 'air-gap',
-    kind: 'measure',
-    label: 'Coil air gap set at every leg with the leaf still in',
-    caution: EARTH_THE_LEAD,
-    needs: ['coil-air-gap'],
-  },
-  {
-    key: 'turned-by-hand',
-    kind: 'confirm',
-    label: 'Turned by hand a full cycle, nothing touching',
-    caution: EARTH_THE_LEAD,
-  },
-  {
-    key: 'wiring',
-    kind: 'wiring',
-    label: 'Wiring colour to colour, confirmed against a diagram',
-  },
-  {
-    key: 'valve-lash',
-    kind: 'measure',
-    label: 'Valve lash set cold on the compression stroke, at or just past top dead centre',
-    caution: EARTH_THE_LEAD,
-    needs: ['valve-lash-intake', 'valve-lash-exhaust'],
-    cycles: ['four-stroke'],
-  },
-  {
-    key: 'plug-gap',
-    kind: 'measure',
-    label: 'Plug gap set, plug tightened',
-    needs: ['plug-gap'],
-  },
-  {
-    key: 'oil',
-    kind: 'quantity',
-    label: 'Oil filled to the mark, grade and amount noted on the engine',
-    unit: 'ml',
-    cycles: ['four-stroke'],
-  },
-  {
-    key: 'fuel-mix',
-    kind: 'confirm',
-    label: 'Fuel mixed with oil at the maker’s ratio',
-    caution: 'Fill outdoors, away from flame.',
-    cycles: ['two-stroke'],
-  },
-  {
-    key: 'as-built',
-    kind: 'photo',
-    label: 'Photo of the engine as built',
-    hold: false,
-  },
-  {
-    key: 'test-run',
-    kind: 'run',
-    label: 'Test run: stop switch, interlocks, governor, leaks, fasteners again',
-    caution:
-      'Exhaust outside (carbon monoxide). Keep clear of tines, blades and belts; hot surfaces.',
-  },
+const STEPS: readonly UsualStep[] = [
+  ...INSIDE_STEPS,
+  ...HEAD_STEPS,
+  ...TIGHTNESS_STEPS,
+  ...IGNITION_STEPS,
+  TURNED_BY_HAND,
+  ...OUTSIDE_STEPS,
+  ...FINISHING_STEPS,
 ];
 
-const asStep = ({ cycles: _, ...step }: Known): BuildStep => ({
+const asStep = ({
+  areas: _areas,
+  cycle: _cycle,
+  valves: _valves,
+  notValves: _notValves,
+  several: _several,
+  machines: _machines,
+  ...step
+}: UsualStep): BuildStep => ({
   caution: '',
   hold: true,
   needs: [],
   wires: [],
   unit: '',
+  grade: false,
   note: '',
   undoneBy: [...(UNDONE_BY[step.key] ?? [])],
   ...step,
 });
 
-/** The steps of every build, before anybody wrote a sheet: both cycles' together. */
-export const EVERY_BUILD: readonly BuildStep[] = STEPS.map(asStep);
+/** Every engine's and every machine's together. */
+export const EVERY_STEP: readonly BuildStep[] = STEPS.map(asStep);
 
-/** Whether a step that is known here belongs to engines of this cycle; others belong to all. */
-export const belongsTo = ({ key }: Pick<BuildStep, 'key'>, cycle: Cycle): boolean =>
-  STEPS.find((step) => step.key === key)?.cycles?.includes(cycle) ?? true;
+const suits = (step: UsualStep, { cycle, cylinders, valves }: BuiltEngine): boolean =>
+  (step.cycle === undefined || step.cycle === cycle) &&
+  (step.valves === undefined || step.valves === valves) &&
+  (step.notValves === undefined || step.notValves !== valves) &&
+  (step.several === undefined || cylinders > 1);
 
-/** The steps that an engine of this cycle is built by while no build sheet says otherwise. */
-export const defaultBuild = (cycle: Cycle): BuildStep[] =>
-  EVERY_BUILD.filter((step) => belongsTo(step, cycle));
+/** What a sheet for every engine begins with: no step of it is tied to a kind of machine. */
+export const EVERY_BUILD: readonly BuildStep[] = STEPS.filter(
+  ({ machines }) => machines === undefined,
+).map(asStep);
+
+/** Whether a step that is known here belongs to such an engine; others belong to all. */
+export function belongsTo({ key }: Pick<BuildStep, 'key'>, engine: BuiltEngine): boolean {
+  const known = STEPS.find((step) => step.key === key);
+  return known === undefined || suits(known, engine);
+}
+
+/** The steps that such an engine is rebuilt by while no build sheet says otherwise. */
+export const defaultBuild = (engine: BuiltEngine): BuildStep[] =>
+  EVERY_BUILD.filter((step) => belongsTo(step, engine));
+
+/** What is done on the bench: to which engine, in which machine, and what of it is touched. */
+export interface BenchWork {
+  engine: BuiltEngine;
+  machine: MachineKind;
+  work: WorkKind;
+  touched: readonly WorkArea[];
+}
+
+/**
+ * The steps of a job: of a rebuild all of its sheet, of other work the usual ones of what is touched, in the
+ * words of the sheet where it has them.
+ */
+export function stepsForWork(
+  sheet: readonly BuildStep[],
+  { engine, machine, work, touched }: BenchWork,
+): BuildStep[] {
+  if (work === 'rebuild') return [...sheet];
+  const areas = touchedBy(work, touched);
+  return STEPS.filter(
+    (step) =>
+      suits(step, engine) &&
+      (step.machines === undefined || step.machines.includes(machine)) &&
+      (step.areas === 'always' || step.areas.some((area) => areas.includes(area))),
+  ).map((step) => sheet.find(({ key }) => key === step.key) ?? asStep(step));
+}

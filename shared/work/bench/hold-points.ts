@@ -1,7 +1,4 @@
 import { type EngineShape, FEATURE_LABELS, type MeasuredFeature, placesOf } from '../features.ts';
-import type { Cycle } from '../vocabulary.ts';
-import type { BuildStep } from './build-steps.ts';
-import { defaultBuild } from './default-build.ts';
 
 /** A step of the build that nobody may walk past: it is ticked by a person, or overridden in writing. */
 export interface HoldPoint {
@@ -19,15 +16,6 @@ export interface HoldPointEvent {
 }
 
 export type HoldPointState = 'open' | 'passed' | 'overridden';
-
-/** The steps of a build that nobody may walk past, in build order. */
-const holdPointsAmong = (steps: readonly BuildStep[]): HoldPoint[] =>
-  steps
-    .filter(({ hold }) => hold)
-    .map(({ key, label, caution, needs }) => ({ key, label, caution, needs }));
-
-/** The hold points of an engine of this cycle whose build sheet nobody wrote yet. */
-export const holdPointsOf = (cycle: Cycle): HoldPoint[] => holdPointsAmong(defaultBuild(cycle));
 
 /** Where a hold point stands after its events, oldest first: the last one decides. */
 export function holdPointState(key: string, events: readonly HoldPointEvent[]): HoldPointState {

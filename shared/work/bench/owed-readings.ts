@@ -100,6 +100,7 @@ export function withFinalReadings(
     needs: [...owing],
     wires: [],
     unit: '',
+    grade: false,
     note: 'Every place, as it goes into the engine, held to the limits of a new part.',
   });
 }

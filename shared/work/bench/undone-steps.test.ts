@@ -2,7 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { defaultBuild } from './default-build.ts';
 import { type DatedEvent, undoingOf } from './undone-steps.ts';
 
-const steps = defaultBuild('four-stroke');
+const FOUR = { cycle: 'four-stroke', cylinders: 2, valves: 'overhead' } as const;
+const SIDE = { ...FOUR, cylinders: 1, valves: 'side' } as const;
+const TWO = { cycle: 'two-stroke', cylinders: 1, valves: null } as const;
+const steps = defaultBuild(FOUR);
 const stepOf = (key: string) => {
   const step = steps.find((each) => each.key === key);
   if (step === undefined) throw new Error(`No step ${key}.`);
@@ -53,8 +56,8 @@ describe('a step that a later one undoes', () => {
   });
 
   it('is never undone by a step that comes before it in its own sheet’s order', () => {
-    for (const cycle of ['four-stroke', 'two-stroke'] as const) {
-      const inOrder = defaultBuild(cycle);
+    for (const engine of [FOUR, SIDE, TWO]) {
+      const inOrder = defaultBuild(engine);
       const events = inOrder.map(({ key }, index) => passed(key, String(index).padStart(2, '0')));
       for (const step of inOrder) expect(undoingOf(step, inOrder, events, [])).toBeNull();
     }
