@@ -169,7 +169,7 @@ test('an interrupted torque sequence goes on from the right bolt, and is begun a
   }
   await expect(hand(page).getByText('Every bolt was pulled to every stage.')).toBeVisible();
   await button(page, /^Tightened/).press('Enter');
-  await expect(titled(page, /^Rod cap/)).toBeFocused();
+  await expect(titled(page, /^Piston the right way/)).toBeFocused();
   const headBolts = async () =>
     (await desk.bench.build({ jobId })).steps.find(({ key }) => key === 'head-bolts');
   await expect.poll(headBolts).toMatchObject({
@@ -206,9 +206,9 @@ test('a build sheet is amended by the keyboard alone, from the engine’s entry'
   await expect(page.getByRole('heading', { level: 1, name: /^Build sheet: Quill/ })).toBeVisible();
   await expect(page.getByText('takes from the usual steps')).toBeVisible();
   const steps = page.getByRole('list', { name: 'Steps of the build sheet' });
-  await steps.getByRole('button', { name: /^Move down: Rod cap/ }).press('Enter');
-  await expect(page.getByText(/^Rod cap .*: now step 2 of/)).toBeVisible();
-  await expect(steps.getByRole('button', { name: /^Move down: Rod cap/ })).toBeFocused();
+  await steps.getByRole('button', { name: /^Move down: Piston the/ }).press('Enter');
+  await expect(page.getByText(/^Piston the .*: now step 2 of/)).toBeVisible();
+  await expect(steps.getByRole('button', { name: /^Move down: Piston the/ })).toBeFocused();
   await steps.getByRole('button', { name: /^Leave out: Timing marks/ }).press('Enter');
   await expect(page.getByRole('button', { name: /^Take back: Timing marks/ })).toBeVisible();
 
@@ -233,10 +233,12 @@ test('a build sheet is amended by the keyboard alone, from the engine’s entry'
   await page.getByRole('button', { name: 'Save as revision 1' }).press('Enter');
   await expect(page.getByText(/^Revision 1, by /)).toBeVisible();
   const sheet = await desk.bench.buildSheet({ engineModelId });
-  expect(sheet.steps.map(({ key }) => key).slice(0, 3)).toEqual([
+  expect(sheet.steps.map(({ key }) => key).slice(0, 5)).toEqual([
     'ring-gaps',
+    'piston-way',
     'rod-cap',
-    'head-gasket',
+    'rod-bolts',
+    'governor-inside',
   ]);
   expect(sheet.steps.at(-1)).toMatchObject({
     key: 'loom-joined',
