@@ -10,6 +10,10 @@ export interface DemoGauge {
   rangeHigh: number;
   resolution: number;
   maxError: number;
+  /** `maxError` is in per cent of the reading; an amount when left out. */
+  errorKind?: 'of-reading' | 'of-full-scale';
+  settingMaster?: string;
+  settingError?: number;
   /** Of a torque wrench: drive to grip, mm. */
   length?: number;
   /** Days from today, negative for the past. */
@@ -195,7 +199,8 @@ export const DEMO_GAUGES = {
     rangeLow: 5,
     rangeHigh: 60,
     resolution: 0.1,
-    maxError: 0.25,
+    maxError: 3,
+    errorKind: 'of-reading',
     length: 318,
     calibrated: -120,
     due: 245,
@@ -208,7 +213,8 @@ export const DEMO_GAUGES = {
     rangeLow: 2,
     rangeHigh: 20,
     resolution: 0.05,
-    maxError: 0.08,
+    maxError: 4,
+    errorKind: 'of-reading',
     length: 204,
     calibrated: -120,
     due: 245,
@@ -221,7 +227,8 @@ export const DEMO_GAUGES = {
     rangeLow: 0,
     rangeHigh: 2000,
     resolution: 10,
-    maxError: 20,
+    maxError: 1,
+    errorKind: 'of-full-scale',
     calibrated: -180,
     due: 185,
     certificate: 'CL 25-0330',

@@ -52,7 +52,7 @@ export function DerivedList({
                   <Text size="sm" c="dimmed">
                     {figure.largest !== null && 'tightest to loosest spot; '}
                     {uncertaintyOf(figure) === 0
-                      ? 'no gauge named: taken as exact'
+                      ? 'no uncertainty known'
                       : `give or take ${amountWords(uncertaintyOf(figure), unit)}`}
                   </Text>
                 </Table.Td>

@@ -1,5 +1,6 @@
 import type { Gauge, Reading } from '../../shared/contract/bench/index.ts';
 import {
+  largestErrorAt,
   repeated,
   type Settling,
   settle,
@@ -15,11 +16,15 @@ import { VERDICT_WORDS } from './reading-words.ts';
 
 const given = ({ low, high }: SheetBand) => ({ low: low ?? undefined, high: high ?? undefined });
 
-/** The gauge's two figures in the base unit. */
-const partsOf = ({ resolution, maxError, unit }: Gauge) => ({
-  resolution: toBase(resolution, unit),
-  maxError: toBase(maxError, unit),
-});
+/** The gauge's figures at a value, all in the base unit. */
+const partsOf = (gauge: Gauge, value: number) => {
+  const { unit, resolution, settingError } = gauge;
+  const shown = value / toBase(1, unit);
+  return {
+    resolution: toBase(resolution, unit),
+    maxError: toBase(Math.hypot(largestErrorAt(gauge, shown), settingError), unit),
+  };
+};
 
 function settlingWords(settling: Settling, unit: Unit): string {
   switch (settling.by) {
@@ -42,7 +47,13 @@ export function whatSettles(
   unit: Unit,
 ): string {
   if (gauge === null || (band.low === null && band.high === null)) return '';
-  return settlingWords(settle({ value, ...given(band), gauge: partsOf(gauge) }), unit);
+  const settling = settle({
+    value,
+    ...given(band),
+    gauge: partsOf(gauge, value),
+    repeatability: toBase(gauge.repeatability, gauge.unit),
+  });
+  return settlingWords(settling, unit);
 }
 
 /**
@@ -62,7 +73,7 @@ export function repeatedWords(
   const settling = settle({
     value: mean,
     ...given(band),
-    gauge: partsOf(gauge),
+    gauge: partsOf(gauge, mean),
     repeatability: deviation,
     readings: readings.length,
   });

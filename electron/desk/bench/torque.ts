@@ -182,7 +182,8 @@ function recordStage(
       unit,
       gaugeId,
       temperature: null,
-      keepAsTyped: true,
+      keepAsTyped: 'nobody-typed-it',
+      typed: null,
       supersedes: standing?.id ?? null,
     },
     {

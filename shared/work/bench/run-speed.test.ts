@@ -7,7 +7,10 @@ const TACHOMETER = {
   unit: 'rpm',
   rangeLow: 100,
   rangeHigh: 20_000,
-  uncertainty: 12,
+  // Good to 12 in all, k = 2: 2·√(0.5² + 10.38²)/√3.
+  resolution: 1,
+  maxError: Math.sqrt(108 - 0.25),
+  errorKind: 'absolute',
   expired: false,
   calibrationDue: null,
   foundBadOn: null,
@@ -48,7 +51,7 @@ describe('a speed in the test run', () => {
       '3690 rpm, too close to call: 3500 to 3700 rpm (Tachometer N1, ±12)',
     );
     expect(plain(speedWords(judged(3600, null)))).toBe(
-      '3600 rpm, within 3500 to 3700 rpm (no gauge named)',
+      '3600 rpm, within 3500 to 3700 rpm (no gauge named, taken as ±42)',
     );
     const [unknown] = judgeSpeeds({ idleSpeed: 1750, topSpeed: null }, [TOP], null);
     expect(unknown).toMatchObject({ verdict: 'no-band', specificationId: null });

@@ -1,6 +1,7 @@
 import { display, displayNumber } from '../../trade/index.ts';
 import { RUN_FEATURES, type RunFeature } from '../features.ts';
-import { type GaugeInHand, gaugeRemark, uncertaintyInBase } from './gauge-remark.ts';
+import { type GaugeInHand, gaugeRemark } from './gauge-remark.ts';
+import { readingUncertainty } from './reading-uncertainty.ts';
 import { type PlaceBand, type ReadingVerdict, verdictOn } from './reading-verdict.ts';
 import type { TestRunFindings } from './test-run.ts';
 
@@ -15,7 +16,7 @@ export interface SpeedFound extends PlaceBand {
   verdict: ReadingVerdict;
   /** Probability of conformity, 0 to 1; null without a band. */
   conformance: number | null;
-  /** Expanded (k = 2); 0 when no tachometer was named. */
+  /** Expanded (k = 2); that of a usual tachometer when none was named. */
   uncertainty: number;
   /** The tachometer; empty when none was named. */
   gauge: string;
@@ -65,7 +66,13 @@ export const judgeSpeeds = (
     if (value === null) return [];
     const band = bands.find((each) => each.feature === feature);
     const { low, high } = band ?? { low: null, high: null };
-    const uncertainty = uncertaintyInBase(tachometer);
+    const uncertainty = readingUncertainty({
+      feature,
+      text: String(value),
+      value,
+      unit: '1/min',
+      gauge: tachometer,
+    });
     return [
       {
         feature,
@@ -99,11 +106,15 @@ const VERDICT_WORDS: Record<ReadingVerdict, string> = {
 /** A speed in words: the figure, what it was held against, and what it was measured with. */
 export function speedWords(found: SpeedFound): string {
   const judged = found.verdict !== 'no-band';
-  const gauge =
-    found.gauge === '' ? '' : `${found.gauge}, ±${displayNumber(found.uncertainty, 'rpm')}`;
+  const goodTo = `±${displayNumber(found.uncertainty, 'rpm')}`;
+  const unnamed = found.uncertainty === 0 ? '' : `, taken as ${goodTo}`;
   // Without a figure to hold it against a speed needs no gauge to stand on.
-  const remark = judged || found.gauge !== '' ? found.gaugeRemark : '';
-  const measured = [gauge, remark].filter(Boolean).join('; ');
+  const measured =
+    found.gauge === ''
+      ? judged
+        ? `${found.gaugeRemark}${unnamed}`
+        : ''
+      : [`${found.gauge}, ${goodTo}`, found.gaugeRemark].filter(Boolean).join('; ');
   return [
     display(found.value, 'rpm'),
     judged ? `, ${VERDICT_WORDS[found.verdict]} ${speedBandWords(found)}` : '',

@@ -313,6 +313,7 @@ const reading = (
   phase,
   place,
   asTyped,
+  typedFirst: '',
   converted,
   band,
   gauge: 'Bore gauge BG-2',
