@@ -10,10 +10,6 @@ export interface DemoGauge {
   rangeHigh: number;
   resolution: number;
   maxError: number;
-  /** `maxError` is in per cent of the reading; an amount when left out. */
-  errorKind?: 'of-reading' | 'of-full-scale';
-  settingMaster?: string;
-  settingError?: number;
   /** Of a torque wrench: drive to grip, mm. */
   length?: number;
   /** Days from today, negative for the past. */
@@ -199,8 +195,7 @@ export const DEMO_GAUGES = {
     rangeLow: 5,
     rangeHigh: 60,
     resolution: 0.1,
-    maxError: 3,
-    errorKind: 'of-reading',
+    maxError: 0.25,
     length: 318,
     calibrated: -120,
     due: 245,
@@ -213,8 +208,7 @@ export const DEMO_GAUGES = {
     rangeLow: 2,
     rangeHigh: 20,
     resolution: 0.05,
-    maxError: 4,
-    errorKind: 'of-reading',
+    maxError: 0.08,
     length: 204,
     calibrated: -120,
     due: 245,
@@ -227,8 +221,7 @@ export const DEMO_GAUGES = {
     rangeLow: 0,
     rangeHigh: 2000,
     resolution: 10,
-    maxError: 1,
-    errorKind: 'of-full-scale',
+    maxError: 20,
     calibrated: -180,
     due: 185,
     certificate: 'CL 25-0330',

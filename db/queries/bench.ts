@@ -2,10 +2,9 @@ import { and, asc, desc, eq, inArray, isNull, lt, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
 import type { Gauge, GaugeCheck, Reading } from '../../shared/contract/bench/index.ts';
 import { GaugeId, ReadingId, SpecificationId } from '../../shared/contract/ids.ts';
-import { uncertaintyAt } from '../../shared/trade/index.ts';
+import { gaugeUncertainty } from '../../shared/trade/index.ts';
 import { calibrationOf } from '../../shared/work/bench/gauge-checks.ts';
 import { LASH_POSITIONS } from '../../shared/work/bench/lash-position.ts';
-import type { ReadingSlipKind } from '../../shared/work/bench/question-reading.ts';
 import { prepared } from '../prepared.ts';
 import { remembered } from '../remembered.ts';
 import { gauge, holdPointEvent, job, reading, staff } from '../schema/index.ts';
@@ -23,7 +22,7 @@ const asGauge = (
     ...row,
     ...calibration,
     id: GaugeId.parse(row.id),
-    uncertainty: uncertaintyAt(row, row.rangeHigh),
+    uncertainty: gaugeUncertainty({ resolution: row.resolution, maxError: row.maxError }),
     expired: calibrationDue !== null && calibrationDue < today,
   };
 };
@@ -62,10 +61,6 @@ const readingRows = (store: ReadStore) =>
 
 type ReadingRow = ReturnType<ReturnType<typeof readingRows>['all']>[number];
 
-/** Factors of 25.4 and 12 were kinds of their own once. */
-const slipKindOf = (kept: NonNullable<ReadingRow['reading']['slipKind']>): ReadingSlipKind =>
-  kept === 'inch' || kept === 'foot-inch' ? 'unit' : kept;
-
 const asReading = (
   { reading: row, gaugeName, byName }: ReadingRow,
   superseded: boolean,
@@ -88,21 +83,9 @@ const asReading = (
   verdict: row.verdict,
   conformance: row.conformance,
   questioned:
-    row.slipKind === null || row.typedText !== null
+    row.slipKind === null || row.slipLikely === null
       ? null
-      : {
-          kind: slipKindOf(row.slipKind),
-          likely: row.slipLikely,
-          unit: row.slipUnit ?? row.unit,
-        },
-  typed:
-    row.typedText === null
-      ? null
-      : {
-          text: row.typedText,
-          unit: row.typedUnit ?? row.unit,
-          kind: row.slipKind && slipKindOf(row.slipKind),
-        },
+      : { kind: row.slipKind, likely: row.slipLikely },
   specificationId: row.specificationId === null ? null : SpecificationId.parse(row.specificationId),
   low: row.low,
   high: row.high,

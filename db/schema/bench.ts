@@ -9,7 +9,6 @@ import {
 } from 'drizzle-orm/sqlite-core';
 import type { Verdict } from '../../shared/contract/bench/index.ts';
 import type { SPECIFICATION_UNITS } from '../../shared/contract/specbook.ts';
-import type { GaugeErrorKind } from '../../shared/trade/index.ts';
 import type { BuildStep } from '../../shared/work/bench/build-steps.ts';
 import type {
   DecisionChoice,
@@ -17,7 +16,6 @@ import type {
 } from '../../shared/work/bench/deciding/decisions.ts';
 import type { Check, CheckFigure, Found, WorkWanted } from '../../shared/work/bench/diagnosis.ts';
 import type { HoldPointEvent } from '../../shared/work/bench/hold-points.ts';
-import type { ReadingSlipKind } from '../../shared/work/bench/question-reading.ts';
 import type { KeptTestRun } from '../../shared/work/bench/test-run.ts';
 import type { WorkArea, WorkKind } from '../../shared/work/bench/work/kinds-of-work.ts';
 import type { MeasuredFeature } from '../../shared/work/features.ts';
@@ -40,13 +38,6 @@ export const gauge = sqliteTable(
     rangeHigh: real('range_high').notNull(),
     resolution: real('resolution').notNull(),
     maxError: real('max_error').notNull(),
-    /** What the largest error is an amount or a share of; a share is in per cent. */
-    errorKind: text('error_kind').$type<GaugeErrorKind>().notNull().default('absolute'),
-    /** Standard deviation of repeated readings of one thing, in the gauge's unit. */
-    repeatability: real('repeatability').notNull().default(0),
-    /** What it is set by before it reads, and how far that is off at most, in the gauge's unit. */
-    settingMaster: text('setting_master').notNull().default(''),
-    settingError: real('setting_error').notNull().default(0),
     calibratedOn: date('calibrated_on'),
     calibrationDue: date('calibration_due'),
     certificate: text('certificate').notNull(),
@@ -88,13 +79,8 @@ export const reading = sqliteTable(
     high: real('high'),
     verdict: text('verdict').$type<Verdict>().notNull(),
     conformance: real('conformance'),
-    /** The slip that was asked about, and the figure that was offered, in `slipUnit` or else in `unit`. */
-    slipKind: text('slip_kind').$type<ReadingSlipKind | 'inch' | 'foot-inch'>(),
+    slipKind: text('slip_kind').$type<'decimal' | 'inch' | 'foot-inch'>(),
     slipLikely: real('slip_likely'),
-    slipUnit: text('slip_unit').$type<Unit>(),
-    /** What was typed, where the figure that was offered took its place. */
-    typedText: text('typed_text'),
-    typedUnit: text('typed_unit').$type<Unit>(),
     by: text('by')
       .notNull()
       .references(() => staff.id),

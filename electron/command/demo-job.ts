@@ -221,7 +221,7 @@ async function rebuild(shop: OpenShop, jobId: string): Promise<string> {
   return slip;
 }
 
-/** A slip of ten at the coil: the desk asks, and what it offers is taken; what was typed stays. */
+/** A slip of ten at the coil: the desk asks, nothing is written, and the gap is read again. */
 async function questionedGap({ desk }: OpenShop, { jobId, by }: BenchJob, gaugeId: string) {
   const reading = {
     by,
@@ -236,11 +236,6 @@ async function questionedGap({ desk }: OpenShop, { jobId, by }: BenchJob, gaugeI
   if (!isDefined || error.code !== 'READING_QUESTIONED')
     throw new Error('A coil air gap of 0.03 mm should have been questioned.');
   const { likely, unit } = error.data;
-  await desk.bench.record({
-    ...reading,
-    text: '0.3',
-    typed: { text: '0.03', unit: reading.unit },
-  });
   return `Coil air gap, leg 1: 0.03 mm was questioned (${likely} ${unit}?), not written; 0.3 mm recorded.`;
 }
 

@@ -277,8 +277,6 @@ export interface ReadingLine {
   place: string;
   /** As typed, with its unit: `0.3 mm`. */
   asTyped: string;
-  /** What was typed at first, where a likelier value that was offered was taken: `0.03 mm`. Empty otherwise. */
-  typedFirst: string;
   /** In the other unit, if the shop asks for both: `0.012 in`. Empty otherwise. */
   converted: string;
   /** `0.2 to 0.4 mm, aim 0.3`. */

@@ -14,8 +14,6 @@ import { FeaturePanel } from './feature-panel.tsx';
 import { HoldPoints } from './hold-points.tsx';
 import { SheetList, type Station } from './sheet-list.tsx';
 import { nextPlace } from './sheet-reading.ts';
-import { UnansweredElsewhere } from './unanswered-elsewhere.tsx';
-import { type QueueInUse, useReadingQueue } from './use-reading-queue.ts';
 
 /** The sheet on the left, what is being done on the right. The address says which. */
 export function BenchView({
@@ -35,8 +33,6 @@ export function BenchView({
   const asked = parameters.get('at');
   const at = asked === null ? start : stationOf(sheet, asked, phase);
   const go = (to: Station) => setParameters({ at: to });
-  // Here and not at the feature: whoever goes on to the next one leaves no reading behind.
-  const readings = useReadingQueue();
   return (
     <Stack gap="md">
       {sheet.closed && (
@@ -45,7 +41,6 @@ export function BenchView({
         </Alert>
       )}
       <Cautions />
-      <UnansweredElsewhere queue={readings.queue} at={at} onGo={go} />
       <div className={classes.layout}>
         <SheetList sheet={sheet} phase={phase} at={at} onGo={go} />
         <section aria-label="At the bench">
@@ -56,7 +51,6 @@ export function BenchView({
             at={at}
             phase={phase}
             onGo={go}
-            readings={readings}
           />
         </section>
       </div>
@@ -81,7 +75,6 @@ function At(props: {
   readonly at: Station;
   readonly phase: Phase;
   readonly onGo: (to: Station) => void;
-  readonly readings: QueueInUse;
 }) {
   const { sheet, at, phase } = props;
   const gauges = useQuery(deskQuery.bench.gauges.queryOptions({ input: {} }));
@@ -121,7 +114,6 @@ function At(props: {
           phase={phase}
           gauges={list}
           next={next}
-          readings={props.readings}
           onNext={() => props.onGo(next ?? 'hold-points')}
         />
       )}

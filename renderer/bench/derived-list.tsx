@@ -52,7 +52,7 @@ export function DerivedList({
                   <Text size="sm" c="dimmed">
                     {figure.largest !== null && 'tightest to loosest spot; '}
                     {uncertaintyOf(figure) === 0
-                      ? 'no uncertainty known'
+                      ? 'no gauge named: taken as exact'
                       : `give or take ${amountWords(uncertaintyOf(figure), unit)}`}
                   </Text>
                 </Table.Td>

@@ -1,5 +1,5 @@
 import { Paper, Stack, Text, Title } from '@mantine/core';
-import { type ReactNode, useRef, useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import type {
   BenchSheet,
   FeatureOnSheet,
@@ -10,7 +10,6 @@ import type { EngineModelId, JobCode } from '../../shared/contract/ids.ts';
 import { type LashPosition, wantsPosition } from '../../shared/work/bench/lash-position.ts';
 import type { Feature, MeasuredFeature } from '../../shared/work/features.ts';
 import type { Phase } from '../../shared/work/vocabulary.ts';
-import { Aftermath } from './aftermath.tsx';
 import { AllMeasured } from './all-measured.tsx';
 import { useFeatureHabit } from './bench-habits.ts';
 import { DecidedSize } from './decided-size.tsx';
@@ -21,9 +20,7 @@ import { AskLashPosition, LashPositionLine } from './lash-position-choice.tsx';
 import { featurePicture, spotOf } from './pictures/feature-picture.tsx';
 import { PlaceList } from './place-list.tsx';
 import { ReadingEntry } from './reading-entry.tsx';
-import { placesTaken, type SentReading } from './reading-queue.ts';
-import { heldInPhase, lastReading, nextPlace, standingReading, targetOf } from './sheet-reading.ts';
-import type { QueueInUse } from './use-reading-queue.ts';
+import { heldInPhase, nextPlace, standingReading, targetOf } from './sheet-reading.ts';
 
 /** What follows from a feature's readings, shown below them. */
 const FOLLOWS: Partial<Record<MeasuredFeature, readonly Feature[]>> = {
@@ -52,7 +49,6 @@ interface FeaturePanelProps {
   readonly gauges: Gauge[];
   /** The feature after this one; null at the end of the list. */
   readonly next: MeasuredFeature | null;
-  readonly readings: QueueInUse;
   readonly onNext: () => void;
 }
 
@@ -65,9 +61,6 @@ export function FeaturePanel(props: FeaturePanelProps) {
   const [positions, setPositions] = useState<ReadonlyMap<number, LashPosition>>(new Map());
   const [at, setAt] = useState<string | null>(() => nextPlace(feature.places, phase)?.key ?? null);
   const [correcting, setCorrecting] = useState<Reading | null>(null);
-  const [texts, setTexts] = useState<ReadonlyMap<string, string>>(new Map());
-  const field = useRef<HTMLInputElement>(null);
-  const { queue, send, settle } = props.readings;
   const place = feature.places.find(({ key }) => key === at) ?? null;
   const cylinder = place?.cylinder ?? 1;
   const asksPosition = wantsPosition(feature.feature);
@@ -79,56 +72,6 @@ export function FeaturePanel(props: FeaturePanelProps) {
       else after.set(cylinder, to);
       return after;
     });
-  const setText = (key: string, text: string) =>
-    setTexts((before) => new Map(before).set(key, text));
-  const text = place === null ? '' : (texts.get(place.key) ?? '');
-  const mine = ({ input }: SentReading) => input.feature === feature.feature;
-  const taken = placesTaken(queue, feature.feature, phase);
-  const goTo = (key: string | null) => {
-    setCorrecting(null);
-    setAt(key);
-  };
-  const correct = (reading: Reading) => {
-    setCorrecting(reading);
-    setAt(reading.place);
-  };
-  /** The place of a reading that was not recorded comes back, with its text. */
-  const bringBack = ({ id, input }: SentReading) => {
-    settle(id);
-    setText(input.place, (input.typed ?? input).text);
-    const corrected = feature.places
-      .flatMap(({ readings }) => readings)
-      .find((reading) => reading.id === input.supersedes);
-    setCorrecting(corrected ?? null);
-    setAt(input.place);
-    field.current?.focus();
-  };
-  const sendTyped = (typed: string) => {
-    if (place === null) return;
-    const held = heldInPhase(feature.feature, place, correcting?.phase ?? phase);
-    setText(place.key, '');
-    send({
-      label: place.label,
-      band: { low: held.low, high: held.high },
-      input: {
-        jobId: sheet.jobId,
-        feature: feature.feature,
-        place: place.key,
-        // A correction stays in the phase of what it corrects.
-        phase: correcting?.phase ?? phase,
-        text: typed,
-        unit: habit.unit,
-        gaugeId: habit.gauge?.id ?? null,
-        temperature,
-        position,
-        keepAsTyped: false,
-        typed: null,
-        supersedes: correcting?.id ?? null,
-      },
-    });
-    // At once, and not when the desk has answered: the next reading may be on its way already.
-    goTo(nextPlace(feature.places, phase, place.key, taken)?.key ?? null);
-  };
   const picture = featurePicture(feature, {
     now: place === null ? null : spotOf(place.key),
     done: new Set(
@@ -139,18 +82,6 @@ export function FeaturePanel(props: FeaturePanelProps) {
   });
   const follows = sheet.derived.filter(
     (figure) => figure.phase === phase && FOLLOWS[feature.feature]?.includes(figure.feature),
-  );
-  const unanswered = [...queue.asked, ...queue.refused].some(mine);
-  const aftermath = (
-    <Aftermath
-      readings={props.readings}
-      mine={mine}
-      last={lastReading(feature.places, phase)}
-      typing={text !== ''}
-      onBack={bringBack}
-      onTypedOn={() => field.current?.focus()}
-      onCorrect={correct}
-    />
   );
 
   return (
@@ -167,15 +98,12 @@ export function FeaturePanel(props: FeaturePanelProps) {
       <DecidedSize feature={feature} phase={phase} cylinders={sheet.cylinders} />
       {!sheet.closed && (
         <Paper withBorder p="md">
-          {place === null && unanswered ? (
-            aftermath
-          ) : place === null ? (
+          {place === null ? (
             <AllMeasured
               jobCode={props.jobCode}
               phase={phase}
               next={props.next}
               onNext={props.onNext}
-              last={aftermath}
             />
           ) : asksPosition && position === null ? (
             <AskLashPosition
@@ -185,19 +113,21 @@ export function FeaturePanel(props: FeaturePanelProps) {
             />
           ) : (
             <ReadingEntry
+              jobId={sheet.jobId}
               feature={feature}
-              place={place}
+              place={heldInPhase(feature.feature, place, phase)}
               phase={phase}
               gauge={habit.gauge}
               unit={habit.unit}
               onUnit={habit.chooseUnit}
-              text={text}
-              onText={(typed) => setText(place.key, typed)}
-              field={field}
+              temperature={temperature}
+              position={position}
               correcting={correcting}
-              onSend={sendTyped}
+              onRecorded={() => {
+                setCorrecting(null);
+                setAt(nextPlace(feature.places, phase, place.key)?.key ?? null);
+              }}
               onCancelCorrection={() => setCorrecting(null)}
-              aftermath={aftermath}
               picture={picture === null ? null : <WithOrder feature={feature}>{picture}</WithOrder>}
             >
               {position !== null && (
@@ -222,9 +152,14 @@ export function FeaturePanel(props: FeaturePanelProps) {
         gauges={props.gauges}
         now={sheet.closed ? null : at}
         closed={sheet.closed}
-        underWay={queue.waiting.filter(mine)}
-        onChoose={(chosen) => goTo(chosen.key)}
-        onCorrect={correct}
+        onChoose={(chosen) => {
+          setCorrecting(null);
+          setAt(chosen.key);
+        }}
+        onCorrect={(chosen, reading) => {
+          setCorrecting(reading);
+          setAt(chosen.key);
+        }}
       />
       {follows.length > 0 && (
         <section aria-label="What follows from these readings">

@@ -2,9 +2,9 @@ import { Anchor, Group, NumberInput, Select, Text } from '@mantine/core';
 import { IconAlertTriangle } from '@tabler/icons-react';
 import { Link } from 'react-router';
 import type { Gauge } from '../../shared/contract/bench/index.ts';
+import { unitLabel } from '../../shared/trade/index.ts';
 import classes from './bench.module.css';
 import { rangeWords, reaches, reachingFirst } from './gauge-range.ts';
-import { goodTo } from './stated-error.ts';
 
 const standingWord = (gauge: Gauge): string =>
   gauge.foundBadOn !== null
@@ -59,10 +59,11 @@ export function GaugeChoice(props: {
       </Group>
       <Text size="sm" c="dimmed" mt={4}>
         {gauge === null ? (
-          'No gauge named: a reading counts as one of a usual gauge, to the last digit typed. '
+          'Without a gauge the verdict takes a reading as exact. '
         ) : (
           <>
-            Good to {goodTo(gauge)}, range {rangeWords(gauge)}.{' '}
+            Good to ±{Number(gauge.uncertainty.toPrecision(2))} {unitLabel(gauge.unit)}, range{' '}
+            {rangeWords(gauge)}.{' '}
           </>
         )}
         <Anchor component={Link} to={gauge === null ? '/gauges' : `/gauge/${gauge.id}`} inherit>

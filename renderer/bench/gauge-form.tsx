@@ -12,7 +12,6 @@ import { useBy } from '../common/station.tsx';
 import { useDraft } from '../common/use-draft.ts';
 import { useWrite } from '../common/use-write.ts';
 import type { BenchUnit } from './bench-habits.ts';
-import { shareOf, typedError } from './stated-error.ts';
 
 interface GaugeDraft {
   name: string;
@@ -21,14 +20,7 @@ interface GaugeDraft {
   rangeLow: string;
   rangeHigh: string;
   resolution: string;
-  /** An amount, or per cent: `4 %`. */
   maxError: string;
-  /** What per cent are of; of what it reads unless it is said. */
-  ofFullScale?: boolean;
-  /** Optional: empty where the papers say nothing. */
-  repeatability?: string;
-  settingMaster?: string;
-  settingError?: string;
   /** Of a torque wrench, mm; empty when nobody has measured it. */
   length?: string;
   calibratedOn: string | null;
@@ -55,11 +47,6 @@ const USUAL_UNIT: Partial<Record<GaugeKind, BenchUnit>> = {
   ohmmeter: 'Ω',
   tachometer: 'rpm',
 };
-
-/** Figures that the papers of many gauges don't state. */
-const OPTIONAL = ['repeatability', 'settingError'] as const;
-const isOptionalFigure = (text: string): boolean =>
-  text.trim() === '' || (decimal(text) ?? -1) >= 0;
 
 const Kind = z.enum(GAUGE_KINDS);
 const Unit = z.enum(SPECIFICATION_UNITS);
@@ -99,14 +86,12 @@ function Fields({ onClose }: { readonly onClose: () => void }) {
     const rangeLow = decimal(draft.rangeLow);
     const rangeHigh = decimal(draft.rangeHigh);
     const resolution = decimal(draft.resolution);
-    const error = typedError(draft.maxError);
+    const maxError = decimal(draft.maxError);
     setTried(true);
-    if (OPTIONAL.some((key) => !isOptionalFigure(draft[key] ?? ''))) return;
-    const setByMaster = draft.kind !== 'torque-wrench';
     const typedLength = draft.kind === 'torque-wrench' ? (draft.length ?? '') : '';
     const length = decimal(typedLength);
     if (typedLength.trim() !== '' && length === null) return;
-    if (rangeLow === null || rangeHigh === null || resolution === null || error === null) return;
+    if (rangeLow === null || rangeHigh === null || resolution === null || maxError === null) return;
     add.mutate(
       {
         by,
@@ -116,15 +101,7 @@ function Fields({ onClose }: { readonly onClose: () => void }) {
         rangeLow,
         rangeHigh,
         resolution,
-        maxError: error.value,
-        errorKind: !error.inPerCent
-          ? 'absolute'
-          : draft.ofFullScale === true
-            ? 'of-full-scale'
-            : 'of-reading',
-        repeatability: decimal(draft.repeatability ?? '') ?? 0,
-        settingMaster: setByMaster ? (draft.settingMaster ?? '') : '',
-        settingError: setByMaster ? (decimal(draft.settingError ?? '') ?? 0) : 0,
+        maxError,
         length,
         calibratedOn: draft.calibratedOn,
         calibrationDue: draft.calibrationDue,
@@ -139,7 +116,7 @@ function Fields({ onClose }: { readonly onClose: () => void }) {
     );
   };
   const figure = (
-    key: 'rangeLow' | 'rangeHigh' | 'resolution',
+    key: 'rangeLow' | 'rangeHigh' | 'resolution' | 'maxError',
     label: string,
     description?: string,
   ) => (
@@ -153,21 +130,6 @@ function Fields({ onClose }: { readonly onClose: () => void }) {
       error={tried && decimal(draft[key]) === null ? 'Type a number, such as 0.01.' : errors[key]}
     />
   );
-  const optional = (key: (typeof OPTIONAL)[number], label: string, description: string) => (
-    <TextInput
-      label={label}
-      description={description}
-      inputMode="decimal"
-      value={draft[key] ?? ''}
-      onChange={(event) => set({ [key]: event.currentTarget.value })}
-      error={
-        tried && !isOptionalFigure(draft[key] ?? '')
-          ? 'Type a number, such as 0.002, or leave it empty.'
-          : errors[key]
-      }
-    />
-  );
-  const inPerCent = typedError(draft.maxError)?.inPerCent === true;
   return (
     <form onSubmit={submit} onInvalidCapture={() => setTried(true)}>
       <Stack>
@@ -198,31 +160,7 @@ function Fields({ onClose }: { readonly onClose: () => void }) {
           {figure('rangeLow', 'Range from')}
           {figure('rangeHigh', 'Range to')}
           {figure('resolution', 'Smallest step', 'One step of its scale or display')}
-          <TextInput
-            label={inPerCent ? 'Largest error' : `Largest error, ${unit}`}
-            description="As its papers allow: an amount, or per cent such as 4 %"
-            inputMode="text"
-            required
-            value={draft.maxError}
-            onChange={(event) => set({ maxError: event.currentTarget.value })}
-            error={
-              tried && typedError(draft.maxError) === null
-                ? 'Type a number, such as 0.01, or per cent, such as 4 %.'
-                : errors.maxError
-            }
-          />
-          {inPerCent && (
-            <NativeSelect
-              size="md"
-              label="Per cent of"
-              data={[
-                { value: 'reading', label: shareOf(draft.kind) },
-                { value: 'full-scale', label: 'full scale, the end of its range' },
-              ]}
-              value={draft.ofFullScale === true ? 'full-scale' : 'reading'}
-              onChange={(event) => set({ ofFullScale: event.currentTarget.value === 'full-scale' })}
-            />
-          )}
+          {figure('maxError', 'Largest error', 'As its maker or its certificate allows')}
           {draft.kind === 'torque-wrench' && (
             <TextInput
               label="Length, mm"
@@ -236,27 +174,6 @@ function Fields({ onClose }: { readonly onClose: () => void }) {
                   : errors.length
               }
             />
-          )}
-          {draft.kind !== 'torque-wrench' && (
-            <>
-              {optional(
-                'repeatability',
-                `Repeatability, ${unit}`,
-                'Standard deviation, where its papers say one. Optional',
-              )}
-              <TextInput
-                label="Setting master"
-                description="The ring or rod that it is set by. Optional"
-                value={draft.settingMaster ?? ''}
-                onChange={(event) => set({ settingMaster: event.currentTarget.value })}
-                error={errors.settingMaster}
-              />
-              {optional(
-                'settingError',
-                `Largest error of the setting master, ${unit}`,
-                'As its certificate says. Optional',
-              )}
-            </>
           )}
           <DateField
             label="Calibrated on"

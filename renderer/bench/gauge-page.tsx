@@ -5,7 +5,7 @@ import { useState } from 'react';
 import { Link, useParams } from 'react-router';
 import type { Gauge, GaugeCheck } from '../../shared/contract/bench/index.ts';
 import { GaugeId } from '../../shared/contract/ids.ts';
-import { largestErrorAt, unitLabel } from '../../shared/trade/index.ts';
+import { unitLabel } from '../../shared/trade/index.ts';
 import { GAUGE_KIND_LABELS } from '../../shared/work/vocabulary.ts';
 import { deskQuery } from '../common/desk.ts';
 import { useFormat } from '../common/format.ts';
@@ -14,7 +14,6 @@ import classes from './bench.module.css';
 import { CalibrationBadge } from './calibration-badge.tsx';
 import { GaugeCheckForm } from './gauge-check-form.tsx';
 import { GaugeTouched } from './gauge-touched.tsx';
-import { errorWords, goodTo } from './stated-error.ts';
 import { WrenchLength } from './wrench-length.tsx';
 
 /** One gauge: how good it is and why, its checks, and the readings that hang on them. */
@@ -99,51 +98,22 @@ const figure = (value: number): string => String(Number(value.toPrecision(2)));
 /** How good a reading is and how that comes about: the maths that every verdict uses. */
 function Uncertainty({ gauge }: { readonly gauge: Gauge }) {
   const unit = unitLabel(gauge.unit);
-  if (gauge.kind === 'torque-wrench') return <WrenchGoodTo gauge={gauge} />;
   const step = gauge.resolution / 2 / Math.sqrt(3);
-  const largest = largestErrorAt(gauge, gauge.rangeHigh);
-  const error = largest / Math.sqrt(3);
-  const others = [
-    ...(gauge.settingError > 0 ? [gauge.settingError / Math.sqrt(3)] : []),
-    ...(gauge.repeatability > 0 ? [gauge.repeatability] : []),
-  ];
+  const error = gauge.maxError / Math.sqrt(3);
   return (
     <Paper withBorder p="md" component="section" aria-labelledby="good-to">
       <Title order={2} id="good-to" size="h3">
-        Good to {goodTo(gauge)}
+        Good to ±{figure(gauge.uncertainty)} {unit}
       </Title>
       <Text maw="72ch" mt={4}>
-        Half a step of {gauge.resolution} {unit} and a largest error of {errorWords(gauge)}
-        {gauge.errorKind === 'absolute' ? '' : ` (${figure(largest)} ${unit})`} may each lie
-        anywhere in their width, so each counts divided by √3: {figure(step)} and {figure(error)}{' '}
-        {unit}.
-        {gauge.settingError > 0 &&
-          ` So does what it is set by (${gauge.settingMaster || 'its setting master'}, ±${gauge.settingError} ${unit}).`}
-        {gauge.repeatability > 0 && ` It repeats to ${gauge.repeatability} ${unit}.`} Together √(
-        {[step, error, ...others].map((part) => `${figure(part)}²`).join(' + ')}) ={' '}
+        Half a step of {gauge.resolution} {unit} and a largest error of {gauge.maxError} {unit} may
+        each lie anywhere in their width, so each counts divided by √3: {figure(step)} and{' '}
+        {figure(error)} {unit}. Together √({figure(step)}² + {figure(error)}²) ={' '}
         {figure(gauge.uncertainty / 2)} {unit}, and twice that covers about 95 of 100 readings.
       </Text>
       <Text size="sm" c="dimmed" mt={4}>
         JCGM 100 (GUM) 4.3.7 and 5.1.2, k = 2. Readings of one place that are repeated add their
         scatter at the bench.
-      </Text>
-    </Paper>
-  );
-}
-
-/** A wrench is set and not read: what counts is how far it may let go from its setting. */
-function WrenchGoodTo({ gauge }: { readonly gauge: Gauge }) {
-  return (
-    <Paper withBorder p="md" component="section" aria-labelledby="good-to">
-      <Title order={2} id="good-to" size="h3">
-        Good to {goodTo(gauge)}
-      </Title>
-      <Text maw="72ch" mt={4}>
-        A torque is set, not read. The verdict is within when all that this wrench may give at its
-        setting lies inside the band; the bench says which settings that leaves.
-      </Text>
-      <Text size="sm" c="dimmed" mt={4}>
-        ISO 6789-1: deviation of the setting from the true torque, as a share of the true one.
       </Text>
     </Paper>
   );

@@ -12,7 +12,6 @@ import { Empty, Page, QueryView } from '../common/page.tsx';
 import { Sheet } from '../common/sheet.tsx';
 import { CalibrationBadge } from './calibration-badge.tsx';
 import { GaugeForm } from './gauge-form.tsx';
-import { errorWords, goodTo } from './stated-error.ts';
 
 /** The shop's gauges: what each can tell apart, and whether its calibration still holds. */
 export function GaugesPage() {
@@ -34,7 +33,7 @@ export function GaugesPage() {
           list.length === 0 ? (
             <Empty
               title="No gauges yet"
-              hint="Add the micrometer, the bore gauge, the leaves and the torque wrench that you measure with. Smallest step and largest error stand in their papers, a torque wrench’s in per cent."
+              hint="Add the micrometer, the bore gauge, the leaves and the torque wrench that you measure with. Resolution and largest error stand in their papers."
               action={add}
             />
           ) : (
@@ -84,8 +83,12 @@ function GaugeRow({ gauge }: { readonly gauge: Gauge }) {
       <Table.Td style={{ whiteSpace: 'nowrap' }}>
         {gauge.resolution} {unit}
       </Table.Td>
-      <Table.Td style={{ whiteSpace: 'nowrap' }}>{errorWords(gauge)}</Table.Td>
-      <Table.Td style={{ whiteSpace: 'nowrap' }}>{goodTo(gauge)}</Table.Td>
+      <Table.Td style={{ whiteSpace: 'nowrap' }}>
+        {gauge.maxError} {unit}
+      </Table.Td>
+      <Table.Td style={{ whiteSpace: 'nowrap' }}>
+        ±{Number(gauge.uncertainty.toPrecision(2))} {unit}
+      </Table.Td>
       <Table.Td>
         <CalibrationBadge gauge={gauge} />
         <Text size="sm" c="dimmed">

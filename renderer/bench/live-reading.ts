@@ -1,24 +1,18 @@
-import { parseReading, toBase, type Unit } from '../../shared/trade/index.ts';
-import type { GaugeInHand } from '../../shared/work/bench/gauge-remark.ts';
-import { judgeReading } from '../../shared/work/bench/judge-reading.ts';
 import {
-  questionReading,
-  type ReadingQuestion,
-  type ReadingToQuestion,
-} from '../../shared/work/bench/question-reading.ts';
-import { readingUncertainty } from '../../shared/work/bench/reading-uncertainty.ts';
-import type { PlaceBand, ReadingVerdict } from '../../shared/work/bench/reading-verdict.ts';
-import type { Feature } from '../../shared/work/features.ts';
-
-export interface TypedReading {
-  readonly text: string;
-  /** What it is in when no unit is typed. */
-  readonly unit: Unit;
-  readonly feature: Feature;
-  /** Limits in the base unit, and the share of a torque stage. */
-  readonly place: PlaceBand & { readonly share: number };
-  readonly gauge: GaugeInHand | null;
-}
+  BASE_UNIT_OF,
+  convert,
+  dimensionOf,
+  parseReading,
+  type Slip,
+  suspectSlip,
+  toBase,
+  type Unit,
+} from '../../shared/trade/index.ts';
+import {
+  type PlaceBand,
+  type ReadingVerdict,
+  verdictOn,
+} from '../../shared/work/bench/reading-verdict.ts';
 
 /** What can be said of a reading while it is being typed, before the desk has it. */
 export type LiveReading =
@@ -30,50 +24,45 @@ export type LiveReading =
       readonly unit: Unit;
       /** In the base unit. */
       readonly valueBase: number;
-      /** Expanded (k = 2), base unit. */
-      readonly uncertainty: number;
       readonly verdict: ReadingVerdict;
       readonly conformance: number | null;
-      readonly slip: ReadingQuestion | null;
+      /** `likely` in the unit typed. */
+      readonly slip: Slip | null;
     };
 
 /**
  * Reads, converts, compares and judges what stands in the field, as the desk will when it is recorded.
- * @param asked what a question about it goes by: the limits of its phase and the readings beside it
+ * @param band limits in the base unit
+ * @param uncertaintyBase expanded (k = 2), base unit; 0 without a gauge
+ * @param suspect names the slip that would explain a value, base unit; by the band unless it is given
  */
 export function liveReading(
-  { text, unit, feature, place, gauge }: TypedReading,
-  asked: Pick<ReadingToQuestion, 'low' | 'high' | 'wearLimit' | 'others'>,
+  text: string,
+  unit: Unit,
+  band: PlaceBand,
+  uncertaintyBase: number,
+  suspect: (valueBase: number) => Slip | null = (valueBase) => againstBand(valueBase, band),
 ): LiveReading {
   if (text.trim() === '') return { state: 'empty' };
   try {
     const { value, unit: typed } = parseReading(text, unit);
     const valueBase = toBase(value, typed);
-    const uncertainty = readingUncertainty({ feature, text, value, unit: typed, gauge });
     return {
       state: 'read',
       value,
       unit: typed,
       valueBase,
-      uncertainty,
-      ...judgeReading({
-        feature,
-        share: place.share,
-        value: valueBase,
-        band: place,
-        uncertainty,
-        gauge,
-      }),
-      slip: questionReading({
-        text,
-        unit,
-        feature,
-        ...asked,
-        resolution: gauge?.unit === unit ? gauge.resolution : null,
-      }),
+      ...verdictOn(valueBase, band, uncertaintyBase),
+      slip: inTyped(suspect(valueBase), typed),
     };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     return { state: 'unreadable', reason: error.message };
   }
 }
+
+const againstBand = (valueBase: number, { low, high }: PlaceBand): Slip | null =>
+  suspectSlip(valueBase, { low: low ?? undefined, high: high ?? undefined });
+
+const inTyped = (slip: Slip | null, typed: Unit): Slip | null =>
+  slip && { ...slip, likely: convert(slip.likely, BASE_UNIT_OF[dimensionOf(typed)], typed) };

@@ -2,13 +2,10 @@ import { Stack, Text, VisuallyHidden } from '@mantine/core';
 import { useDebouncedValue } from '@mantine/hooks';
 import type { Gauge } from '../../shared/contract/bench/index.ts';
 import { display, type Unit, unitLabel } from '../../shared/trade/index.ts';
-import { settingsLeftWords } from '../../shared/work/bench/judge-reading.ts';
-import { likelyFigure } from '../../shared/work/bench/slip-words.ts';
-import { isTorque } from '../../shared/work/bench/torque-check.ts';
-import type { MeasuredFeature } from '../../shared/work/features.ts';
+import { likelyReading } from '../../shared/work/bench/likely-reading.ts';
 import { VerdictBadge } from '../common/badges.tsx';
 import { BandBar } from '../common/measure/band-bar.tsx';
-import { goodToWords, hasBand, verdictSentence } from '../common/measure/measure-words.ts';
+import { hasBand, verdictSentence } from '../common/measure/measure-words.ts';
 import classes from './bench.module.css';
 import type { BenchUnit } from './bench-habits.ts';
 import type { LiveReading } from './live-reading.ts';
@@ -20,27 +17,24 @@ import { type PlaceOnSheet, targetOf } from './sheet-reading.ts';
 export function LiveVerdict({
   text,
   live,
-  feature,
   place,
   unit,
+  uncertainty,
   gauge,
 }: {
   /** What stands in the field. */
   readonly text: string;
   readonly live: LiveReading;
-  readonly feature: MeasuredFeature;
   readonly place: PlaceOnSheet;
   readonly unit: BenchUnit;
+  /** Expanded, base unit. */
+  readonly uncertainty: number;
   readonly gauge: Gauge | null;
 }) {
   const read = live.state === 'read' ? live : null;
-  const uncertainty = read?.uncertainty ?? 0;
   const target = targetOf(place);
-  const set = isTorque(feature);
   const [rested] = useDebouncedValue(text, 450);
   const settled = rested === text;
-  const leaves = set && place.share === 1 ? settingsLeftWords(place, gauge, unit) : '';
-  const left = leaves === '' ? '' : `${leaves[0]?.toUpperCase()}${leaves.slice(1)}.`;
   const words =
     read === null
       ? ''
@@ -50,25 +44,17 @@ export function LiveVerdict({
             : verdictSentence(
                 { ...place, value: read.valueBase, uncertainty, verdict: read.verdict },
                 unit,
-                set ? 'wrench' : 'gauge',
               ),
-          read.verdict === 'too-close' && !set
-            ? whatSettles(read.valueBase, place, gauge, unit)
-            : '',
+          read.verdict === 'too-close' ? whatSettles(read.valueBase, place, gauge, unit) : '',
           inWords(read, unit),
-          left,
-          read.verdict === 'no-band' || gauge !== null
-            ? ''
-            : `No gauge named: taken as good to ±${goodToWords(uncertainty, unit)}.`,
+          read.verdict === 'no-band' || gauge !== null ? '' : 'No gauge chosen: taken as exact.',
         ]
           .filter((part) => part !== '')
           .join(' ');
   const slip =
     read === null || read.slip === null
       ? ''
-      : read.slip.likely === null
-        ? 'No part of this kind reads that: a slip?'
-        : `A slip, and ${likelyFigure(read.slip.likely)} ${unitLabel(read.slip.unit)} is meant?`;
+      : `${likelyReading(read.slip, read.unit)} ${unitLabel(read.unit)} would ${hasBand(place) ? 'lie inside' : 'agree with what stands beside it'}: a slip?`;
   return (
     <Stack gap={4}>
       {hasBand(place) && (

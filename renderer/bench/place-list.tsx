@@ -8,7 +8,6 @@ import { useFormat } from '../common/format.ts';
 import classes from './bench.module.css';
 import type { BenchUnit } from './bench-habits.ts';
 import { CurrentReading, EarlierReading } from './reading-lines.tsx';
-import type { SentReading } from './reading-queue.ts';
 import { repeatedWords } from './settle-words.ts';
 import { type PlaceOnSheet, standingReading, targetOf } from './sheet-reading.ts';
 
@@ -20,10 +19,8 @@ interface PlaceListProps {
   /** Key of the place to be measured now. */
   readonly now: string | null;
   readonly closed: boolean;
-  /** Readings that the desk has not answered yet. */
-  readonly underWay: readonly SentReading[];
   readonly onChoose: (place: PlaceOnSheet) => void;
-  readonly onCorrect: (reading: Reading) => void;
+  readonly onCorrect: (place: PlaceOnSheet, reading: Reading) => void;
 }
 
 /** The places of a feature one below another, each with every reading it ever had. */
@@ -51,13 +48,6 @@ export function PlaceList(props: PlaceListProps) {
             </span>
           </UnstyledButton>
           <div className={classes.readings}>
-            {props.underWay
-              .filter(({ input }) => input.place === place.key)
-              .map(({ id, input }) => (
-                <Text key={id} size="sm" c="dimmed" className={classes.notMeasured}>
-                  {asTyped(input)}, being recorded …
-                </Text>
-              ))}
             {standingReading(place, phase) === undefined && (
               <Text size="sm" c="dimmed" className={classes.notMeasured}>
                 not measured
@@ -72,7 +62,7 @@ export function PlaceList(props: PlaceListProps) {
                   reading={reading}
                   place={place}
                   gauge={gaugeOf(reading, props.gauges)}
-                  onCorrect={props.closed ? null : () => props.onCorrect(reading)}
+                  onCorrect={props.closed ? null : () => props.onCorrect(place, reading)}
                 />
               ),
             )}

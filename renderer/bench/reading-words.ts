@@ -2,9 +2,9 @@ import type { Reading, Verdict } from '../../shared/contract/bench/index.ts';
 import { display, type Unit } from '../../shared/trade/index.ts';
 import { limitsInPhase } from '../../shared/work/bench/deciding/decided-limits.ts';
 import { LASH_POSITION_LABELS } from '../../shared/work/bench/lash-position.ts';
+import { likelyReading } from '../../shared/work/bench/likely-reading.ts';
 import { otherUnit } from '../../shared/work/bench/reading-in-words.ts';
 import { isWornButGood, WORN_BUT_GOOD } from '../../shared/work/bench/reading-verdict.ts';
-import { keptWords, takenWords } from '../../shared/work/bench/slip-words.ts';
 import { bandWords } from '../common/measure/measure-words.ts';
 import { heldInPhase, type PlaceOnSheet } from './sheet-reading.ts';
 
@@ -46,8 +46,9 @@ export const remarksOn = (reading: Reading, place: PlaceOnSheet): string[] => {
       ? WORN_BUT_GOOD
       : '',
     reading.gaugeRemark,
-    reading.questioned === null ? '' : keptWords(reading.questioned),
-    reading.typed === null ? '' : takenWords({ ...reading, typed: reading.typed }),
+    reading.questioned === null
+      ? ''
+      : `kept as typed; ${likelyReading(reading.questioned, reading.unit)} was asked about`,
     reading.low === now.low && reading.high === now.high
       ? ''
       : `judged by ${bandWords(reading, reading.unit)}; ${place.decided === null ? 'the spec book has moved on' : 'another size was decided since'}`,

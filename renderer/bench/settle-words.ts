@@ -1,6 +1,5 @@
 import type { Gauge, Reading } from '../../shared/contract/bench/index.ts';
 import {
-  largestErrorAt,
   repeated,
   type Settling,
   settle,
@@ -16,15 +15,11 @@ import { VERDICT_WORDS } from './reading-words.ts';
 
 const given = ({ low, high }: SheetBand) => ({ low: low ?? undefined, high: high ?? undefined });
 
-/** The gauge's figures at a value, all in the base unit. */
-const partsOf = (gauge: Gauge, value: number) => {
-  const { unit, resolution, settingError } = gauge;
-  const shown = value / toBase(1, unit);
-  return {
-    resolution: toBase(resolution, unit),
-    maxError: toBase(Math.hypot(largestErrorAt(gauge, shown), settingError), unit),
-  };
-};
+/** The gauge's two figures in the base unit. */
+const partsOf = ({ resolution, maxError, unit }: Gauge) => ({
+  resolution: toBase(resolution, unit),
+  maxError: toBase(maxError, unit),
+});
 
 function settlingWords(settling: Settling, unit: Unit): string {
   switch (settling.by) {
@@ -47,13 +42,7 @@ export function whatSettles(
   unit: Unit,
 ): string {
   if (gauge === null || (band.low === null && band.high === null)) return '';
-  const settling = settle({
-    value,
-    ...given(band),
-    gauge: partsOf(gauge, value),
-    repeatability: toBase(gauge.repeatability, gauge.unit),
-  });
-  return settlingWords(settling, unit);
+  return settlingWords(settle({ value, ...given(band), gauge: partsOf(gauge) }), unit);
 }
 
 /**
@@ -73,7 +62,7 @@ export function repeatedWords(
   const settling = settle({
     value: mean,
     ...given(band),
-    gauge: partsOf(gauge, mean),
+    gauge: partsOf(gauge),
     repeatability: deviation,
     readings: readings.length,
   });

@@ -36,7 +36,6 @@ function reading(
     verdict: 'within',
     conformance: 1,
     questioned: null,
-    typed: null,
     specificationId: null,
     by: 'Ada Ferrow',
     at: new Date(Date.UTC(2026, 2, 2, 9, made)).toISOString(),

@@ -16,32 +16,20 @@ export const standingReading = (place: PlaceOnSheet, phase: Phase): Reading | un
     .toSorted((a, b) => a.at.localeCompare(b.at))
     .at(-1);
 
-/** The reading of a phase that was recorded last at any of the places; null before the first. */
-export const lastReading = (places: readonly PlaceOnSheet[], phase: Phase): Reading | null =>
-  places
-    .flatMap((place) => standingReading(place, phase) ?? [])
-    .toSorted((a, b) => a.at.localeCompare(b.at) || a.id.localeCompare(b.id))
-    .at(-1) ?? null;
-
 /**
  * The place wanted next: the first after `after` that has no standing reading in the phase, going round
- * once; null when every place has one, or has one on its way.
+ * once; null when every place has one.
  */
 export function nextPlace(
   places: readonly PlaceOnSheet[],
   phase: Phase,
   after: string | null = null,
-  underWay: ReadonlySet<string> = new Set(),
 ): PlaceOnSheet | null {
   const start = places.findIndex(({ key }) => key === after) + 1;
   const round = [...places.slice(start), ...places.slice(0, start)];
   return (
-    round.find(
-      (place) =>
-        place.key !== after &&
-        !underWay.has(place.key) &&
-        standingReading(place, phase) === undefined,
-    ) ?? null
+    round.find((place) => place.key !== after && standingReading(place, phase) === undefined) ??
+    null
   );
 }
 

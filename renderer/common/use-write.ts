@@ -17,8 +17,6 @@ import { mayHaveChanged } from './what-changed.ts';
  */
 export function useWrite<Data, Failure, Input, Context>(
   options: UseMutationOptions<Data, Failure, Input, Context>,
-  /** What the same input a moment later is: the second click of a double click, or another that is meant. */
-  { sameAgain = 'double-click' }: { sameAgain?: 'double-click' | 'meant' } = {},
 ): UseMutationResult<Data, Failure, Input, Context> {
   const client = useQueryClient();
   const [guard] = useState(() => sameAgainGuard());
@@ -42,11 +40,11 @@ export function useWrite<Data, Failure, Input, Context>(
   const send = mutation.mutate;
   const mutate = useCallback(
     (...call: Parameters<typeof send>) => {
-      if (sameAgain === 'double-click' && !guard.admits(call[0])) return;
+      if (!guard.admits(call[0])) return;
       giveKey(call[0], keys.keyFor(call[0]));
       send(...call);
     },
-    [guard, keys, sameAgain, send],
+    [guard, keys, send],
   );
   return { ...mutation, mutate };
 }

@@ -28,13 +28,6 @@ export {
   torquePlausibility,
 } from './fastener.ts';
 export { type FuelMix, fuelMix } from './fuel-mix.ts';
-export {
-  GAUGE_ERROR_KINDS,
-  type GaugeErrorKind,
-  largestErrorAt,
-  type StatedGauge,
-  uncertaintyAt,
-} from './gauge-error.ts';
 export { type JudgeInput, type Judgement, judge, type Verdict } from './judge.ts';
 export { plainCharacters } from './keyboard.ts';
 export { normalBelow, normalBetween } from './normal-distribution.ts';
@@ -48,7 +41,6 @@ export {
 } from './property-class.ts';
 export { COPPER_COEFFICIENT, resistanceAt20, type WindingReading } from './resistance.ts';
 export { type RingGapRule, ringGap } from './ring-gap.ts';
-export { judgeSetTorque, settingsWithin, torqueGiven, type WrenchError } from './set-torque.ts';
 export { meanUncertainty, repeated, type Settling, settle, type Unsettled } from './settle.ts';
 export { type Slip, type SlipKind, suspectSlip } from './slip.ts';
 export { EXPANSION_COEFFICIENTS, REFERENCE_TEMPERATURE, toReference } from './temperature.ts';

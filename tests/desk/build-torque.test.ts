@@ -250,7 +250,7 @@ test('rod bolts in stages are walked as head bolts are, and each stage is a read
     (each) => each.feature === 'rod-bolt-torque',
   )?.places;
   expect(places).toMatchObject([
-    { label: 'stage 1 of 3', low: 5.5, readings: [{ text: '6', verdict: 'within' }] },
+    { label: 'stage 1 of 3', low: 5.5, readings: [{ text: '6', verdict: 'too-close' }] },
     { label: 'stage 2 of 3', readings: [{ text: '9' }] },
     {
       label: 'stage 3 of 3',

@@ -67,39 +67,12 @@ describe('a slip of ten', () => {
     expect(shop.contents()).toBe(before);
   });
 
-  test('is asked once: what was offered is taken, and what was typed stays beside it', async () => {
-    const typed = { text: '0.03', unit: 'mm' } as const;
-    expect(await record('0.3', { typed })).toMatchObject({
-      text: '0.3',
-      value: 0.3,
-      questioned: null,
-      typed: { ...typed, kind: 'decimal' },
-    });
-    // A taken value that nobody offered is asked about as any other is.
-    await expect(record('3', { typed })).rejects.toMatchObject({ code: 'READING_QUESTIONED' });
-    await expect(record('0.3', { typed: { text: 'a hair', unit: 'mm' } })).rejects.toMatchObject({
-      code: 'BAD_INPUT',
-    });
-  });
-
-  test('twelve thou in a field of millimetres is offered in thou', async () => {
-    await expect(record('12')).rejects.toMatchObject({
-      data: { kind: 'unit', likely: 12, unit: 'thou' },
-    });
-    expect(await record('12', { unit: 'thou', typed: { text: '12', unit: 'mm' } })).toMatchObject({
-      valueBase: 0.3048,
-      verdict: 'within',
-      typed: { unit: 'mm', kind: 'unit' },
-    });
-  });
-
   test('is kept as typed when the mechanic says so, and says so ever after', async () => {
     expect(await record('0.03', { keepAsTyped: true, place: 'c1-leg-2' })).toMatchObject({
       text: '0.03',
       value: 0.03,
       verdict: 'outside',
-      questioned: { kind: 'decimal', likely: 0.3, unit: 'mm' },
-      typed: null,
+      questioned: { kind: 'decimal', likely: 0.3 },
     });
   });
 });
@@ -150,7 +123,7 @@ describe('a reading', () => {
       }),
     ).rejects.toMatchObject({
       code: 'READING_QUESTIONED',
-      data: { kind: 'unit', likely: 204, unit: 'lbf·in' },
+      data: { kind: 'foot-inch', likely: 17, unit: 'lbf·ft' },
     });
   });
 

@@ -7,6 +7,7 @@ import {
   convert,
   dimensionOf,
   parseReading,
+  type SlipKind,
   type Unit,
   unitLabel,
 } from '../../../shared/trade/index.ts';
@@ -14,21 +15,11 @@ import {
   limitsInPhase,
   limitsOfPlace,
 } from '../../../shared/work/bench/deciding/decided-limits.ts';
-import { gaugeRemark } from '../../../shared/work/bench/gauge-remark.ts';
-import { judgeReading, settingsLeftWords } from '../../../shared/work/bench/judge-reading.ts';
+import { gaugeRemark, uncertaintyInBase } from '../../../shared/work/bench/gauge-remark.ts';
 import { wantsPosition } from '../../../shared/work/bench/lash-position.ts';
 import { whyImpossible } from '../../../shared/work/bench/possible-reading.ts';
-import {
-  questionReading,
-  type ReadingSlipKind,
-  type ReadingToQuestion,
-} from '../../../shared/work/bench/question-reading.ts';
-import { asTyped } from '../../../shared/work/bench/reading-in-words.ts';
-import { readingUncertainty } from '../../../shared/work/bench/reading-uncertainty.ts';
-import { acceptedBand, limitsAt } from '../../../shared/work/bench/reading-verdict.ts';
-import { readingsBeside } from '../../../shared/work/bench/readings-beside.ts';
-import { likelyFigure } from '../../../shared/work/bench/slip-words.ts';
-import { isTorque } from '../../../shared/work/bench/torque-check.ts';
+import { acceptedBand, limitsAt, verdictOn } from '../../../shared/work/bench/reading-verdict.ts';
+import { suspicionOf } from '../../../shared/work/bench/suspicion.ts';
 import { FEATURE_UNITS, placesOf } from '../../../shared/work/features.ts';
 import { os } from '../implementer.ts';
 import { badInput, found } from '../refuse.ts';
@@ -62,64 +53,18 @@ export interface ReadingRefusals {
   JOB_CLOSED: () => Error;
   PLACE_UNKNOWN: (more: { data: { places: string[] } }) => Error;
   READING_UNREADABLE: (more: { data: { reason: string } }) => Error;
-  READING_QUESTIONED: (more: { data: Question & { beside: number[] } }) => Error;
+  READING_QUESTIONED: (more: {
+    data: { kind: SlipKind; likely: number; unit: BookUnit; against: 'band' | 'pair' };
+  }) => Error;
   /** Only of what depends on where the engine stands. */
   POSITION_WANTED?: () => Error;
   SUPERSEDED_ALREADY: () => Error;
 }
 
-type EnteredReading = Omit<ReadingInput, 'by' | 'position' | 'keepAsTyped'> &
-  Partial<Pick<ReadingInput, 'position'>> & {
-    /** Of what no hand typed there is nothing to ask. */
-    keepAsTyped: boolean | 'nobody-typed-it';
-  };
-
-type TypedText = Pick<ReadingInput, 'text' | 'unit'>;
-
-interface Question {
-  kind: ReadingSlipKind;
-  /** In `unit`; null where nothing explains the reading. */
-  likely: number | null;
-  unit: BookUnit;
-}
-
-/** Whether a reading has to be asked about; what can't be offered in a unit of the book is asked plainly. */
-function questionOf(asked: ReadingToQuestion): Question | null {
-  const question = questionReading(asked);
-  if (question === null) return null;
-  const { kind, likely, unit } = question;
-  return isBookUnit(unit)
-    ? { kind, likely: likely === null ? null : Number(likelyFigure(likely)), unit }
-    : { kind: 'unexplained', likely: null, unit: FEATURE_UNITS[asked.feature] };
-}
-
-/** Rounding of an offered value on its way to the screen and back, as a share. */
-const DUST = 1e-6;
-
-/** What is asked of a reading, and whether it is itself what was offered for what had been typed. */
-function settleQuestion(
-  { text, unit, typed, keepAsTyped }: EnteredReading,
-  parsed: { value: number; unit: BookUnit },
-  ask: (typed: TypedText) => Question | null,
-): { question: Question | null; taken: boolean } {
-  if (keepAsTyped === 'nobody-typed-it') return { question: null, taken: false };
-  if (typed === null) return { question: ask({ text, unit }), taken: false };
-  const first = read(typed.text, typed.unit);
-  if ('reason' in first) throw badInput([{ path: 'typed', message: first.reason }]);
-  const question = ask(typed);
-  const taken =
-    question !== null &&
-    question.likely !== null &&
-    question.unit === parsed.unit &&
-    Math.abs(question.likely - parsed.value) <= DUST * Math.abs(parsed.value);
-  // Another station may have written meanwhile: then what was taken is asked about like anything else.
-  return taken ? { question, taken } : { question: ask({ text, unit }), taken };
-}
-
 /** Enters a reading within a transaction, with its verdict; whoever finishes a torque stage does so too. */
 export function enterReading(
   { store, staff, at, today, newId, note }: Writing,
-  input: EnteredReading,
+  input: Omit<ReadingInput, 'by' | 'position'> & Partial<Pick<ReadingInput, 'position'>>,
   errors: ReadingRefusals,
 ): Reading {
   const { job, specifications, shape } = bookOf(store, input.jobId);
@@ -152,32 +97,27 @@ export function enterReading(
   );
   const band = acceptedBand(input.feature, limitsInPhase(limits, input.phase), input.phase);
   const before = readingsOf(store, input.jobId);
+  const { slip, against } = suspicionOf({
+    feature: input.feature,
+    value: valueBase,
+    band,
+    place,
+    places,
+    phase: input.phase,
+    readings: before,
+  });
+  const likely = slip && convert(slip.likely, baseUnit, parsed.unit);
+  if (slip !== null && likely !== null && !input.keepAsTyped)
+    throw errors.READING_QUESTIONED({
+      data: { kind: slip.kind, likely: Number(likely.toPrecision(6)), unit: parsed.unit, against },
+    });
+
   const gauge =
     input.gaugeId === null ? null : found(gaugeById(store, input.gaugeId, today), 'gauge');
   if (gauge !== null && dimensionOf(gauge.unit) !== dimensionOf(baseUnit))
     throw badInput([
       { path: 'gaugeId', message: `${gauge.name} does not measure this. Choose another gauge.` },
     ]);
-
-  const beside = readingsBeside({
-    feature: input.feature,
-    place,
-    places,
-    phase: input.phase,
-    readings: before,
-  });
-  const ask = ({ text, unit }: TypedText) =>
-    questionOf({
-      text,
-      unit,
-      feature: input.feature,
-      ...limitsInPhase(limits, input.phase),
-      others: beside,
-      resolution: gauge?.unit === unit ? gauge.resolution : null,
-    });
-  const { question, taken } = settleQuestion(input, parsed, ask);
-  if (question !== null && !taken && input.keepAsTyped === false)
-    throw errors.READING_QUESTIONED({ data: { ...question, beside } });
 
   if (input.supersedes !== null) {
     const old = found(
@@ -194,16 +134,7 @@ export function enterReading(
       ]);
   }
 
-  const { feature } = input;
-  const uncertaintyBase = readingUncertainty({ feature, ...parsed, text: input.text, gauge });
-  const judged = judgeReading({
-    feature,
-    share: place.share,
-    value: valueBase,
-    band,
-    uncertainty: uncertaintyBase,
-    gauge,
-  });
+  const uncertaintyBase = uncertaintyInBase(gauge);
   const id = newId();
   store
     .insert(readingTable)
@@ -220,26 +151,16 @@ export function enterReading(
       value: parsed.value,
       valueBase,
       gaugeId: gauge?.id ?? null,
-      gaugeRemark: [
-        gaugeRemark(gauge, valueBase, baseUnit),
-        isTorque(feature) && judged.verdict === 'too-close'
-          ? settingsLeftWords(band, gauge, parsed.unit)
-          : '',
-      ]
-        .filter(Boolean)
-        .join('; '),
+      gaugeRemark: gaugeRemark(gauge, valueBase, baseUnit),
       uncertaintyBase,
       temperature: input.temperature,
       position,
       specificationId: specification?.id ?? null,
       low: band.low,
       high: band.high,
-      ...judged,
-      slipKind: question?.kind ?? null,
-      slipLikely: question?.likely ?? null,
-      slipUnit: question?.unit ?? null,
-      typedText: input.typed?.text ?? null,
-      typedUnit: input.typed?.unit ?? null,
+      ...verdictOn(valueBase, band, uncertaintyBase),
+      slipKind: slip?.kind ?? null,
+      slipLikely: likely,
       by: staff.id,
       at,
       supersedes: input.supersedes,
@@ -252,7 +173,6 @@ export function enterReading(
     place: place.key,
     text: input.text,
     unit: parsed.unit,
-    ...(input.typed === null ? {} : { typed: asTyped(input.typed) }),
     supersedes: input.supersedes,
   });
   return found(

@@ -85,8 +85,6 @@ export function walkOf(store: ReadStore, which: Which, group: Group): TorqueWalk
     condition: specification.condition,
     stages: fastener.stages.map((share, index) => ({ share, target: targets[index] ?? 0 })),
     unit: specification.unit,
-    low: specification.lowBase,
-    high: specification.highBase,
     ...walk(fastener, pulls),
     pulls: rows
       .filter(({ pull }) => pull.stage !== ROUND_BEGUN)

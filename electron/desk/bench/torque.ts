@@ -182,8 +182,7 @@ function recordStage(
       unit,
       gaugeId,
       temperature: null,
-      keepAsTyped: 'nobody-typed-it',
-      typed: null,
+      keepAsTyped: true,
       supersedes: standing?.id ?? null,
     },
     {

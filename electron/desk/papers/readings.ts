@@ -16,6 +16,7 @@ import {
 import { withoutWear } from '../../../shared/work/bench/deciding/renewed-parts.ts';
 import { endsOf, uncertaintyOf } from '../../../shared/work/bench/derived-verdict.ts';
 import { LASH_POSITION_LABELS } from '../../../shared/work/bench/lash-position.ts';
+import { likelyReading } from '../../../shared/work/bench/likely-reading.ts';
 import { asTyped, otherUnit } from '../../../shared/work/bench/reading-in-words.ts';
 import {
   acceptedBand,
@@ -23,7 +24,6 @@ import {
   limitsAt,
   WORN_BUT_GOOD,
 } from '../../../shared/work/bench/reading-verdict.ts';
-import { keptWords, takenWords } from '../../../shared/work/bench/slip-words.ts';
 import { FEATURE_LABELS, FEATURE_UNITS } from '../../../shared/work/features.ts';
 import { classWords, threadWords } from '../../../shared/work/specbook/fastener-words.ts';
 import { wearLimitWords } from '../../../shared/work/specbook/wear-limit.ts';
@@ -132,16 +132,14 @@ function remarkOf(
     isWornButGood(reading.feature, reading.valueBase, limits, reading.phase)
       ? WORN_BUT_GOOD
       : '';
-  const questioned = reading.questioned ? plain(keptWords(reading.questioned)) : '';
-  const { typed } = reading;
-  const taken = typed ? plain(takenWords({ ...reading, typed })) : '';
+  const questioned = reading.questioned
+    ? `questioned (${likelyReading(reading.questioned, reading.unit)}?), kept as typed`
+    : '';
   const former = place.readings.find(({ id }) => id === reading.supersedes);
   const corrected = former ? `corrects ${plain(asTyped(former))}` : '';
   const warm = reading.temperature === null ? '' : `part at ${reading.temperature} °C`;
   const stood = reading.position === null ? '' : LASH_POSITION_LABELS[reading.position];
-  return [worn, questioned, taken, reading.gaugeRemark, corrected, warm, stood]
-    .filter(Boolean)
-    .join('; ');
+  return [worn, questioned, reading.gaugeRemark, corrected, warm, stood].filter(Boolean).join('; ');
 }
 
 function lineOf(
@@ -155,7 +153,6 @@ function lineOf(
     phase: PHASE_LABELS[reading.phase],
     place: reading.placeLabel,
     asTyped: plain(asTyped(reading)),
-    typedFirst: reading.typed ? plain(asTyped(reading.typed)) : '',
     converted: converted(reading, shop),
     // The revision of the moment: the book may have moved on since.
     band:

@@ -111,7 +111,7 @@ export function TorqueWalkPanel({ walk }: { readonly walk: TorqueWalk }) {
               >
                 Bolt {turnOf(next.bolt)} pulled
               </Button>
-              <WrenchChoice wrench={wrench} mark={mark} walk={walk} />
+              <WrenchChoice wrench={wrench} mark={mark} />
             </>
           )}
           <TorqueMore

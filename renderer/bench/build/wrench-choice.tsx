@@ -1,11 +1,8 @@
 import { Anchor, Group, NumberInput, Select, Text } from '@mantine/core';
 import { IconAlertTriangle } from '@tabler/icons-react';
 import { Link } from 'react-router';
-import type { TorqueWalk } from '../../../shared/contract/bench/index.ts';
 import { unitLabel } from '../../../shared/trade/index.ts';
-import { settingsLeftWords } from '../../../shared/work/bench/judge-reading.ts';
 import type { WrenchMark } from '../../../shared/work/bench/wrench-mark.ts';
-import { goodTo } from '../stated-error.ts';
 import classes from './torque.module.css';
 import type { WrenchInUse } from './use-wrench.ts';
 
@@ -13,14 +10,11 @@ import type { WrenchInUse } from './use-wrench.ts';
 export function WrenchChoice({
   wrench,
   mark,
-  walk,
 }: {
   readonly wrench: WrenchInUse;
   readonly mark: WrenchMark | null;
-  readonly walk: Pick<TorqueWalk, 'low' | 'high' | 'unit'>;
 }) {
   const { gauge } = wrench;
-  const left = settingsLeftWords(walk, gauge, walk.unit);
   return (
     <div>
       <Group gap="sm" align="flex-end" wrap="wrap">
@@ -69,12 +63,6 @@ export function WrenchChoice({
           Extension from the square to the bolt; wrench from the mark on its grip to the square
           {gauge?.length != null && `, ${gauge.length} mm by the list of gauges`}; 0° is straight
           out, at 90° nothing changes.
-        </Text>
-      )}
-      {left !== '' && (
-        <Text size="sm" mt={4}>
-          {gauge === null ? '' : `Good to ${goodTo(gauge)}: `}
-          {left}.
         </Text>
       )}
       <Remarks wrench={wrench} mark={mark} />

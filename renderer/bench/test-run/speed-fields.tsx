@@ -46,7 +46,7 @@ export function TachometerChoice({
 }) {
   const remarks = [
     gauge === null
-      ? 'Without one named the speeds count as good to 1 %, and the paper says that none was named.'
+      ? 'Without one named the speeds are taken as exact, and the paper says so.'
       : `Good to ±${displayNumber(gauge.uncertainty, 'rpm')} rpm.`,
     gauge?.foundBadOn != null ? `Found bad on ${gauge.foundBadOn}: out of use.` : '',
     gauge?.expired === true ? `Its calibration was due ${gauge.calibrationDue}.` : '',

@@ -4,6 +4,7 @@ import {
   bandWords,
   goodToWords,
   printedLimits,
+  slipSentence,
   verdictSentence,
 } from './measure-words.ts';
 
@@ -46,6 +47,13 @@ describe('why a verdict came out as it did', () => {
     expect(sentence(0.398, 0.01, 'too-close')).toContain('the gauge is good to ±0.01 mm');
     expect(sentence(0.398, 0.01, 'too-close')).toContain('it can’t tell');
   });
+});
+
+test('a slip is named as a mechanic would', () => {
+  expect(slipSentence('decimal', 0.03, 0.3)).toContain('slip of ten');
+  expect(slipSentence('decimal', 30, 0.3)).toContain('slip of a hundred');
+  expect(slipSentence('inch', 0.012, 0.3048)).toContain('inches');
+  expect(slipSentence('foot-inch', 204, 17)).toContain('inch-pounds');
 });
 
 test('what a gauge is good to has two figures, and what it has to be is never rounded up', () => {

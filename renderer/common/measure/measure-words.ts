@@ -4,6 +4,7 @@ import {
   dimensionOf,
   display,
   displayNumber,
+  type SlipKind,
   type Unit,
   unitLabel,
   type Verdict,
@@ -71,7 +72,6 @@ export function goodToWords(amount: number, unit: Unit, round: 'near' | 'down' =
 export function verdictSentence(
   judged: { value: number; uncertainty: number; verdict: Verdict } & SheetBand,
   unit: Unit,
-  by: 'gauge' | 'wrench' = 'gauge',
 ): string {
   const { value, low, high, uncertainty, verdict } = judged;
   const toLow = low === null ? Number.POSITIVE_INFINITY : value - low;
@@ -89,8 +89,17 @@ export function verdictSentence(
     Math.abs(distance) < NOTHING
       ? 'On'
       : `${goodToWords(Math.abs(distance), unit)} ${distance < 0 ? 'past' : 'from'}`;
-  const goodTo = `±${goodToWords(uncertainty, unit)}`;
-  return by === 'wrench'
-    ? `${off} the ${nearer} limit, and the wrench may be off by ${goodTo}.`
-    : `${off} the ${nearer} limit, and the gauge is good to ${goodTo}: it can’t tell.`;
+  return `${off} the ${nearer} limit, and the gauge is good to ±${goodToWords(uncertainty, unit)}: it can’t tell.`;
+}
+
+/** What the slip of the hand probably was, named as a mechanic would. */
+export function slipSentence(kind: SlipKind, value: number, likely: number): string {
+  if (kind === 'foot-inch')
+    return 'A slip of twelve: inch-pounds read as foot-pounds, or the other way round?';
+  if (kind === 'inch')
+    return 'A slip of 25.4: a figure in inches (or thousandths) read as millimetres, or the other way round?';
+  const ratio = Math.abs(likely / value);
+  return ratio > 50 || ratio < 1 / 50
+    ? 'A slip of a hundred: the decimal point two places off?'
+    : 'A slip of ten: the decimal point one place off?';
 }

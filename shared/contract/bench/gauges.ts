@@ -1,5 +1,4 @@
 import { z } from 'zod';
-import { GAUGE_ERROR_KINDS } from '../../trade/index.ts';
 import { GAUGE_KINDS } from '../../work/vocabulary.ts';
 import { reads, writes } from '../base.ts';
 import { CalendarDate, Instant, maybeText, text } from '../fields.ts';
@@ -18,17 +17,10 @@ export const Gauge = z.object({
   rangeLow: z.number(),
   rangeHigh: z.number(),
   resolution: z.number(),
-  /** In `unit`, or in per cent, as `errorKind` says. */
   maxError: z.number(),
-  errorKind: z.enum(GAUGE_ERROR_KINDS),
-  /** Standard deviation of repeated readings of one thing; 0 where the papers say nothing. */
-  repeatability: z.number(),
-  /** What it is set by before it reads (a ring, a rod), and how far that is off at most. */
-  settingMaster: z.string(),
-  settingError: z.number(),
   /** Of a torque wrench: from the square drive to the mark on the grip, mm; null while nobody measured it. */
   length: z.number().nullable(),
-  /** Expanded (k = 2), in `unit`, at the end of the range, where it is largest. */
+  /** Expanded (k = 2), in `unit`, from resolution and maximum permissible error. */
   uncertainty: z.number(),
   /** As the last good check leaves it, else as it was registered. */
   calibratedOn: CalendarDate.nullable(),
@@ -119,10 +111,6 @@ export const gauges = {
           rangeHigh: z.number(),
           resolution: z.number().positive('A gauge has a smallest step above zero.'),
           maxError: z.number().min(0),
-          errorKind: z.enum(GAUGE_ERROR_KINDS).default('absolute'),
-          repeatability: z.number().min(0).default(0),
-          settingMaster: maybeText(80),
-          settingError: z.number().min(0).default(0),
           /** Of a torque wrench, mm. */
           length: WrenchLength.nullable().default(null),
           calibratedOn: CalendarDate.nullable().default(null),
@@ -132,10 +120,6 @@ export const gauges = {
         .refine((gauge) => gauge.rangeLow < gauge.rangeHigh, {
           path: ['rangeHigh'],
           message: 'The range ends above where it begins.',
-        })
-        .refine(({ errorKind, maxError }) => errorKind === 'absolute' || maxError < 50, {
-          path: ['maxError'],
-          message: 'A gauge that is off by half measures nothing. Type the per cent of its papers.',
         })
         .refine(({ kind, length }) => kind === 'torque-wrench' || length === null, {
           path: ['length'],

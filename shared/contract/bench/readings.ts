@@ -1,6 +1,5 @@
 import { z } from 'zod';
 import { LASH_POSITIONS } from '../../work/bench/lash-position.ts';
-import { READING_SLIP_KINDS } from '../../work/bench/slips/candidates.ts';
 import { MEASURED_FEATURES } from '../../work/features.ts';
 import { PHASES } from '../../work/vocabulary.ts';
 import { writes } from '../base.ts';
@@ -10,12 +9,7 @@ import { JOB_CLOSED, Unit, VERDICTS } from './common.ts';
 
 /** Readings: as typed, with unit, gauge and verdict. */
 
-/** A slip that was asked about: the value offered, in its unit; null where nothing explains the reading. */
-const Slip = z.object({
-  kind: z.enum(READING_SLIP_KINDS),
-  likely: z.number().nullable(),
-  unit: Unit,
-});
+const Slip = z.object({ kind: z.enum(['decimal', 'inch', 'foot-inch']), likely: z.number() });
 
 export const Reading = z.object({
   id: ReadingId,
@@ -33,19 +27,15 @@ export const Reading = z.object({
   gauge: z.object({ id: GaugeId, name: z.string() }).nullable(),
   /** Something about the gauge that the paper has to say: out of calibration, out of its range. */
   gaugeRemark: z.string(),
-  /** Expanded (k = 2), base unit; that of a usual gauge when none was named. */
+  /** Expanded (k = 2), base unit; 0 when no gauge was named. */
   uncertaintyBase: z.number(),
   temperature: z.number().nullable(),
   /** Where the engine stood, for valve lash. */
   position: z.enum(LASH_POSITIONS).nullable(),
   verdict: z.enum(VERDICTS),
   conformance: z.number().nullable(),
-  /** A slip that was named and waved on: the reading was kept as typed. */
+  /** A slip that was named and waved on: the likely value, in `unit`. */
   questioned: Slip.nullable(),
-  /** What was typed, where the value that was offered took its place. */
-  typed: z
-    .object({ text: z.string(), unit: Unit, kind: z.enum(READING_SLIP_KINDS).nullable() })
-    .nullable(),
   /** The revision it was held against, and the band of its place at that moment, base unit. */
   specificationId: SpecificationId.nullable(),
   low: z.number().nullable(),
@@ -70,10 +60,14 @@ export const readings = {
       READING_QUESTIONED: {
         status: 409,
         message:
-          'That is likelier a slip of the hand than what the gauge showed. Take the likely value, or keep it as typed if the gauge really says so.',
-        data: Slip.extend({
-          /** The readings beside it, base unit. */
-          beside: z.array(z.number()),
+          'That lies far outside the band, or far from the reading beside it, by a factor that slips make. Take the likely value, or keep it as typed if the gauge really says so.',
+        data: z.object({
+          kind: z.enum(['decimal', 'inch', 'foot-inch']),
+          /** In the unit typed. */
+          likely: z.number(),
+          unit: Unit,
+          /** What it was held against: its band, or without one the readings beside it. */
+          against: z.enum(['band', 'pair']).default('band'),
         }),
       },
       POSITION_WANTED: {
@@ -108,11 +102,6 @@ export const readings = {
         /** Where the engine stands; valve lash is refused without it. */
         position: z.enum(LASH_POSITIONS).nullable().default(null),
         keepAsTyped: z.boolean().default(false),
-        /** What was typed first, when `text` is the value that was offered in its place. */
-        typed: z
-          .strictObject({ text: text(40), unit: Unit })
-          .nullable()
-          .default(null),
         /** The reading that this one corrects. */
         supersedes: ReadingId.nullable().default(null),
       }),

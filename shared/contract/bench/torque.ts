@@ -44,9 +44,6 @@ export const TorqueWalk = z.object({
   /** The target of each stage, in the unit of the source. */
   stages: z.array(z.object({ share: z.number(), target: z.number() })),
   unit: Unit,
-  /** Limits of the final torque, base unit. */
-  low: z.number().nullable(),
-  high: z.number().nullable(),
   round: z.int(),
   order: z.array(z.int()),
   /** The bolts of each stage that were pulled in this round. */

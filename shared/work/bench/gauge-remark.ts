@@ -1,10 +1,13 @@
-import { convert, type StatedGauge, type Unit, unitLabel } from '../../trade/index.ts';
+import { convert, difference, toBase, type Unit, unitLabel } from '../../trade/index.ts';
 
 /** What a gauge's register says of it, as far as a reading depends on it. */
-export interface GaugeInHand extends StatedGauge {
+export interface GaugeInHand {
   name: string;
   unit: Unit;
   rangeLow: number;
+  rangeHigh: number;
+  /** Expanded (k = 2), in `unit`. */
+  uncertainty: number;
   expired: boolean;
   calibrationDue: string | null;
   foundBadOn: string | null;
@@ -27,3 +30,10 @@ export function gaugeRemark(gauge: GaugeInHand | null, value: number, unit: Unit
     .filter(Boolean)
     .join('; ');
 }
+
+/**
+ * A gauge's expanded uncertainty (k = 2) in the base unit; without a gauge a reading is taken as exact. An
+ * uncertainty is a difference: it takes the factor of a unit and never the zero of a scale.
+ */
+export const uncertaintyInBase = (gauge: GaugeInHand | null): number =>
+  gauge === null ? 0 : difference(toBase(gauge.uncertainty, gauge.unit), toBase(0, gauge.unit));

@@ -7,10 +7,7 @@ const TACHOMETER = {
   unit: 'rpm',
   rangeLow: 100,
   rangeHigh: 20_000,
-  // Good to 12 in all, k = 2: 2·√(0.5² + 10.38²)/√3.
-  resolution: 1,
-  maxError: Math.sqrt(108 - 0.25),
-  errorKind: 'absolute',
+  uncertainty: 12,
   expired: false,
   calibrationDue: null,
   foundBadOn: null,
@@ -51,7 +48,7 @@ describe('a speed in the test run', () => {
       '3690 rpm, too close to call: 3500 to 3700 rpm (Tachometer N1, ±12)',
     );
     expect(plain(speedWords(judged(3600, null)))).toBe(
-      '3600 rpm, within 3500 to 3700 rpm (no gauge named, taken as ±42)',
+      '3600 rpm, within 3500 to 3700 rpm (no gauge named)',
     );
     const [unknown] = judgeSpeeds({ idleSpeed: 1750, topSpeed: null }, [TOP], null);
     expect(unknown).toMatchObject({ verdict: 'no-band', specificationId: null });

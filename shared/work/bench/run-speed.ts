@@ -1,7 +1,6 @@
 import { display, displayNumber } from '../../trade/index.ts';
 import { RUN_FEATURES, type RunFeature } from '../features.ts';
-import { type GaugeInHand, gaugeRemark } from './gauge-remark.ts';
-import { readingUncertainty } from './reading-uncertainty.ts';
+import { type GaugeInHand, gaugeRemark, uncertaintyInBase } from './gauge-remark.ts';
 import { type PlaceBand, type ReadingVerdict, verdictOn } from './reading-verdict.ts';
 import type { TestRunFindings } from './test-run.ts';
 
@@ -16,7 +15,7 @@ export interface SpeedFound extends PlaceBand {
   verdict: ReadingVerdict;
   /** Probability of conformity, 0 to 1; null without a band. */
   conformance: number | null;
-  /** Expanded (k = 2); that of a usual tachometer when none was named. */
+  /** Expanded (k = 2); 0 when no tachometer was named. */
   uncertainty: number;
   /** The tachometer; empty when none was named. */
   gauge: string;
@@ -66,13 +65,7 @@ export const judgeSpeeds = (
     if (value === null) return [];
     const band = bands.find((each) => each.feature === feature);
     const { low, high } = band ?? { low: null, high: null };
-    const uncertainty = readingUncertainty({
-      feature,
-      text: String(value),
-      value,
-      unit: '1/min',
-      gauge: tachometer,
-    });
+    const uncertainty = uncertaintyInBase(tachometer);
     return [
       {
         feature,
@@ -106,15 +99,11 @@ const VERDICT_WORDS: Record<ReadingVerdict, string> = {
 /** A speed in words: the figure, what it was held against, and what it was measured with. */
 export function speedWords(found: SpeedFound): string {
   const judged = found.verdict !== 'no-band';
-  const goodTo = `±${displayNumber(found.uncertainty, 'rpm')}`;
-  const unnamed = found.uncertainty === 0 ? '' : `, taken as ${goodTo}`;
+  const gauge =
+    found.gauge === '' ? '' : `${found.gauge}, ±${displayNumber(found.uncertainty, 'rpm')}`;
   // Without a figure to hold it against a speed needs no gauge to stand on.
-  const measured =
-    found.gauge === ''
-      ? judged
-        ? `${found.gaugeRemark}${unnamed}`
-        : ''
-      : [`${found.gauge}, ${goodTo}`, found.gaugeRemark].filter(Boolean).join('; ');
+  const remark = judged || found.gauge !== '' ? found.gaugeRemark : '';
+  const measured = [gauge, remark].filter(Boolean).join('; ');
   return [
     display(found.value, 'rpm'),
     judged ? `, ${VERDICT_WORDS[found.verdict]} ${speedBandWords(found)}` : '',

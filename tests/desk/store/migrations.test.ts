@@ -341,24 +341,6 @@ describe('each migration, with data', () => {
     });
   });
 
-  test('gauge_errors_and_typed_text leaves gauges absolute, and says of no reading that it was typed otherwise', () => {
-    migrate(14, (db) => db.exec(`${ADA};${WITH_A_READING};${A_BOLT_PULLED}`));
-    direct((db) => {
-      expect(
-        db
-          .prepare(
-            'SELECT max_error, error_kind, repeatability, setting_master, setting_error FROM gauge',
-          )
-          .raw()
-          .all(),
-      ).toEqual([[0.25, 'absolute', 0, '', 0]]);
-      expect(
-        db.prepare('SELECT text, slip_unit, typed_text, typed_unit FROM reading').raw().all(),
-      ).toEqual([['0.3', null, null, null]]);
-      expect(() => db.exec("UPDATE reading SET typed_text = '3'")).toThrow('append-only: reading');
-    });
-  });
-
   afterAll(() => {
     expect([...tested].sort()).toEqual(known.map(({ tag }) => tag).sort());
   });

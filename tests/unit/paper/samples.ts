@@ -313,7 +313,6 @@ const reading = (
   phase,
   place,
   asTyped,
-  typedFirst: '',
   converted,
   band,
   gauge: 'Bore gauge BG-2',
