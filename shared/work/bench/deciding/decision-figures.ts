@@ -1,5 +1,6 @@
 import { display, displayNumber, type Unit } from '../../../trade/index.ts';
 import { FEATURE_LABELS, type Feature } from '../../features.ts';
+import { wearDirectionOf } from '../../wear-direction.ts';
 import type { ReadingVerdict } from '../reading-verdict.ts';
 
 /** A figure of a part as it came in, with what it was held against. Base units; `unit` is for showing. */
@@ -19,35 +20,6 @@ export interface PartFigure {
   unit: Unit;
 }
 
-/** Which way wear takes a figure; one that wear doesn't move is bad on either side. */
-const WEARS: Partial<Record<Feature, 'up' | 'down'>> = {
-  bore: 'up',
-  'bore-taper': 'up',
-  'bore-out-of-round': 'up',
-  'bore-wear': 'up',
-  'piston-skirt': 'down',
-  'piston-clearance': 'up',
-  'ring-end-gap': 'up',
-  'ring-side-clearance': 'up',
-  crankpin: 'down',
-  'crankpin-out-of-round': 'up',
-  'main-journal': 'down',
-  'main-journal-out-of-round': 'up',
-  'rod-big-end': 'up',
-  'rod-clearance': 'up',
-  'crankshaft-end-play': 'up',
-  'head-flatness': 'up',
-  'deck-flatness': 'up',
-  'valve-stem-intake': 'down',
-  'valve-stem-exhaust': 'down',
-  'valve-guide-intake': 'up',
-  'valve-guide-exhaust': 'up',
-  'stem-clearance-intake': 'up',
-  'stem-clearance-exhaust': 'up',
-  'valve-spring-length': 'down',
-  'seat-width': 'up',
-};
-
 /**
  * How a figure stands. `odd`: outside on the side where no wear leads, which a slip of the gauge or a part
  * of another size explains and wear does not.
@@ -58,7 +30,7 @@ export function standOf({ feature, verdict, value, low, high }: PartFigure): Fig
   if (verdict === 'no-band') return 'unjudged';
   if (verdict === 'within') return 'sound';
   if (verdict === 'too-close') return 'close';
-  const wears = WEARS[feature];
+  const wears = wearDirectionOf(feature);
   if (wears === 'up' && low !== null && value < low) return 'odd';
   if (wears === 'down' && high !== null && value > high) return 'odd';
   return 'worn';
@@ -111,7 +83,8 @@ export function tellingFigures(figures: readonly PartFigure[]): PartFigure[] {
   return [...groups.values()].map((group) =>
     group.reduce((a, b) => {
       const rank = ATTENTION.indexOf(standOf(b)) - ATTENTION.indexOf(standOf(a));
-      const wearsMore = WEARS[b.feature] === 'down' ? b.value < a.value : b.value > a.value;
+      const wearsMore =
+        wearDirectionOf(b.feature) === 'down' ? b.value < a.value : b.value > a.value;
       return rank < 0 || (rank === 0 && wearsMore) ? b : a;
     }),
   );
