@@ -67,37 +67,6 @@ export const modelOfSheet = (store: ReadStore, engineModelId: string) =>
     .where(eq(engineModel.id, engineModelId))
     .get();
 
-/** What the steps of an engine depend on; a variant takes from its family what it doesn't state. */
-export function builtEngineOf(store: ReadStore, engineModelId: string) {
-  const facts = (id: string) =>
-    store
-      .select({
-        cycle: engineModel.cycle,
-        cylinders: engineModel.cylinders,
-        valves: engineModel.valves,
-        oilAmount: engineModel.oilAmount,
-        oilGrade: engineModel.oilGrade,
-        fuelRatio: engineModel.fuelRatio,
-        plug: engineModel.plug,
-        variantOf: engineModel.variantOf,
-      })
-      .from(engineModel)
-      .where(eq(engineModel.id, id))
-      .get();
-  const own = facts(engineModelId);
-  if (own === undefined) return undefined;
-  const { variantOf, ...stated } = own;
-  const family = variantOf === null ? undefined : facts(variantOf);
-  return {
-    ...stated,
-    valves: stated.valves ?? family?.valves ?? null,
-    oilAmount: stated.oilAmount ?? family?.oilAmount ?? null,
-    oilGrade: stated.oilGrade || (family?.oilGrade ?? ''),
-    fuelRatio: stated.fuelRatio ?? family?.fuelRatio ?? null,
-    plug: stated.plug || (family?.plug ?? ''),
-  };
-}
-
 /** What was pulled on one feature of a job, oldest first. */
 export const pullsOf = (store: ReadStore, jobId: string, feature: MeasuredFeature) =>
   store

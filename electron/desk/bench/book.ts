@@ -5,12 +5,12 @@ import type { EngineModel, Specification } from '../../../shared/contract/specbo
 import type { EngineShape } from '../../../shared/work/features.ts';
 import { found } from '../refuse.ts';
 
-/** The shape of an engine that the spec book doesn't know: the commonest, a four-stroke single. */
-const UNKNOWN_ENGINE: EngineShape = {
+/** An engine that the spec book doesn't know is taken for the commonest: a four-stroke single. */
+export const UNKNOWN_ENGINE = {
   cycle: 'four-stroke',
   cylinders: 1,
   torqueStages: {},
-};
+} as const satisfies EngineShape;
 
 /** What is measured on an engine, and in which torque stages. */
 const shapeOf = (

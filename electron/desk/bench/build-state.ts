@@ -25,10 +25,9 @@ import {
 import { type RunStanding, runStanding } from '../../../shared/work/bench/run-step.ts';
 import { gaugesOfStep, orderOfSteps } from '../../../shared/work/bench/step-record.ts';
 import { type Undoing, undoingOf } from '../../../shared/work/bench/undone-steps.ts';
-import { seemsToBe } from '../../../shared/work/bench/work/seems-to-be.ts';
 import { CORE_FEATURES } from '../../../shared/work/features.ts';
 import { bookOf } from './book.ts';
-import { stepsOfJob } from './job-steps.ts';
+import { seemsOf, stepsOfJob } from './job-steps.ts';
 
 /** The points still open; none as long as the engine was never on the bench to be built. */
 export function openPointsOf(store: ReadStore, job: JobDossier): HoldPoint[] {
@@ -127,10 +126,7 @@ export function buildOf(store: ReadStore, job: JobDossier): Build {
     work,
     touched,
     workReason,
-    seems: seemsToBe({
-      measured: readingsOf(store, job.id).map(({ feature }) => feature),
-      decided: standingDecisions(store, job.id).map(({ subject }) => subject),
-    }),
+    seems: seemsOf(store, job.id),
     steps: steps.map((step) => {
       const last = events.findLast(({ key }) => key === step.key);
       const openedAgain = undoings.get(step.key) ?? null;

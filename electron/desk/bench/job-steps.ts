@@ -1,11 +1,8 @@
 import { eq } from 'drizzle-orm';
-import { holdPointEventsOf } from '../../../db/queries/bench.ts';
-import {
-  builtEngineOf,
-  jobBuildOf,
-  latestBuildSheet,
-  modelOfSheet,
-} from '../../../db/queries/build.ts';
+import { holdPointEventsOf, readingsOf } from '../../../db/queries/bench.ts';
+import { jobBuildOf, latestBuildSheet, modelOfSheet } from '../../../db/queries/build.ts';
+import { standingDecisions } from '../../../db/queries/decisions.ts';
+import { bookEntry } from '../../../db/queries/specbook.ts';
 import { jobBuild } from '../../../db/schema/index.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import type { BuildSheet } from '../../../shared/contract/bench/index.ts';
@@ -20,7 +17,9 @@ import {
 } from '../../../shared/work/bench/default-build.ts';
 import { type Fillings, withFillings } from '../../../shared/work/bench/usual-steps/fillings.ts';
 import type { WorkArea, WorkKind } from '../../../shared/work/bench/work/kinds-of-work.ts';
+import { seemsToBe } from '../../../shared/work/bench/work/seems-to-be.ts';
 import type { Writing } from '../writing.ts';
+import { UNKNOWN_ENGINE } from './book.ts';
 
 type Origin = BuildSheet['inherited']['origin'];
 
@@ -32,10 +31,9 @@ export interface FoundSheet {
   steps: BuildStep[];
 }
 
-/** An engine that the spec book doesn't know is taken for the commonest: a four-stroke single. */
-const UNKNOWN_ENGINE: BuiltEngine & Fillings = {
-  cycle: 'four-stroke',
-  cylinders: 1,
+/** Of an engine that the spec book doesn't know it is not known either what it is filled with. */
+const NOT_IN_BOOK: BuiltEngine & Fillings = {
+  ...UNKNOWN_ENGINE,
   valves: null,
   oilAmount: null,
   oilGrade: '',
@@ -43,8 +41,9 @@ const UNKNOWN_ENGINE: BuiltEngine & Fillings = {
   plug: '',
 };
 
-const engineOf = (store: ReadStore, engineModelId: string | null): BuiltEngine & Fillings =>
-  (engineModelId === null ? undefined : builtEngineOf(store, engineModelId)) ?? UNKNOWN_ENGINE;
+/** What the steps and the advice of an engine depend on. */
+export const engineOf = (store: ReadStore, engineModelId: string | null): BuiltEngine & Fillings =>
+  (engineModelId === null ? undefined : bookEntry(store, engineModelId)?.model) ?? NOT_IN_BOOK;
 
 /** The shop's sheet for every engine, else the usual steps; of all engines when none is named. */
 function shopSheet(store: ReadStore, engine: BuiltEngine | null): FoundSheet {
@@ -89,7 +88,7 @@ export function inheritedSheet(store: ReadStore, engineModelId: string | null): 
 }
 
 function sheetFor(store: ReadStore, engineModelId: string | null): FoundSheet {
-  if (engineModelId === null) return shopSheet(store, UNKNOWN_ENGINE);
+  if (engineModelId === null) return shopSheet(store, NOT_IN_BOOK);
   const own = latestBuildSheet(store, engineModelId);
   if (own === undefined) return inheritedSheet(store, engineModelId);
   return { origin: 'model', name: '', sheetId: own.id, steps: own.steps };
@@ -101,6 +100,13 @@ interface SaidWork {
   touched: WorkArea[];
   workReason: string;
 }
+
+/** What kind of work a job seems to be, by what was measured and decided; null when nothing speaks for either. */
+export const seemsOf = (store: ReadStore, jobId: string): WorkKind | null =>
+  seemsToBe({
+    measured: readingsOf(store, jobId).map(({ feature }) => feature),
+    decided: standingDecisions(store, jobId).map(({ subject }) => subject),
+  });
 
 const NOTHING_SAID: SaidWork = { work: null, touched: [], workReason: '' };
 

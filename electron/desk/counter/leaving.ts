@@ -1,15 +1,13 @@
-import { holdPointEventsOf, readingsOf } from '../../../db/queries/bench.ts';
-import { builtEngineOf } from '../../../db/queries/build.ts';
+import { holdPointEventsOf } from '../../../db/queries/bench.ts';
 import { dossierOf } from '../../../db/queries/counter/jobs.ts';
 import { standingDecisions } from '../../../db/queries/decisions.ts';
 import { testRunsOf } from '../../../db/queries/test-runs.ts';
 import type { ReadStore } from '../../../db/store.ts';
 import type { JobDossier, LeavingWords } from '../../../shared/contract/counter/index.ts';
 import { holdPointState } from '../../../shared/work/bench/hold-points.ts';
-import { seemsToBe } from '../../../shared/work/bench/work/seems-to-be.ts';
 import { careAdvice, wantsRunningIn, whyNotToRun } from '../../../shared/work/care-advice.ts';
 import { handoverCautions, LOCAL_LAW, NOT_TO_BE_RUN } from '../../../shared/work/cautions.ts';
-import { stepsOfJob } from '../bench/job-steps.ts';
+import { engineOf, seemsOf, stepsOfJob } from '../bench/job-steps.ts';
 import { os } from '../implementer.ts';
 import { found } from '../refuse.ts';
 
@@ -23,20 +21,15 @@ export function leavingWords(store: ReadStore, job: JobDossier): LeavingWords {
 }
 
 function adviceFor(store: ReadStore, job: JobDossier): string[] {
-  const { engineModelId } = job.machineDetails.engine;
-  const engine = engineModelId === null ? undefined : builtEngineOf(store, engineModelId);
+  const { cycle, fuelRatio } = engineOf(store, job.machineDetails.engine.engineModelId);
   const events = holdPointEventsOf(store, job.id);
   const passed = (key: string) => holdPointState(key, events) === 'passed';
-  const decisions = standingDecisions(store, job.id);
   const { work } = stepsOfJob(store, job);
-  const seems = seemsToBe({
-    measured: readingsOf(store, job.id).map(({ feature }) => feature),
-    decided: decisions.map(({ subject }) => subject),
-  });
+  const seems = seemsOf(store, job.id);
   return careAdvice({
-    cycle: engine?.cycle ?? 'four-stroke',
-    fuelRatio: engine?.fuelRatio ?? null,
-    renewed: wantsRunningIn(decisions, { work, seems }),
+    cycle,
+    fuelRatio,
+    renewed: wantsRunningIn(standingDecisions(store, job.id), { work, seems }),
     headOpened: passed('head-bolts'),
     oilFilled: passed('oil'),
   });
