@@ -75,71 +75,91 @@ type KeptEvent = ReturnType<typeof holdPointEventsOf>[number];
 const finals = (readings: readonly Reading[]): Reading[] =>
   readings.filter(({ phase, superseded }) => phase === 'final' && !superseded);
 
-/** The final readings that a step of a job still lacks. */
-export function missingAt(store: ReadStore, job: JobDossier, step: BuildStep): MissingReading[] {
-  if (step.key === FINAL_READINGS_STEP) return owedOf(store, job.id);
-  const undoing = undoingOf(
-    step,
-    buildStepsOf(store, job).steps,
-    holdPointEventsOf(store, job.id),
-    pullsOfJob(store, job.id),
-  );
-  const measured = sinceUndone(finals(readingsOf(store, job.id)), undoing);
-  return missingReadings(step, bookOf(store, job.id).shape, measured);
+/** What is on record of a build, read once for all of its steps. */
+function recordOf(store: ReadStore, job: JobDossier) {
+  const { steps, ...taken } = buildStepsOf(store, job);
+  const owed = owedOf(store, job.id);
+  return {
+    taken,
+    steps,
+    owed,
+    events: withOpenAgain(holdPointEventsOf(store, job.id), owed),
+    pulls: pullsOfJob(store, job.id),
+    measured: finals(readingsOf(store, job.id)),
+    shape: bookOf(store, job.id).shape,
+  };
 }
+type BuildRecord = ReturnType<typeof recordOf>;
 
-/** How the job's test runs stand towards a step that one of them has to pass. */
-export function runStandingOf(store: ReadStore, job: JobDossier, step: BuildStep): RunStanding {
-  const events = holdPointEventsOf(store, job.id);
+const undone = ({ steps, events, pulls }: BuildRecord, step: BuildStep): Undoing | null =>
+  undoingOf(step, steps, events, pulls);
+
+const lackedBy = (
+  { owed, shape, measured }: BuildRecord,
+  step: BuildStep,
+  undoing: Undoing | null,
+): MissingReading[] =>
+  step.key === FINAL_READINGS_STEP
+    ? owed
+    : missingReadings(step, shape, sinceUndone(measured, undoing));
+
+function runFor(
+  store: ReadStore,
+  jobId: string,
+  { events }: BuildRecord,
+  { step, undoing }: { step: BuildStep; undoing: Undoing | null },
+): RunStanding {
   const reopened = events.findLast(
     ({ key, outcome }) => key === step.key && outcome === 'reopened',
-  );
-  const undoing = undoingOf(
-    step,
-    buildStepsOf(store, job).steps,
-    events,
-    pullsOfJob(store, job.id),
   );
   const latest = [reopened?.at, undoing?.at]
     .filter((at) => at !== undefined)
     .toSorted()
     .at(-1);
-  return runStanding(testRunsOf(store, job.id), latest ?? null);
+  return runStanding(testRunsOf(store, jobId), latest ?? null);
+}
+
+/** The final readings that a step of a job still lacks. */
+export function missingAt(store: ReadStore, job: JobDossier, step: BuildStep): MissingReading[] {
+  const record = recordOf(store, job);
+  return lackedBy(record, step, undone(record, step));
+}
+
+/** How the job's test runs stand towards a step that one of them has to pass. */
+export function runStandingOf(store: ReadStore, job: JobDossier, step: BuildStep): RunStanding {
+  const record = recordOf(store, job);
+  return runFor(store, job.id, record, { step, undoing: undone(record, step) });
 }
 
 /** A job's steps in build order, each with how it stands. */
 export function buildOf(store: ReadStore, job: JobDossier): Build {
-  const { begun, origin, steps, work, touched, workReason } = buildStepsOf(store, job);
-  const { shape } = bookOf(store, job.id);
-  const owed = owedOf(store, job.id);
-  const events = withOpenAgain(holdPointEventsOf(store, job.id), owed);
-  const pulls = pullsOfJob(store, job.id);
-  const measured = finals(readingsOf(store, job.id));
-  const undoings = new Map(steps.map((step) => [step.key, undoingOf(step, steps, events, pulls)]));
+  const record = recordOf(store, job);
+  const { taken, steps, events, pulls, measured } = record;
+  const undoings = new Map(steps.map((step) => [step.key, undone(record, step)]));
   const stateOf = (key: string) => (undoings.get(key) ? 'open' : holdPointState(key, events));
   const done = steps.map(({ key }) => key).filter((key) => stateOf(key) !== 'open');
   const order = orderOfSteps(done, events);
   return {
     jobId: job.id,
-    begun,
-    origin,
-    work,
-    touched,
-    workReason,
+    begun: taken.begun,
+    origin: taken.origin,
+    work: taken.work,
+    touched: taken.touched,
+    workReason: taken.workReason,
     seems: seemsOf(store, job.id),
     steps: steps.map((step) => {
       const last = events.findLast(({ key }) => key === step.key);
       const openedAgain = undoings.get(step.key) ?? null;
-      const missing =
-        step.key === FINAL_READINGS_STEP
-          ? owed
-          : missingReadings(step, shape, sinceUndone(measured, openedAgain));
+      const missing = lackedBy(record, step, openedAgain);
       return {
         ...step,
         state: stateOf(step.key),
         missing: missing.map(({ feature }) => feature),
         missingWords: missing.map(missingWords),
-        run: step.kind === 'run' ? runStandingOf(store, job, step) : null,
+        run:
+          step.kind === 'run'
+            ? runFor(store, job.id, record, { step, undoing: openedAgain })
+            : null,
         by: last?.by ?? '',
         at: last?.at ?? null,
         reason: last?.reason ?? '',
